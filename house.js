@@ -1,0 +1,81 @@
+/**
+ * The house rule: data flows one way, so a folder of src/lib imports only what lies below it.
+ * The table is the one place that says who may import whom; DEVELOPERS.md explains it.
+ */
+
+const BELOW_CASE = ['age', 'atlas'];
+const CORE = [...BELOW_CASE, 'case', 'judge', 'cohort'];
+const PICTURES = ['figure', 'chart'];
+
+/** Folder of src/lib to the folders it may import. `types` lists what may be imported as types only. */
+export const HOUSE = {
+  age: { may: [] },
+  atlas: { may: ['age'] },
+  case: { may: ['age'], types: ['atlas'] },
+  judge: { may: ['age', 'atlas', 'case'] },
+  cohort: { may: ['age', 'case'] },
+  words: { may: ['age'], types: ['atlas', 'case', 'judge', 'cohort', 'store'] },
+  figure: { may: ['age', 'atlas'] },
+  chart: { may: ['age', 'atlas', 'case', 'judge', 'figure'] },
+  lecture: { may: [...CORE, 'words', ...PICTURES] },
+  handout: { may: [...CORE, 'words', ...PICTURES] },
+  store: { may: ['age', 'atlas', 'case'] },
+  state: { may: [...CORE, 'words', ...PICTURES, 'lecture', 'handout', 'store'] },
+  ui: { may: ['words'], types: [...CORE] },
+};
+
+/** @param {string} file the path of a source file; @returns its folder below src/lib, or undefined */
+const roomOf = (file) => /(?:^|\/)src\/lib\/([^/]+)\//.exec(file.replaceAll('\\', '/'))?.[1];
+
+/** @param {string} from @param {string} specifier */
+function targetRoom(from, specifier) {
+  if (specifier.startsWith('$lib/')) return specifier.split('/')[1];
+  if (!specifier.startsWith('.')) return undefined;
+  return roomOf(new URL(specifier, `file://${from.startsWith('/') ? '' : '/'}${from}`).pathname);
+}
+
+/** @type {import('eslint').Rule.RuleModule} */
+const direction = {
+  meta: {
+    type: 'problem',
+    schema: [],
+    messages: {
+      upward:
+        '{{from}} must not import {{to}}: data flows one way (ages and the atlas below, judgement in the middle, pictures and pages above), so that what is below can be tested, printed and run from the command line without what is above. See "The house" in DEVELOPERS.md.',
+      value:
+        '{{from}} may import only types of {{to}}: sentences are chosen by codes, and the code that makes them must not be pulled in with them.',
+      unknown:
+        '{{from}} is no room of the house. Add it to the table in house.js with what it may import, and to DEVELOPERS.md.',
+    },
+  },
+  create(context) {
+    const from = roomOf(context.filename);
+    if (!from) return {};
+    const table = /** @type {Record<string, { may: string[]; types?: string[] } | undefined>} */ (
+      HOUSE
+    );
+    const rule = table[from];
+    /** @param {import('estree').Node & { source?: any; importKind?: string; exportKind?: string; specifiers?: any[] }} node */
+    const check = (node) => {
+      if (typeof node.source?.value !== 'string') return;
+      if (!rule) return context.report({ node, messageId: 'unknown', data: { from } });
+      const to = targetRoom(context.filename, node.source.value);
+      if (!to || to === from || rule.may.includes(to)) return;
+      const typeOnly =
+        node.importKind === 'type' ||
+        node.exportKind === 'type' ||
+        (!!node.specifiers?.length && node.specifiers.every((s) => s.importKind === 'type'));
+      if (!rule.types?.includes(to))
+        context.report({ node, messageId: 'upward', data: { from, to } });
+      else if (!typeOnly) context.report({ node, messageId: 'value', data: { from, to } });
+    };
+    return {
+      ImportDeclaration: check,
+      ExportNamedDeclaration: check,
+      ExportAllDeclaration: check,
+      ImportExpression: check,
+    };
+  },
+};
+
+export const house = { rules: { direction } };

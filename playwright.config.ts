@@ -1,0 +1,22 @@
+import { defineConfig, devices } from '@playwright/test';
+import { launchOptions } from './tests/support/browser.js';
+
+const PORT = 4873; // apart from the port of `npm start`, so that both can run
+const desktop = { ...devices['Desktop Chrome'], launchOptions: launchOptions() };
+
+export default defineConfig({
+  testDir: 'tests/browser',
+  fullyParallel: true,
+  workers: 2,
+  retries: 0,
+  reporter: 'list',
+  use: { ...desktop, baseURL: `http://127.0.0.1:${PORT}`, trace: 'retain-on-failure' },
+  projects: [{ name: 'chromium' }],
+  webServer: {
+    command: 'vite preview --config preview.config.ts',
+    env: { PORT: String(PORT) },
+    url: `http://127.0.0.1:${PORT}`,
+    reuseExistingServer: false,
+    timeout: 120_000,
+  },
+});

@@ -1,0 +1,61 @@
+/**
+ * Civil dates: a day in the calendar, without a time of day or a time zone that could shift it.
+ * The one door to luxon.
+ */
+import { DateTime } from 'luxon';
+
+declare const civilDate: unique symbol;
+
+/** A date that exists, as `YYYY-MM-DD`. */
+export type CivilDate = string & { readonly [civilDate]: 'CivilDate' };
+
+const ISO = /^\d{4}-\d{2}-\d{2}$/;
+
+const at = (date: CivilDate): DateTime => DateTime.fromISO(date, { zone: 'utc' });
+
+/** Reads `YYYY-MM-DD`; undefined when the form is another or the day does not exist (30 February). */
+export function parseCivil(text: string): CivilDate | undefined {
+  const trimmed = text.trim();
+  if (!ISO.test(trimmed)) return undefined;
+  return DateTime.fromISO(trimmed, { zone: 'utc' }).isValid ? (trimmed as CivilDate) : undefined;
+}
+
+/** Whole days from one date to another; negative when `to` is earlier. */
+export const daysBetween = (from: CivilDate, to: CivilDate): number =>
+  Math.round(at(to).diff(at(from), 'days').days);
+
+/** The date a number of whole days later (or earlier). */
+export const addDays = (date: CivilDate, days: number): CivilDate =>
+  at(date).plus({ days }).toISODate() as CivilDate;
+
+/** The date a number of calendar months later; the 31st becomes the last day of a shorter month. */
+export const addMonths = (date: CivilDate, months: number): CivilDate =>
+  at(date).plus({ months }).toISODate() as CivilDate;
+
+/** A span counted by the calendar: whole months, then the days that are left. Both carry the sign. */
+export interface CalendarSpan {
+  months: number;
+  days: number;
+}
+
+/**
+ * The span from one date to another as calendar months and days: the months are the most that fit,
+ * the days are what is left after adding them. Backwards it is the mirrored span, negated.
+ */
+export function calendarSpan(from: CivilDate, to: CivilDate): CalendarSpan {
+  const a = at(from);
+  const b = at(to);
+  if (b < a) {
+    const { months, days } = calendarSpan(to, from);
+    return { months: 0 - months, days: 0 - days };
+  }
+  let months = (b.year - a.year) * 12 + (b.month - a.month);
+  if (a.plus({ months }) > b) months -= 1;
+  return { months, days: Math.round(b.diff(a.plus({ months }), 'days').days) };
+}
+
+/** Year, month (1-12) and day of a date, for wording it. */
+export function partsOf(date: CivilDate): { year: number; month: number; day: number } {
+  const { year, month, day } = at(date);
+  return { year, month, day };
+}

@@ -1,0 +1,22 @@
+/** Gestational age at birth: completed weeks and days since the first day of the last period. */
+import { DAYS_PER_WEEK } from './axis.ts';
+
+/** The earliest and latest gestation at birth that is taken, in days: 22w0d and 44w6d. */
+export const MIN_GESTATION_DAYS = 22 * DAYS_PER_WEEK;
+export const MAX_GESTATION_DAYS = 44 * DAYS_PER_WEEK + 6;
+
+const FORM = /^(\d{1,2})\s*(?:w(?:ee)?(?:k|ks)?)?(?:\s*[+\s]?\s*([0-6])\s*(?:d(?:ays?)?)?)?$/i;
+
+/**
+ * Reads a gestation such as `33w1d`, `33+1`, `33 1`, `33w` or `33`, in days.
+ * Undefined when it is none of these; the range is not checked here.
+ */
+export function parseGestation(text: string): number | undefined {
+  const match = FORM.exec(text.trim());
+  if (!match) return undefined;
+  return Number(match[1]) * DAYS_PER_WEEK + Number(match[2] ?? 0);
+}
+
+/** Days of gestation as the trade writes them: 232 is `33w1d`. */
+export const formatGestation = (days: number): string =>
+  `${Math.floor(days / DAYS_PER_WEEK)}w${days % DAYS_PER_WEEK}d`;

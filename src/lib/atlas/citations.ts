@@ -1,0 +1,1079 @@
+/** The full citation of every source, loaded when a source is first opened. Figures and short facts only are used here. */
+import type { Citation } from './types.ts';
+
+export const CITATIONS: Readonly<Record<string, Citation>> = {
+  'allen-capute-1986': {
+    citation:
+      'Allen MC, Capute AJ. The evolution of primitive reflexes in extremely premature infants. Pediatric Research 20(12):1284-1289. (1986)',
+    authors: 'Allen MC, Capute AJ',
+    title: 'The evolution of primitive reflexes in extremely premature infants',
+    container: 'Pediatric Research 20(12):1284-1289',
+    doi: '10.1203/00006450-198612000-00018',
+    url: 'https://www.nature.com/articles/pr1986746',
+    licence: 'free to read; not stated as open licence',
+    note: 'Abstract read. 47 viable infants, weekly from 1 week of age, from 25 weeks postconceptional age. The 1985 conference abstract of the same cohort (Pediatr Res 19:331, doi 10.1203/00006450-198504000-01345) words the onset of positive support and stepping as 30 weeks in some; the 1986 paper says occasionally before 30 weeks.',
+  },
+  'robinson-1966': {
+    citation:
+      'Robinson RJ. Assessment of gestational age by neurological examination. Archives of Disease in Childhood 41:437-447. (1966)',
+    authors: 'Robinson RJ',
+    title: 'Assessment of gestational age by neurological examination',
+    container: 'Archives of Disease in Childhood 41:437-447',
+    doi: '10.1136/adc.41.218.437',
+    url: 'https://scilit.com/publications/8da78841d5f1d58bd9a161044662d94d',
+    licence: 'not open',
+    note: 'Abstract read. 219 examinations of 62 infants, 25-42 weeks. Author, title and pages from memory.',
+  },
+  'birnholz-1983': {
+    citation:
+      'Birnholz JC, Benacerraf BR. The development of human fetal hearing. Science 222(4623):516-518. (1983)',
+    authors: 'Birnholz JC, Benacerraf BR',
+    title: 'The development of human fetal hearing',
+    container: 'Science 222(4623):516-518',
+    doi: '10.1126/science.6623091',
+    url: 'https://www.science.org/doi/10.1126/science.6623091',
+    licence: 'not open',
+    note: 'Abstract read. Ultrasound observation of a blink-startle to vibroacoustic stimulation.',
+  },
+  'stumm-2008': {
+    citation:
+      'Stumm S, Barlow SM, Estep M, et al. Respiratory distress syndrome degrades the fine structure of the non-nutritive suck in preterm infants. Journal of Neonatal Nursing. (2008)',
+    authors: 'Stumm S, Barlow SM, Estep M, et al.',
+    title:
+      'Respiratory distress syndrome degrades the fine structure of the non-nutritive suck in preterm infants',
+    container: 'Journal of Neonatal Nursing',
+    pmcid: 'PMC2443682',
+    url: 'https://pmc.ncbi.nlm.nih.gov/articles/PMC2443682',
+    licence: 'author manuscript in a public archive; reuse licence not stated',
+    note: 'Opening read. Gives the non-nutritive suck onset window and attributes it to Hack et al. 1985. Author list and journal from memory.',
+  },
+  'miller-2003': {
+    citation:
+      'Miller JL, Sonies BC, Macedonia C. Emergence of oropharyngeal, laryngeal and swallowing activity in the developing fetal upper aerodigestive tract: an ultrasound evaluation. Early Human Development 71(1):61-87. (2003)',
+    authors: 'Miller JL, Sonies BC, Macedonia C',
+    title:
+      'Emergence of oropharyngeal, laryngeal and swallowing activity in the developing fetal upper aerodigestive tract: an ultrasound evaluation',
+    container: 'Early Human Development 71(1):61-87',
+    doi: '10.1016/S0378-3782(02)00110-X',
+    url: 'https://doi.org/10.1016/S0378-3782(02)00110-X',
+    licence: 'not open',
+    note: 'Abstract read. 62 control fetuses, 15-38 weeks; the study begins at 15 weeks, so 15 is its earliest observation, not an onset.',
+  },
+  'coryell-cardinali-1979': {
+    citation:
+      'Coryell J, Cardinali N. The asymmetrical tonic neck reflex in normal full-term infants. Physical Therapy 59(6):747-753. (1979)',
+    authors: 'Coryell J, Cardinali N',
+    title: 'The asymmetrical tonic neck reflex in normal full-term infants',
+    container: 'Physical Therapy 59(6):747-753',
+    doi: '10.1093/ptj/59.6.747',
+    url: 'https://doi.org/10.1093/ptj/59.6.747',
+    licence: 'not open',
+    note: 'Abstract read. 12 infants, seven visits in the first 12 weeks.',
+  },
+  'clopton-2000': {
+    citation:
+      'Clopton NA, et al. Investigation of trunk and extremity movement associated with passive head turning in newborns. Physical Therapy 80(2):152-159. (2000)',
+    authors: 'Clopton NA, et al.',
+    title:
+      'Investigation of trunk and extremity movement associated with passive head turning in newborns',
+    container: 'Physical Therapy 80(2):152-159',
+    licence: 'not open',
+    note: 'Abstract read. 42 healthy newborns within 5 days of birth: limbs straighter on the face side, trunk convex to the face side, more often than chance.',
+  },
+  'futagi-suzuki-1999': {
+    citation:
+      'Futagi Y, Suzuki Y, Goto M. Clinical significance of plantar grasp response in infants. Pediatric Neurology 20(2):111-115. (1999)',
+    authors: 'Futagi Y, Suzuki Y, Goto M',
+    title: 'Clinical significance of plantar grasp response in infants',
+    container: 'Pediatric Neurology 20(2):111-115',
+    licence: 'not open',
+    note: 'Abstract read. 834 control infants; 93 infants with an absent or weak response followed up. Author list from memory.',
+  },
+  'olhweiler-2005': {
+    citation:
+      'Olhweiler L, Silva AR, Rotta NT. Primitive reflex in premature healthy newborns during the first year. Arquivos de Neuro-Psiquiatria 63(2A):294-297. (2005)',
+    authors: 'Olhweiler L, Silva AR, Rotta NT',
+    title: 'Primitive reflex in premature healthy newborns during the first year',
+    container: 'Arquivos de Neuro-Psiquiatria 63(2A):294-297',
+    licence: 'open access (journal later CC BY-NC); check the article page',
+    note: 'Portuguese and English abstracts read. Preterm infants, corrected age 3, 6, 9, 12 months. Volume and pages from memory. Sample size not given in the abstract; 2.7 percent fits 1 in 37.',
+  },
+  'sohn-2011': {
+    citation:
+      'Sohn M, Ahn Y, Lee S. Assessment of primitive reflexes in high-risk newborns. Journal of Clinical Medicine Research 3(6):285-290. (2011)',
+    authors: 'Sohn M, Ahn Y, Lee S',
+    title: 'Assessment of primitive reflexes in high-risk newborns',
+    container: 'Journal of Clinical Medicine Research 3(6):285-290',
+    doi: '10.4021/jocmr706w',
+    url: 'https://jocmr.org/index.php/JOCMR/article/view/706',
+    licence: 'open access; article copyright held by the authors',
+    note: 'Abstract read. 67 intensive-care newborns, one examination each.',
+  },
+  'marquis-1984': {
+    citation:
+      'Marquis PJ, Ruiz NA, Lundy MS, Dillard RG. Retention of primitive reflexes and delayed motor development in very low birth weight infants. Journal of Developmental and Behavioral Pediatrics 5(3):124-126. (1984)',
+    authors: 'Marquis PJ, Ruiz NA, Lundy MS, Dillard RG',
+    title:
+      'Retention of primitive reflexes and delayed motor development in very low birth weight infants',
+    container: 'Journal of Developmental and Behavioral Pediatrics 5(3):124-126',
+    url: 'https://pubmed.ncbi.nlm.nih.gov/6736257',
+    licence: 'not open',
+    note: 'Abstract read. 127 infants under 1501 g and 37 term infants at 4 months corrected: ATNR, TLR, Moro. Author initials from memory.',
+  },
+  'marquis-1984-abs': {
+    citation:
+      'Marquis P, Ruiz N, Lundy M, et al. Primitive reflex assessment as a predictor of outcome in very low birth weight infants. Pediatric Research 18(Suppl 4):379. (1984)',
+    authors: 'Marquis P, Ruiz N, Lundy M, et al.',
+    title: 'Primitive reflex assessment as a predictor of outcome in very low birth weight infants',
+    container: 'Pediatric Research 18(Suppl 4):379',
+    doi: '10.1203/00006450-198404001-01718',
+    url: 'https://doi.org/10.1203/00006450-198404001-01718',
+    licence: 'not open',
+    note: 'Conference abstract read. 103 infants at 4 and 12 months corrected.',
+  },
+  'capute-1982-motor': {
+    citation:
+      'Capute AJ, Shapiro BK, Accardo PJ, et al. Motor functions: associated primitive reflex profiles. Developmental Medicine and Child Neurology 24:662-669. (1982)',
+    authors: 'Capute AJ, Shapiro BK, Accardo PJ, et al.',
+    title: 'Motor functions: associated primitive reflex profiles',
+    container: 'Developmental Medicine and Child Neurology 24:662-669',
+    url: 'https://scilit.com/publications/c586e85e94096705325b5ee548a1fdf4',
+    licence: 'not open',
+    note: 'Abstract read. 177 healthy infants; ATNR, TLR-supine and Moro from birth to 12 months. Authors and pages from memory.',
+  },
+  'zafeiriou-1995': {
+    citation:
+      'Zafeiriou DI, Tsikoulas IG, Kremenopoulos GM. Prospective follow-up of primitive reflex profiles in high-risk infants: clues to an early diagnosis of cerebral palsy. Pediatric Neurology 13(2):148-152. (1995)',
+    authors: 'Zafeiriou DI, Tsikoulas IG, Kremenopoulos GM',
+    title:
+      'Prospective follow-up of primitive reflex profiles in high-risk infants: clues to an early diagnosis of cerebral palsy',
+    container: 'Pediatric Neurology 13(2):148-152',
+    licence: 'not open',
+    note: 'Abstract read. 204 high-risk infants followed to 2 years: 58 cerebral palsy, 22 developmental delay, 124 typical.',
+  },
+  'zafeiriou-2000': {
+    citation:
+      'Zafeiriou DI. Plantar grasp reflex in high-risk infants during the first year of life. Pediatric Neurology 22(1):75-76. (2000)',
+    authors: 'Zafeiriou DI',
+    title: 'Plantar grasp reflex in high-risk infants during the first year of life',
+    container: 'Pediatric Neurology 22(1):75-76',
+    doi: '10.1016/s0887-8994(99)00110-1',
+    url: 'https://pubmed.ncbi.nlm.nih.gov/10669212',
+    licence: 'not open',
+    note: 'Abstract read.',
+  },
+  'surowinska-2023': {
+    citation:
+      'Surowinska J, Sobieska M, Gajewska E, et al. Qualitative assessment in the third month of life allows for a better prognosis of the achievement of motor milestones versus assessment of pathological reflexes. Frontiers in Public Health 11:1253137. (2023)',
+    authors: 'Surowinska J, Sobieska M, Gajewska E, et al.',
+    title:
+      'Qualitative assessment in the third month of life allows for a better prognosis of the achievement of motor milestones versus assessment of pathological reflexes',
+    container: 'Frontiers in Public Health 11:1253137',
+    doi: '10.3389/fpubh.2023.1253137',
+    url: 'https://www.frontiersin.org/journals/public-health/articles/10.3389/fpubh.2023.1253137/full',
+    licence: 'CC BY 4.0',
+    note: 'Abstract read. 107 infants (83 term, 24 preterm) seen at 3, 9 and 16 months.',
+  },
+  'babkin-india': {
+    citation:
+      'Usefulness of Babkin reflex in normal term Indian infants (author, journal and year to be completed)',
+    title: 'Usefulness of Babkin reflex in normal term Indian infants',
+    licence: 'not stated',
+    note: 'Abstract read without author, journal or year: complete the citation before publication. 2000 healthy term infants followed prospectively; the wording of its conclusion follows the 2013 review.',
+  },
+  'babinski-newborn-1976': {
+    citation:
+      'Ross ED, Velez-Borras J, Rosman NP. The significance of the Babinski sign in the newborn: a reappraisal. Pediatrics 57(1):13-15. (1976)',
+    authors: 'Ross ED, Velez-Borras J, Rosman NP',
+    title: 'The significance of the Babinski sign in the newborn: a reappraisal',
+    container: 'Pediatrics 57(1):13-15',
+    url: 'https://pubmed.ncbi.nlm.nih.gov/1082122',
+    licence: 'not open',
+    note: 'Abstract read. Author list from memory.',
+  },
+  'snir-2010': {
+    citation:
+      "Snir M, Hasanreisoglu M, Goldenberg-Cohen N, et al. Suppression of the oculocephalic reflex (doll's eyes phenomenon) in normal full-term babies. Current Eye Research 35(5). (2010)",
+    authors: 'Snir M, Hasanreisoglu M, Goldenberg-Cohen N, et al.',
+    title:
+      "Suppression of the oculocephalic reflex (doll's eyes phenomenon) in normal full-term babies",
+    container: 'Current Eye Research 35(5)',
+    url: 'https://cris.tau.ac.il/en/publications/suppression-of-the-oculocephalic-reflex-dolls-eyes-phenomenon-in-',
+    licence: 'not open',
+    note: 'Abstract read. 325 healthy term babies aged 1-32 weeks, cross-sectional. Journal name from memory.',
+  },
+  'cupps-1976': {
+    citation:
+      'Cupps C, Plescia MG, Houser C. The Landau reaction: a clinical and electromyographic analysis. Developmental Medicine and Child Neurology 18(1):41-53. (1976)',
+    authors: 'Cupps C, Plescia MG, Houser C',
+    title: 'The Landau reaction: a clinical and electromyographic analysis',
+    container: 'Developmental Medicine and Child Neurology 18(1):41-53',
+    doi: '10.1111/j.1469-8749.1976.tb03604.x',
+    url: 'https://doi.org/10.1111/j.1469-8749.1976.tb03604.x',
+    licence: 'not open',
+    note: 'Abstract read. 30 healthy infants (entered at 2, 5 or 8 months) over three months. Author list from memory.',
+  },
+  'kanda-1985': {
+    citation:
+      'Kanda T, Arii E, Yuge M, et al. A study on development of Landau reaction. No To Hattatsu 17(4):301-306. (1985)',
+    authors: 'Kanda T, Arii E, Yuge M, et al.',
+    title: 'A study on development of Landau reaction',
+    container: 'No To Hattatsu 17(4):301-306',
+    url: 'https://cir.nii.ac.jp/crid/1390282679530158848',
+    licence: 'free to read',
+    note: 'Abstract read. 100 infants referred before 13 weeks: 14 later cerebral palsy, 40 treated over 6 months, 46 normalised.',
+  },
+  'tachibana-1983': {
+    citation:
+      'Tachibana H. Rolling-over of the body and the righting reflexes acting on the head: their development in normal infants. No To Hattatsu 15(6):503-506. (1983)',
+    authors: 'Tachibana H',
+    title:
+      'Rolling-over of the body and the righting reflexes acting on the head: their development in normal infants',
+    container: 'No To Hattatsu 15(6):503-506',
+    url: 'https://www.jstage.jst.go.jp/article/ojjscn1969/15/6/15_6_503/_article/-char/en',
+    licence: 'free to read',
+    note: 'Abstract read. 33 healthy infants monthly, 1-12 months; body tilted 30 degrees, eyes not occluded.',
+  },
+  'haley-1986': {
+    citation:
+      'Haley SM. Sequential analyses of postural reactions in nonhandicapped infants. Physical Therapy 66. (1986)',
+    authors: 'Haley SM',
+    title: 'Sequential analyses of postural reactions in nonhandicapped infants',
+    container: 'Physical Therapy 66',
+    licence: 'not open',
+    note: 'Abstract read. 40 infants aged 2-10 months, cross-sectional; order of emergence, with a scalogram consistency index of 0.727. Gives an order and its variability, not ages.',
+  },
+  'jaffe-1994': {
+    citation:
+      'Jaffe M, Kugelman A, Tirosh E, Cohen A, Tal Y. Relationship between the parachute reactions and standing and walking in normal infants. Pediatric Neurology 11(1):38-40. (1994)',
+    authors: 'Jaffe M, Kugelman A, Tirosh E, Cohen A, Tal Y',
+    title:
+      'Relationship between the parachute reactions and standing and walking in normal infants',
+    container: 'Pediatric Neurology 11(1):38-40',
+    doi: '10.1016/0887-8994(94)90087-6',
+    url: 'https://pubmed.ncbi.nlm.nih.gov/7986290',
+    licence: 'not open',
+    note: 'Abstract read. 190 healthy infants followed prospectively.',
+  },
+  'romeo-2009': {
+    citation:
+      'Romeo DMM, Cioni M, Scoto M, Palermo F, Pizzardi A, Sorge A, Romeo MG. Development of the forward parachute reaction and the age of walking in near term infants: a longitudinal observational study. BMC Pediatrics 9:13. (2009)',
+    authors: 'Romeo DMM, Cioni M, Scoto M, Palermo F, Pizzardi A, Sorge A, Romeo MG',
+    title:
+      'Development of the forward parachute reaction and the age of walking in near term infants: a longitudinal observational study',
+    container: 'BMC Pediatrics 9:13',
+    doi: '10.1186/1471-2431-9-13',
+    pmcid: 'PMC2653025',
+    url: 'https://doi.org/10.1186/1471-2431-9-13',
+    licence: 'CC BY 2.0',
+    note: 'Abstract read. 484 infants born at 35.0-36.9 weeks, corrected age 3, 6, 9, 12 months.',
+  },
+  'romeo-2011': {
+    citation:
+      'Romeo DM, et al. The forward parachute reaction and independent walking in infants with brain lesions. Developmental Medicine and Child Neurology 53(7):636-640. (2011)',
+    authors: 'Romeo DM, et al.',
+    title: 'The forward parachute reaction and independent walking in infants with brain lesions',
+    container: 'Developmental Medicine and Child Neurology 53(7):636-640',
+    doi: '10.1111/j.1469-8749.2011.03940.x',
+    url: 'https://pubmed.ncbi.nlm.nih.gov/21418202',
+    licence: 'free to read at publisher',
+    note: 'Abstract read. 140 infants with lesions on cranial ultrasound, 86 of whom had cerebral palsy at follow-up.',
+  },
+  'forma-2019': {
+    citation:
+      'Forma V, Anderson DI, Provasi J, et al. What does prone skateboarding in the newborn tell us about the ontogeny of human locomotion? Child Development 90(4):1286-1302. (2019)',
+    authors: 'Forma V, Anderson DI, Provasi J, et al.',
+    title:
+      'What does prone skateboarding in the newborn tell us about the ontogeny of human locomotion?',
+    container: 'Child Development 90(4):1286-1302',
+    doi: '10.1111/cdev.13251',
+    url: 'https://pubmed.ncbi.nlm.nih.gov/31267516/',
+    licence: 'not open',
+    note: 'Abstract read. 60 two-day-old newborns.',
+  },
+  'hym-2023': {
+    citation:
+      'Hym C, Dumuids MV, Anderson DI, et al. Newborns modulate their crawling in response to their native language but not another language. Developmental Science 26(1):e13248. (2023)',
+    authors: 'Hym C, Dumuids MV, Anderson DI, et al.',
+    title:
+      'Newborns modulate their crawling in response to their native language but not another language',
+    container: 'Developmental Science 26(1):e13248',
+    doi: '10.1111/desc.13248',
+    url: 'https://doi.org/10.1111/desc.13248',
+    licence: 'not open',
+    note: 'Abstract read. 23 newborns.',
+  },
+  'thelen-1982': {
+    citation:
+      'Thelen E, Fisher DM, Ridley-Johnson R, Griffin NJ. Effects of body build and arousal on newborn infant stepping. Developmental Psychobiology 15:447-453. (1982)',
+    authors: 'Thelen E, Fisher DM, Ridley-Johnson R, Griffin NJ',
+    title: 'Effects of body build and arousal on newborn infant stepping',
+    container: 'Developmental Psychobiology 15:447-453',
+    url: 'https://scilit.com/publications/f159bb6d749f17263b68f7b96027529c',
+    licence: 'not open',
+    note: 'Abstract read. Authors and pages from memory.',
+  },
+  'wolthuis-2015': {
+    citation:
+      'Wolthuis-Stigter MI, Luinge MR, da Costa SP, Krijnen WP, van der Schans CP, Bos AF. The association between sucking behavior in preterm infants and neurodevelopmental outcomes at 2 years of age. Journal of Pediatrics 166:26-30. (2015)',
+    authors: 'Wolthuis-Stigter MI, Luinge MR, da Costa SP, Krijnen WP, van der Schans CP, Bos AF',
+    title:
+      'The association between sucking behavior in preterm infants and neurodevelopmental outcomes at 2 years of age',
+    container: 'Journal of Pediatrics 166:26-30',
+    licence: 'not open',
+    note: 'Abstract read. 52 preterm infants. Year, volume and pages from memory.',
+  },
+  'gieysztor-2018': {
+    citation:
+      'Gieysztor EZ, Choinska AM, Paprocka-Borowicz M. Persistence of primitive reflexes and associated motor problems in healthy preschool children. Archives of Medical Science 14(1):167-173. (2018)',
+    authors: 'Gieysztor EZ, Choinska AM, Paprocka-Borowicz M',
+    title:
+      'Persistence of primitive reflexes and associated motor problems in healthy preschool children',
+    container: 'Archives of Medical Science 14(1):167-173',
+    doi: '10.5114/aoms.2016.60503',
+    url: 'https://doi.org/10.5114/aoms.2016.60503',
+    licence: 'open access (CC BY-NC-SA 4.0)',
+    note: 'Abstract read. 35 children aged 4-6 years; graded residual activity, not the infant response.',
+  },
+  'pecuch-2021': {
+    citation:
+      'Pecuch A, Gieysztor E, Wolanska E, Telenga M, Paprocka-Borowicz M. Primitive reflex activity in relation to motor skills in healthy preschool children. Brain Sciences 11(8):967. (2021)',
+    authors: 'Pecuch A, Gieysztor E, Wolanska E, Telenga M, Paprocka-Borowicz M',
+    title: 'Primitive reflex activity in relation to motor skills in healthy preschool children',
+    container: 'Brain Sciences 11(8):967',
+    doi: '10.3390/brainsci11080967',
+    pmcid: 'PMC8394673',
+    url: 'https://pmc.ncbi.nlm.nih.gov/articles/PMC8394673',
+    licence: 'CC BY 4.0',
+    note: 'Abstract read. 112 children aged 4-6 years; residual ATNR, STNR, TLR.',
+  },
+  'parmenter-1975': {
+    citation:
+      'Parmenter CL. The asymmetrical tonic neck reflex in normal first and third grade children. American Journal of Occupational Therapy 29. (1975)',
+    authors: 'Parmenter CL',
+    title: 'The asymmetrical tonic neck reflex in normal first and third grade children',
+    container: 'American Journal of Occupational Therapy 29',
+    licence: 'not open',
+    note: 'Abstract read. 44 first-grade and 36 third-grade children on hands and knees.',
+  },
+  'futagi-2012': {
+    citation:
+      'Futagi Y, Toribe Y, Suzuki Y. The grasp reflex and Moro reflex in infants: hierarchy of primitive reflex responses. International Journal of Pediatrics 2012:191562. (2012)',
+    authors: 'Futagi Y, Toribe Y, Suzuki Y',
+    title: 'The grasp reflex and Moro reflex in infants: hierarchy of primitive reflex responses',
+    container: 'International Journal of Pediatrics 2012:191562',
+    doi: '10.1155/2012/191562',
+    pmcid: 'PMC3384944',
+    url: 'https://pmc.ncbi.nlm.nih.gov/articles/PMC3384944',
+    licence: 'CC BY 3.0',
+    note: 'Abstract and introduction read. Disappearance figures from later sections are recalled and entered as separate memory rows.',
+  },
+  'futagi-2013': {
+    citation:
+      'Futagi Y, Yanagihara K, Mogami Y, Ikeda T, Suzuki Y. The Babkin reflex in infants: clinical significance and neural mechanism. Pediatric Neurology 49(3):149-155. (2013)',
+    authors: 'Futagi Y, Yanagihara K, Mogami Y, Ikeda T, Suzuki Y',
+    title: 'The Babkin reflex in infants: clinical significance and neural mechanism',
+    container: 'Pediatric Neurology 49(3):149-155',
+    doi: '10.1016/j.pediatrneurol.2013.04.005',
+    url: 'https://doi.org/10.1016/j.pediatrneurol.2013.04.005',
+    licence: 'not open',
+    note: 'Abstract read. Co-author list from memory.',
+  },
+  'zafeiriou-2004': {
+    citation:
+      'Zafeiriou DI. Primitive reflexes and postural reactions in the neurodevelopmental examination. Pediatric Neurology 31(1):1-8. (2004)',
+    authors: 'Zafeiriou DI',
+    title: 'Primitive reflexes and postural reactions in the neurodevelopmental examination',
+    container: 'Pediatric Neurology 31(1):1-8',
+    doi: '10.1016/j.pediatrneurol.2004.01.012',
+    licence: 'not open',
+    note: "Abstract read. Ages at disappearance for palmar grasp, plantar grasp, Galant and ATNR read in a neurosurgeon's study notes that repeat the review's table without naming it; the Moro and crossed extension rows are from memory, as is the DOI.",
+  },
+  'statpearls-moro': {
+    citation:
+      'Edwards CW, Al Khalili Y. Moro reflex. StatPearls (NCBI Bookshelf NBK542173). (2023)',
+    authors: 'Edwards CW, Al Khalili Y',
+    title: 'Moro reflex',
+    container: 'StatPearls (NCBI Bookshelf NBK542173)',
+    url: 'https://www.ncbi.nlm.nih.gov/books/NBK542173/',
+    licence: 'CC BY-NC-ND 4.0',
+    note: 'Chapter passage read with its reference numbers in a copy.',
+  },
+  'dreeben-2008': {
+    citation:
+      'Dreeben-Irimia O. Physical therapy clinical handbook for PTAs, pp. 421-424. Jones and Bartlett. (2008)',
+    authors: 'Dreeben-Irimia O',
+    title: 'Physical therapy clinical handbook for PTAs, pp. 421-424',
+    container: 'Jones and Bartlett',
+    licence: 'not open',
+    note: 'Figures read in student notes that cite the book page by page (2013), not checked against the book; year from memory.',
+  },
+  'molnar-handout': {
+    citation:
+      'Molnar GE, Alexander MA (eds). Pediatric rehabilitation, reflex table. Hanley and Belfus. (1999)',
+    authors: 'Molnar GE, Alexander MA (eds)',
+    title: 'Pediatric rehabilitation, reflex table',
+    container: 'Hanley and Belfus',
+    licence: 'not open',
+    note: 'Figures read in a course printout that labels integration ages by textbook; its onset column is shared by the two books. Edition from memory.',
+  },
+  'osullivan-handout': {
+    citation: "O'Sullivan SB, Schmitz TJ (eds). Physical rehabilitation, reflex table. F.A. Davis",
+    authors: "O'Sullivan SB, Schmitz TJ (eds)",
+    title: 'Physical rehabilitation, reflex table',
+    container: 'F.A. Davis',
+    licence: 'not open',
+    note: 'Figures read in a course printout (column marked Sullivan) and in two course presentations that repeat the same table; righting, protective and tilting rows are from memory where marked. Edition not shown.',
+  },
+  'fiorentino-1963': {
+    citation:
+      'Fiorentino MR. Reflex testing methods for evaluating CNS development. Charles C Thomas (1963; 2nd ed. 1981). (1963)',
+    authors: 'Fiorentino MR',
+    title: 'Reflex testing methods for evaluating CNS development',
+    container: 'Charles C Thomas (1963; 2nd ed. 1981)',
+    licence: 'not open',
+    note: 'Spinal-level table read in a transcription. Ages for higher levels are from memory, marked row by row.',
+  },
+  'vangijn-1977': {
+    citation:
+      'van Gijn J. The plantar reflex: a historical, clinical and electromyographic study (thesis), pp. 43-46. Erasmus University Rotterdam repository. (1977)',
+    authors: 'van Gijn J',
+    title:
+      'The plantar reflex: a historical, clinical and electromyographic study (thesis), pp. 43-46',
+    container: 'Erasmus University Rotterdam repository',
+    licence: 'free to read in the university repository',
+    note: 'Two pages read. Explains why reported newborn plantar responses conflict. Author and year from memory of the thesis.',
+  },
+  nelson: {
+    citation:
+      'Kliegman RM, et al. (eds). Nelson textbook of pediatrics, table of timing of selected primitive reflexes. Elsevier',
+    authors: 'Kliegman RM, et al. (eds)',
+    title: 'Nelson textbook of pediatrics, table of timing of selected primitive reflexes',
+    container: 'Elsevier',
+    licence: 'not open',
+    note: 'Recalled, not seen.',
+  },
+  bates: {
+    citation:
+      "Bickley LS. Bates' guide to physical examination and history taking, primitive reflex table. Wolters Kluwer",
+    authors: 'Bickley LS',
+    title: "Bates' guide to physical examination and history taking, primitive reflex table",
+    container: 'Wolters Kluwer',
+    licence: 'not open',
+    note: 'Recalled, not seen.',
+  },
+  'common-practice': {
+    citation: 'Common practice in course tables, no single source; from memory',
+    title: 'Common practice in course tables',
+    licence: 'not applicable',
+    note: 'Composite of what is commonly taught. No single published source. Lowest weight.',
+  },
+  'milani-1967': {
+    citation:
+      'Milani-Comparetti A, Gidoni EA. Routine developmental examination in normal and retarded children. Developmental Medicine and Child Neurology 9:631-638. (1967)',
+    authors: 'Milani-Comparetti A, Gidoni EA',
+    title: 'Routine developmental examination in normal and retarded children',
+    container: 'Developmental Medicine and Child Neurology 9:631-638',
+    licence: 'not open',
+    note: 'Recalled from the published chart, not seen.',
+  },
+  volpe: {
+    citation: 'Volpe JJ. Neurology of the newborn, neurological examination chapter. Elsevier',
+    authors: 'Volpe JJ',
+    title: 'Neurology of the newborn, neurological examination chapter',
+    container: 'Elsevier',
+    licence: 'not open',
+    note: 'Recalled, not seen.',
+  },
+  'devries-1982': {
+    citation:
+      'de Vries JIP, Visser GHA, Prechtl HFR. The emergence of fetal behaviour. I. Qualitative aspects. Early Human Development 7:301-322. (1982)',
+    authors: 'de Vries JIP, Visser GHA, Prechtl HFR',
+    title: 'The emergence of fetal behaviour. I. Qualitative aspects',
+    container: 'Early Human Development 7:301-322',
+    licence: 'not open',
+    note: 'Recalled, not seen.',
+  },
+  beststart: {
+    citation:
+      'Best Start Resource Centre, Ontario. On Track: supporting healthy child development, infant section, reflex table (after Berk 2008). public web guide',
+    authors: 'Best Start Resource Centre, Ontario',
+    title:
+      'On Track: supporting healthy child development, infant section, reflex table (after Berk 2008)',
+    container: 'public web guide',
+    url: 'https://beststart.org/OnTrack_English/3-infant.html',
+    licence: 'not stated',
+    note: 'Read. Public-health guide; the table itself credits a psychology textbook.',
+  },
+  'adam-babinski': {
+    citation:
+      'A.D.A.M. Medical Encyclopedia (used by MedlinePlus). Babinski reflex, entry 003294. medical encyclopaedia. (2013)',
+    authors: 'A.D.A.M. Medical Encyclopedia (used by MedlinePlus)',
+    title: 'Babinski reflex, entry 003294',
+    container: 'medical encyclopaedia',
+    url: 'https://medlineplus.gov/ency/article/003294.htm',
+    licence: 'copyright A.D.A.M.; facts only used',
+    note: 'Entry read in a copy reviewed 2013.',
+  },
+  cincinnati: {
+    citation: "Cincinnati Children's Hospital. Newborn reflexes. hospital patient page",
+    authors: "Cincinnati Children's Hospital",
+    title: 'Newborn reflexes',
+    container: 'hospital patient page',
+    url: 'https://www.cincinnatichildrens.org/health/r/newborn-reflexes',
+    licence: 'not open',
+    note: 'Read.',
+  },
+  'hpo-neck': {
+    citation:
+      'Human Phenotype Ontology. Impaired neck-righting reflex, HP:0033330 (cites PMID 13502822). ontology entry',
+    authors: 'Human Phenotype Ontology',
+    title: 'Impaired neck-righting reflex, HP:0033330 (cites PMID 13502822)',
+    container: 'ontology entry',
+    url: 'https://hpo.jax.org/browse/term/HP:0033330',
+    licence: 'HPO licence (free with attribution)',
+    note: 'Read.',
+  },
+  'wikipedia-landau': {
+    citation: 'Wikipedia contributors. Landau reflex. Wikipedia',
+    authors: 'Wikipedia contributors',
+    title: 'Landau reflex',
+    container: 'Wikipedia',
+    url: 'https://en.wikipedia.org/wiki/Landau_reflex',
+    licence: 'CC BY-SA',
+    note: 'Read.',
+  },
+  'physiopedia-tlr': {
+    citation: 'Physiopedia contributors. Tonic labyrinthine reflex. Physiopedia',
+    authors: 'Physiopedia contributors',
+    title: 'Tonic labyrinthine reflex',
+    container: 'Physiopedia',
+    url: 'https://www.physio-pedia.com/Tonic_labyrinthine_reflex',
+    licence: 'site licence; facts only used',
+    note: 'Read; marked by the site as unfinished. Credits Capute et al. for its figures.',
+  },
+  'stedman-startle': {
+    citation:
+      'Wolters Kluwer medical dictionary. Startle reflex. dictionary entry, reviewed 2016. (2016)',
+    authors: 'Wolters Kluwer medical dictionary',
+    title: 'Startle reflex',
+    container: 'dictionary entry, reviewed 2016',
+    url: 'https://www.drugs.com/dict/startle-reflex.html',
+    licence: 'not open',
+    note: 'Read. Treats startle and Moro as synonyms.',
+  },
+  'lancaster-glossary': {
+    citation:
+      'Lancaster University, Department of Psychology. Developmental glossary, stepping entry. university glossary',
+    authors: 'Lancaster University, Department of Psychology',
+    title: 'Developmental glossary, stepping entry',
+    container: 'university glossary',
+    url: 'https://lancaster.ac.uk/fas/psych/glossary/?p=9157',
+    licence: 'not stated',
+    note: 'Read.',
+  },
+  'gpnotebook-atnr': {
+    citation: 'GPnotebook. Tonic neck reflex (asymmetrical). online medical reference. (2018)',
+    authors: 'GPnotebook',
+    title: 'Tonic neck reflex (asymmetrical)',
+    container: 'online medical reference',
+    url: 'https://gpnotebook.com',
+    licence: 'not open',
+    note: 'Read.',
+  },
+  drhull: {
+    citation: 'Hull (paediatrician). Reflexes, primitive. paediatric encyclopaedia page',
+    authors: 'Hull (paediatrician)',
+    title: 'Reflexes, primitive',
+    container: 'paediatric encyclopaedia page',
+    url: 'http://www.drhull.com/EncyMaster/R/reflexes_primitive.html',
+    licence: 'not open',
+    note: 'Read.',
+  },
+  'kumc-2012': {
+    citation:
+      'University of Kansas Medical Center, paediatric physical therapy class of 2012. Developmental milestones and primitive reflexes. class wiki. (2012)',
+    authors: 'University of Kansas Medical Center, paediatric physical therapy class of 2012',
+    title: 'Developmental milestones and primitive reflexes',
+    container: 'class wiki',
+    url: 'https://kumcpedpt2012.wikispaces.com/Developmental+milestones+%26+primitive+reflexes',
+    licence: 'not stated',
+    note: 'Read. Row headings were missing; rows were matched by stimulus and response. States weeks as PMA.',
+  },
+  'obaidat-2023': {
+    citation:
+      'Obaidat S. Infant reflexes and developmental milestones (chapter 8 lecture). university lecture slides. (2023)',
+    authors: 'Obaidat S',
+    title: 'Infant reflexes and developmental milestones (chapter 8 lecture)',
+    container: 'university lecture slides, chapter 8',
+    url: 'https://www.scribd.com/document/635650211/Chapter-8-Infant-Reflexes-and-Developmental-Milestones-SC',
+    licence: 'not open',
+    note: 'First slides read. States that PMA is used in the sense of gestational age.',
+  },
+  'pediatriceducation-2020': {
+    citation:
+      "D'Alessandro DM. What are examples of infantile primitive reflexes? PediatricEducation.org, 29 June 2020. (2020)",
+    authors: "D'Alessandro DM",
+    title: 'What are examples of infantile primitive reflexes?',
+    container: 'PediatricEducation.org, 29 June 2020',
+    url: 'https://pediatriceducation.org/2020/06/29/what-are-examples-of-infantile-primitive-reflexes/',
+    licence: 'not open',
+    note: 'Opening and summary read. University-run teaching site; author from memory.',
+  },
+  'statpearls-rooting': {
+    citation: 'Yoo H, Mihaila DM. Rooting reflex. StatPearls. (2022)',
+    authors: 'Yoo H, Mihaila DM',
+    title: 'Rooting reflex',
+    container: 'StatPearls',
+    url: 'https://www.statpearls.com/ArticleLibrary/viewarticle/28640',
+    licence: 'CC BY-NC-ND 4.0',
+    note: 'Introduction read. Authors and year from memory. Also says breathing-swallow coordination starts to develop at about 37 weeks.',
+  },
+  'nyqvist-1999': {
+    citation:
+      "Nyqvist KH, Sjoden PO, Ewald U. The development of preterm infants' breastfeeding behavior. Early Human Development 55(3):247-264. (1999)",
+    authors: 'Nyqvist KH, Sjoden PO, Ewald U',
+    title: "The development of preterm infants' breastfeeding behavior",
+    container: 'Early Human Development 55(3):247-264',
+    doi: '10.1016/s0378-3782(99)00025-0',
+    url: 'https://doi.org/10.1016/s0378-3782(99)00025-0',
+    licence: 'not open',
+    note: 'Abstract read. 71 singletons born at 26.7-35.9 weeks; 4321 records made by mothers. Co-authors from memory.',
+  },
+  'mizuno-2003': {
+    citation:
+      'Mizuno K, Ueda A. The maturation and coordination of sucking, swallowing, and respiration in preterm infants. Journal of Pediatrics 142(1):36-40. (2003)',
+    authors: 'Mizuno K, Ueda A',
+    title:
+      'The maturation and coordination of sucking, swallowing, and respiration in preterm infants',
+    container: 'Journal of Pediatrics 142(1):36-40',
+    doi: '10.1067/mpd.2003.mpd0312',
+    url: 'https://doi.org/10.1067/mpd.2003.mpd0312',
+    licence: 'not open',
+    note: 'Abstract read. 24 infants born at 28-31 weeks, weekly at 32-36 weeks. Printed as weeks postconception, taken as PMA. Co-author from memory.',
+  },
+  'gewolb-2001': {
+    citation:
+      'Gewolb IH, Vice FL, Schwietzer-Kenney EL, Taciak VL, Bosma JF. Developmental patterns of rhythmic suck and swallow in preterm infants. Developmental Medicine and Child Neurology 43(1):22-27. (2001)',
+    authors: 'Gewolb IH, Vice FL, Schwietzer-Kenney EL, Taciak VL, Bosma JF',
+    title: 'Developmental patterns of rhythmic suck and swallow in preterm infants',
+    container: 'Developmental Medicine and Child Neurology 43(1):22-27',
+    licence: 'not open',
+    note: 'Abstract read. 20 healthy preterm infants, weekly from first bottle feed, 32.1-39.6 weeks PMA. Journal and pages from memory.',
+  },
+  'andrews-1994': {
+    citation:
+      'Andrews K, Fitzgerald M. The cutaneous withdrawal reflex in human neonates: sensitization, receptive fields, and the effects of contralateral stimulation. Pain 56(1):95-101. (1994)',
+    authors: 'Andrews K, Fitzgerald M',
+    title:
+      'The cutaneous withdrawal reflex in human neonates: sensitization, receptive fields, and the effects of contralateral stimulation',
+    container: 'Pain 56(1):95-101',
+    doi: '10.1016/0304-3959(94)90154-6',
+    url: 'https://doi.org/10.1016/0304-3959(94)90154-6',
+    licence: 'not open',
+    note: 'Abstract read. 50 infants, 27.5-42.5 weeks postconceptional age, calibrated hairs on foot and leg. Authors from memory.',
+  },
+  'martakis-2017': {
+    citation:
+      'Martakis K, Hunseler C, Herkenrath P, Thangavelu K, Kribs A, Roth B. The flexion withdrawal reflex increases in premature infants at 22-26 weeks of gestation due to changes in spinal cord excitability. Acta Paediatrica 106(7):1079-1084. (2017)',
+    authors: 'Martakis K, Hunseler C, Herkenrath P, Thangavelu K, Kribs A, Roth B',
+    title:
+      'The flexion withdrawal reflex increases in premature infants at 22-26 weeks of gestation due to changes in spinal cord excitability',
+    container: 'Acta Paediatrica 106(7):1079-1084',
+    doi: '10.1111/apa.13854',
+    pmcid: 'PMC5488190',
+    url: 'https://doi.org/10.1111/apa.13854',
+    licence: 'free to read; check the licence',
+    note: 'Abstract read. 19 infants born at 22-26 weeks, five examinations from the first 72 hours to 37-40 weeks.',
+  },
+  'shahidullah-1993': {
+    citation:
+      'Shahidullah S, Hepper PG. The developmental origins of fetal responsiveness to an acoustic stimulus. Journal of Reproductive and Infant Psychology 11(3):135-142. (1993)',
+    authors: 'Shahidullah S, Hepper PG',
+    title: 'The developmental origins of fetal responsiveness to an acoustic stimulus',
+    container: 'Journal of Reproductive and Infant Psychology 11(3):135-142',
+    doi: '10.1080/02646839308403208',
+    url: 'https://doi.org/10.1080/02646839308403208',
+    licence: 'not open',
+    note: 'Abstract read. Fetuses at 15-25 weeks. Authors and journal from memory.',
+  },
+  'kisilevsky-2000': {
+    citation:
+      'Kisilevsky BS, Pang L, Hains SMJ. Maturation of human fetal responses to airborne sound in low- and high-risk fetuses. Early Human Development 58(3):179-195. (2000)',
+    authors: 'Kisilevsky BS, Pang L, Hains SMJ',
+    title: 'Maturation of human fetal responses to airborne sound in low- and high-risk fetuses',
+    container: 'Early Human Development 58(3):179-195',
+    doi: '10.1016/s0378-3782(00)00075-x',
+    url: 'https://doi.org/10.1016/s0378-3782(00)00075-x',
+    licence: 'not open',
+    note: 'Abstract read. 91 low-risk fetuses at 27, 30, 33 and 36 weeks. Authors from memory.',
+  },
+  'bellieni-2005': {
+    citation:
+      'Bellieni CV, Severi F, Bocchi C, Caparelli N, Bagnoli F, Buonocore G, Petraglia F. Blink-startle reflex habituation in 30-34-week low-risk fetuses. Journal of Perinatal Medicine 33(1). (2005)',
+    authors: 'Bellieni CV, Severi F, Bocchi C, Caparelli N, Bagnoli F, Buonocore G, Petraglia F',
+    title: 'Blink-startle reflex habituation in 30-34-week low-risk fetuses',
+    container: 'Journal of Perinatal Medicine 33(1)',
+    doi: '10.1515/JPM.2005.005',
+    url: 'https://doi.org/10.1515/JPM.2005.005',
+    licence: 'not open',
+    note: 'Abstract read. 22 fetuses, eye tightening on ultrasound.',
+  },
+  'shapiro-1981': {
+    citation:
+      'Shapiro BK, Palmer FB, Wachtel RC, Accardo P, Ross A, Capute AJ, Batshaw ML. The asymmetrical tonic neck reflex (ATNR): infant indicator of later development. Pediatric Research 15 (conference abstract 1610). (1981)',
+    authors: 'Shapiro BK, Palmer FB, Wachtel RC, Accardo P, Ross A, Capute AJ, Batshaw ML',
+    title: 'The asymmetrical tonic neck reflex (ATNR): infant indicator of later development',
+    container: 'Pediatric Research 15 (conference abstract 1610)',
+    doi: '10.1203/00006450-198104001-01627',
+    url: 'https://doi.org/10.1203/00006450-198104001-01627',
+    licence: 'free to read; not stated as open licence',
+    note: 'Conference abstract read. 249 infants seen at 2, 4, 6, 9 and 12 months, scored absent or present; shares printed for 2, 6 and 12 months.',
+  },
+  'kranen-1997': {
+    citation:
+      'van Kranen-Mastenbroek VHJM, et al. The influence of head position and head position change on spontaneous body posture and motility in full-term AGA and SGA newborn infants. Brain and Development 19(2):104-110. (1997)',
+    authors: 'van Kranen-Mastenbroek VHJM, et al.',
+    title:
+      'The influence of head position and head position change on spontaneous body posture and motility in full-term AGA and SGA newborn infants',
+    container: 'Brain and Development 19(2):104-110',
+    licence: 'not open',
+    note: 'Abstract read. 15 term newborns of appropriate and 15 of low weight for age, filmed three hours on day 3-8.',
+  },
+  'forslund-1983': {
+    citation:
+      'Forslund M, Bjerre I. Neurological assessment of preterm infants at term conceptional age in comparison with normal full-term infants. Early Human Development 8(3-4):195-208. (1983)',
+    authors: 'Forslund M, Bjerre I',
+    title:
+      'Neurological assessment of preterm infants at term conceptional age in comparison with normal full-term infants',
+    container: 'Early Human Development 8(3-4):195-208',
+    doi: '10.1016/0378-3782(83)90002-6',
+    url: 'https://pubmed.ncbi.nlm.nih.gov/6641565',
+    licence: 'not open',
+    note: 'Abstract read. 40 infants born before 35 weeks, examined at term age, and 26 term newborns. Authors from memory.',
+  },
+  'majnemer-1992': {
+    citation:
+      'Majnemer A, Brownstein A, Kadanoff R, Shevell MI. A comparison of neurobehavioral performance of healthy term and low-risk preterm infants at term. Developmental Medicine and Child Neurology 34(5):417-424. (1992)',
+    authors: 'Majnemer A, Brownstein A, Kadanoff R, Shevell MI',
+    title:
+      'A comparison of neurobehavioral performance of healthy term and low-risk preterm infants at term',
+    container: 'Developmental Medicine and Child Neurology 34(5):417-424',
+    doi: '10.1111/j.1469-8749.1992.tb11454.x',
+    url: 'https://pubmed.ncbi.nlm.nih.gov/1592194',
+    licence: 'not open',
+    note: 'Abstract read. Authors from memory.',
+  },
+  'palmer-1982': {
+    citation:
+      'Palmer PG, Dubowitz LMS, Verghote M, Dubowitz V. Neurological and neurobehavioural differences between preterm infants at term and full-term newborn infants. Neuropediatrics 13(4):183-189. (1982)',
+    authors: 'Palmer PG, Dubowitz LMS, Verghote M, Dubowitz V',
+    title:
+      'Neurological and neurobehavioural differences between preterm infants at term and full-term newborn infants',
+    container: 'Neuropediatrics 13(4):183-189',
+    doi: '10.1055/s-2008-1059620',
+    url: 'https://pubmed.ncbi.nlm.nih.gov/7155301',
+    licence: 'not open',
+    note: 'Abstract read. 80 infants born at 27-35 weeks, seen again at 40 weeks PMA, and 40 term newborns on days 1 and 5. Authors from memory.',
+  },
+  'bartlett-1997': {
+    citation:
+      'Bartlett D. Primitive reflexes and early motor development. Journal of Developmental and Behavioral Pediatrics, June 1997. (1997)',
+    authors: 'Bartlett D',
+    title: 'Primitive reflexes and early motor development',
+    container: 'Journal of Developmental and Behavioral Pediatrics, June 1997',
+    licence: 'not open',
+    note: 'Abstract read. 156 term infants with normal outcome at 18 months, seen at 6 weeks, 3 and 5 months. Author from memory.',
+  },
+  'futagi-1992': {
+    citation:
+      'Futagi Y, et al. Primitive reflex profiles in infants: differences based on categories of neurological abnormality. Brain and Development 14(5):294-298. (1992)',
+    authors: 'Futagi Y, et al.',
+    title:
+      'Primitive reflex profiles in infants: differences based on categories of neurological abnormality',
+    container: 'Brain and Development 14(5):294-298',
+    url: 'https://pubmed.ncbi.nlm.nih.gov/1456382',
+    licence: 'not open',
+    note: 'Abstract read. 458 typical infants, 78 with cerebral palsy, 81 with intellectual disability. First author from memory.',
+  },
+  'okamoto-2001': {
+    citation:
+      'Okamoto T, Okamoto Y, Andrew PD. Electromyographic study of newborn stepping in neonates and young infants. Electromyography and Clinical Neurophysiology 41(5):289-296. (2001)',
+    authors: 'Okamoto T, Okamoto Y, Andrew PD',
+    title: 'Electromyographic study of newborn stepping in neonates and young infants',
+    container: 'Electromyography and Clinical Neurophysiology 41(5):289-296',
+    licence: 'not open',
+    note: 'Abstract read. Ten healthy infants over the first four months, muscle recordings. Authors, journal and year from memory.',
+  },
+  'widstrom-2011': {
+    citation:
+      'Widstrom AM, Lilja G, Aaltomaa-Michalias P, Dahllof A, Lintula M, Nissen E. Newborn behaviour to locate the breast when skin-to-skin: a possible method for enabling early self-regulation. Acta Paediatrica 100(1):79-85. (2011)',
+    authors: 'Widstrom AM, Lilja G, Aaltomaa-Michalias P, Dahllof A, Lintula M, Nissen E',
+    title:
+      'Newborn behaviour to locate the breast when skin-to-skin: a possible method for enabling early self-regulation',
+    container: 'Acta Paediatrica 100(1):79-85',
+    doi: '10.1111/j.1651-2227.2010.01983.x',
+    url: 'https://doi.org/10.1111/j.1651-2227.2010.01983.x',
+    licence: 'not open',
+    note: 'Abstract read. 28 term infants filmed from birth. Volume and pages from memory.',
+  },
+  'hedberg-2005': {
+    citation:
+      'Hedberg A, Carlberg EB, Forssberg H, Hadders-Algra M. Development of postural adjustments in sitting position during the first half year of life. Developmental Medicine and Child Neurology 47(5):312-320. (2005)',
+    authors: 'Hedberg A, Carlberg EB, Forssberg H, Hadders-Algra M',
+    title:
+      'Development of postural adjustments in sitting position during the first half year of life',
+    container: 'Developmental Medicine and Child Neurology 47(5):312-320',
+    doi: '10.1111/j.1469-8749.2005.tb01142.x',
+    url: 'https://doi.org/10.1111/j.1469-8749.2005.tb01142.x',
+    licence: 'not open',
+    note: 'Abstract read. 40 healthy term infants, eight each at 1, 2, 3, 4 and 5 months; muscle recordings while the seat moved.',
+  },
+  'hadders-algra-2005': {
+    citation:
+      'Hadders-Algra M. Development of postural control during the first 18 months of life. Neural Plasticity 12(2-3). (2005)',
+    authors: 'Hadders-Algra M',
+    title: 'Development of postural control during the first 18 months of life',
+    container: 'Neural Plasticity 12(2-3)',
+    licence: 'open access journal; check the article page',
+    note: 'Abstract read. Muscle-recording studies of balance adjustments; transitions at 3, 6, 9-10 and 13-14 months.',
+  },
+  'roncesvalles-2000': {
+    citation:
+      'Roncesvalles MNC, Woollacott MH, Jensen JL. The development of compensatory stepping skills in children. Journal of Motor Behavior 32(1):100-111. (2000)',
+    authors: 'Roncesvalles MNC, Woollacott MH, Jensen JL',
+    title: 'The development of compensatory stepping skills in children',
+    container: 'Journal of Motor Behavior 32(1):100-111',
+    doi: '10.1080/00222890009601363',
+    url: 'https://doi.org/10.1080/00222890009601363',
+    licence: 'not open',
+    note: 'Abstract read. 25 children aged 9-19 months in four groups by walking experience; moving platform.',
+  },
+  'gpnotebook-crossed': {
+    citation:
+      'GPnotebook. Crossed extension reflex (foot reflex). online medical reference. (2018)',
+    authors: 'GPnotebook',
+    title: 'Crossed extension reflex (foot reflex)',
+    container: 'online medical reference',
+    url: 'https://gpnotebook.com',
+    licence: 'not open',
+    note: 'Read.',
+  },
+  'wikipedia-stnr': {
+    citation:
+      'Wikipedia contributors. Symmetrical tonic neck reflex. Wikipedia (2019 copy). (2019)',
+    authors: 'Wikipedia contributors',
+    title: 'Symmetrical tonic neck reflex',
+    container: 'Wikipedia (2019 copy)',
+    url: 'https://en.wikipedia.org/wiki/Symmetrical_tonic_neck_reflex',
+    licence: 'CC BY-SA',
+    note: 'Read. Gives two end ages: 9-10 months, and significantly diminished by 2-3 years.',
+  },
+  'wikipedia-palmar': {
+    citation: 'Wikipedia contributors. Palmar grasp reflex. Wikipedia',
+    authors: 'Wikipedia contributors',
+    title: 'Palmar grasp reflex',
+    container: 'Wikipedia',
+    url: 'https://en.wikipedia.org/wiki/Palmar_grasp_reflex',
+    licence: 'CC BY-SA',
+    note: 'Read.',
+  },
+  'wikipedia-es-stepping': {
+    citation: 'Wikipedia contributors (Spanish). Reflejo de marcha automatica. Wikipedia',
+    authors: 'Wikipedia contributors (Spanish)',
+    title: 'Reflejo de marcha automatica',
+    container: 'Wikipedia',
+    url: 'https://es.wikipedia.org/wiki/Reflejo_de_marcha_autom%C3%A1tica',
+    licence: 'CC BY-SA',
+    note: 'Read. An older version of the same article puts the end at the fourth to sixth month.',
+  },
+  'wikimd-galant': {
+    citation: 'WikiMD contributors. Galant reflex. WikiMD open encyclopaedia',
+    authors: 'WikiMD contributors',
+    title: 'Galant reflex',
+    container: 'WikiMD open encyclopaedia',
+    url: 'https://wikimd.org/wiki/Galant_reflex',
+    licence: 'CC BY-SA; check the page',
+    note: 'Read.',
+  },
+  'wikimd-tlr': {
+    citation: 'WikiMD contributors. Tonic labyrinthine reflex. WikiMD open encyclopaedia',
+    authors: 'WikiMD contributors',
+    title: 'Tonic labyrinthine reflex',
+    container: 'WikiMD open encyclopaedia',
+    url: 'https://wikimd.com/wiki/Tonic_labyrinthine_reflex',
+    licence: 'CC BY-SA; check the page',
+    note: 'Read. Head forward: from birth, starts to integrate about 4 months. Head backward: appears a little later, integrates by 6.',
+  },
+  'dict-parachute': {
+    citation:
+      'Medical dictionary. Parachute reflex. McGraw-Hill Concise Dictionary of Modern Medicine',
+    authors: 'Medical dictionary',
+    title: 'Parachute reflex',
+    container: 'McGraw-Hill Concise Dictionary of Modern Medicine',
+    licence: 'not open',
+    note: 'Entry read. Dictionary name from memory.',
+  },
+  'peel-health': {
+    citation:
+      'Region of Peel, Public Health (Ontario). Caring for your newborn baby: reflexes and other newborn behaviours. public health web page',
+    authors: 'Region of Peel, Public Health (Ontario)',
+    title: 'Caring for your newborn baby: reflexes and other newborn behaviours',
+    container: 'public health web page',
+    url: 'https://www.peelregion.ca/health/family-health/newborn-care/look-like/reflexes.htm',
+    licence: 'not stated',
+    note: 'First rows of the table read.',
+  },
+  'japan-exam-2020': {
+    citation:
+      'National examination for childcare workers, Japan. Child health, question 7, second session of 2020, with the answer key. national examination paper. (2020)',
+    authors: 'National examination for childcare workers, Japan',
+    title: 'Child health, question 7, second session of 2020, with the answer key',
+    container: 'national examination paper',
+    licence: 'facts only used',
+    note: 'Question and key read in a copy. Pairs the key treats as correct; it rejects 12 months for the end of sucking.',
+  },
+  'medicmedia-qb': {
+    citation:
+      'Medic Media. Question Bank for the physiotherapy and occupational therapy national examination (Japanese), commentary on early motor development. Medic Media',
+    authors: 'Medic Media',
+    title:
+      'Question Bank for the physiotherapy and occupational therapy national examination (Japanese), commentary on early motor development',
+    container: 'Medic Media',
+    licence: 'not open',
+    note: 'Commentary read. Edition not shown. Counts the first phase of the Landau response as gone by 6 weeks.',
+  },
+  'sadurni-2008': {
+    citation:
+      'Sadurni M, Rostan C, Serrat E. El desarrollo de los ninos, paso a paso, pp. 48-49. Editorial UOC. (2008)',
+    authors: 'Sadurni M, Rostan C, Serrat E',
+    title: 'El desarrollo de los ninos, paso a paso, pp. 48-49',
+    container: 'Editorial UOC',
+    licence: 'not open',
+    note: 'Pages read. Authors, publisher and year from memory. Newborn reflexes, so the start is birth by context.',
+  },
+  'garcia-sanchez': {
+    citation:
+      'Garcia Sanchez FA (tables, as reproduced). Primeras habilidades motoras del neonato: los reflejos, parte II. Espacio Logopedico, professional web journal, article 2742',
+    authors: 'Garcia Sanchez FA (tables, as reproduced)',
+    title: 'Primeras habilidades motoras del neonato: los reflejos, parte II',
+    container: 'Espacio Logopedico, professional web journal, article 2742',
+    url: 'https://espaciologopedico.com/revista/articulo/2742/primeras-habilidades-motoras-del-neonato-los-reflejos-parte-ii.html',
+    licence: 'not stated',
+    note: 'First part of the tables read; some cells were cut short.',
+  },
+  'payne-isaacs': {
+    citation:
+      'Payne VG, Isaacs LD. Human motor development: a lifespan approach, chapter Infant reflexes and stereotypies. Routledge',
+    authors: 'Payne VG, Isaacs LD',
+    title: 'Human motor development: a lifespan approach, chapter Infant reflexes and stereotypies',
+    container: 'Routledge',
+    licence: 'not open',
+    note: 'Chapter summary read. Book title and edition from memory.',
+  },
+  'lally-valentine': {
+    citation:
+      'Lally M, Valentine-French S. Lifespan development: a psychological perspective, infant reflexes. College of Lake County Foundation (open textbook)',
+    authors: 'Lally M, Valentine-French S',
+    title: 'Lifespan development: a psychological perspective, infant reflexes',
+    container: 'College of Lake County Foundation (open textbook)',
+    url: 'https://courses.lumenlearning.com/suny-lifespandevelopment/',
+    licence: 'CC BY-NC-SA',
+    note: 'Passage read. Lists reflexes that stay: eye blink, swallowing, sneezing, gagging, withdrawal.',
+  },
+  'saint-anne-dargassies': {
+    citation:
+      'Saint-Anne Dargassies S. Work on the crossed extension reflex, as described in Italian course pages on neuro-psychomotor therapy. cited second-hand',
+    authors: 'Saint-Anne Dargassies S',
+    title:
+      'Work on the crossed extension reflex, as described in Italian course pages on neuro-psychomotor therapy',
+    container: 'cited second-hand',
+    licence: 'not stated',
+    note: 'Read second-hand: the course page credits her with the four stages and the dating of the third.',
+  },
+  'ubc-kin355': {
+    citation:
+      'University of British Columbia, KIN 355 class of 2020. Stepping reflex. course wiki. (2020)',
+    authors: 'University of British Columbia, KIN 355 class of 2020',
+    title: 'Stepping reflex',
+    container: 'course wiki',
+    url: 'https://wiki.ubc.ca/Course:KIN355/2020_Projects/Stepping_Reflex',
+    licence: 'check the page',
+    note: 'Read. Credits Gabbard, Lifelong motor development (2018), for its ages.',
+  },
+  'brown-medpeds': {
+    citation:
+      'Brown University medicine-pediatrics residency. Developmental reflexes: a disappearing act. residency teaching page',
+    authors: 'Brown University medicine-pediatrics residency',
+    title: 'Developmental reflexes: a disappearing act',
+    container: 'residency teaching page',
+    url: 'https://brownmedpedsresidency.org/developmental-reflexes-a-disappearing-act/',
+    licence: 'not stated',
+    note: 'Text read; its table was not. Credits Gerber RJ, Wilks T, Erdie-Lalena C, Pediatrics in Review 31:267-277 (2010).',
+  },
+  'who-2006': {
+    citation:
+      'WHO Multicentre Growth Reference Study Group. WHO Motor Development Study: windows of achievement for six gross motor development milestones. Acta Paediatr Suppl 2006;450:86-95. doi:10.1111/j.1651-2227.2006.tb02379.x',
+    note: 'Seen: abstract.',
+  },
+  'toe-1948': {
+    citation:
+      'Toe reflexes in infancy and the development of voluntary control. Am J Dis Child 1948;76(4):389-400. doi:10.1001/archpedi.1948.02030030401004',
+    note: 'Seen: abstract.',
+  },
+  'clinic-2015': {
+    citation: 'US paediatric therapy clinic page A (Nov 2015): protective extension table',
+    note: 'Seen: full text.',
+  },
+  'clinic-2021': {
+    citation: 'US paediatric therapy clinic page B (Mar 2021): protective reflex ages',
+    note: 'Seen: full text.',
+  },
+  'health-explainer': {
+    citation: 'Health explainer page: parachute reaction ages',
+    note: 'Seen: full text.',
+  },
+  'aap-2004': {
+    citation:
+      'American Academy of Pediatrics, Committee on Fetus and Newborn. Age terminology during the perinatal period. Pediatrics 2004;114(5):1362-1364. Reaffirmation notices 2009 and 2011 (Pediatrics 123(1):188; 123(5):1421; 127(5):e1367)',
+    note: 'Seen: definition table + opening text + reaffirmation notices; worked-example paragraphs not in any stored passage.',
+  },
+  'pediatrics-2024': {
+    citation: 'The prematurity paradox. Pediatrics 2024;153(2):e2023063801',
+    note: 'Seen: abstract.',
+  },
+  'acog-700': {
+    citation:
+      'ACOG Committee Opinion No. 700: Methods for estimating the due date. Obstet Gynecol 2017;129(5):e150-e154. doi:10.1097/AOG.0000000000002046',
+    note: 'Seen: abstract + recommendations.',
+  },
+  'dating-notebook': {
+    citation: 'Family-practice notebook: pregnancy dating',
+    note: 'Seen: entry.',
+  },
+  'radiology-2024': {
+    citation:
+      'Radiology reference article: redating pregnancy (ultrasound), revised 27 Feb 2024, quoting ACOG 2017',
+    note: 'Seen: full text.',
+  },
+  'lee-2017': {
+    citation:
+      'Lee ACC, Panchal P, Folger L, Whelan H, Whelan R, Rosner B, Blencowe H, Lawn JE. Diagnostic accuracy of neonatal assessment for gestational age: systematic review. Pediatrics 2017;140(6):e20171423',
+    note: 'Seen: abstract.',
+  },
+  'hoffman-2008': {
+    citation:
+      'Hoffman CS, Messer LC, Mendola P, Savitz DA, Herring AH, Hartmann KE. Gestational age at birth by LMP vs first-trimester ultrasound. Paediatr Perinat Epidemiol 2008;22:587-596',
+    note: 'Seen: abstract.',
+  },
+  'newcombe-1998': {
+    citation:
+      'Newcombe RG. Two-sided confidence intervals for the single proportion: comparison of seven methods. Stat Med 1998;17:857-872',
+    note: 'Seen: Table I values via a public test file.',
+  },
+  'prechtl-1977': {
+    citation:
+      'Prechtl HFR. The neurological examination of the full-term newborn infant, 2nd ed. Clinics in Developmental Medicine 63, 1977',
+    note: 'Seen: not retrieved.',
+  },
+};

@@ -1,0 +1,37 @@
+import type { ReflexProse } from '../types.ts';
+
+export const prose: ReflexProse = {
+  synonyms: ['tilting reaction, standing'],
+  sides: 'Tilt to each side; the raised side is read.',
+  position: 'Standing on a tilt board, guarded.',
+  stimulus: 'Tilt the support slowly to one side.',
+  positive:
+    'The trunk curves with the hollow toward the raised side, the arms spread, the raised-side knee bends while the lower leg straightens, and the head comes back to vertical.',
+  pitfalls: [
+    'Tilting too fast, which brings out protective extension instead.',
+    'Tilting too far, so the infant slides.',
+    'Supporting the trunk, which hides the response.',
+  ],
+  purpose: 'Automatic balance that keeps the body over its base in standing.',
+  reported: {
+    persistence: {
+      text: 'Stays for life.',
+      sources: ['dreeben-2008'],
+      basis: 'read',
+    },
+    absence: {
+      text: 'Late or one-sided reactions are read with the whole of motor development, not alone. In 40 typically developing infants the order of the righting, protective and balance reactions was fairly but not wholly predictable.',
+      sources: ['haley-1986'],
+      basis: 'read',
+    },
+    asymmetry: {
+      text: 'A side that reacts less is noted for one-sided motor disorder.',
+      sources: [],
+      basis: 'memory',
+    },
+  },
+  patternNotes: {
+    'tilt-left':
+      'The right side is the raised side: its knee bends and the left leg straightens to keep the trunk upright. Both arms may spread.',
+  },
+};

@@ -1,0 +1,36 @@
+import type { ReflexProse } from '../types.ts';
+
+export const prose: ReflexProse = {
+  synonyms: ['withdrawal reflex', 'flexor reflex of the leg'],
+  sides: 'Each foot separately; compare the speed and completeness.',
+  position: 'Supine with legs extended, or seated supported.',
+  stimulus: 'A brief sharp touch to the sole (light pinprick or nail scratch).',
+  positive:
+    'Toes extend, ankle lifts and the whole leg bends at hip and knee, drawing away from the touch.',
+  pitfalls: [
+    'Tickling instead of a sharp touch.',
+    'Testing an infant held with the leg already bent.',
+    'Repeating until the infant habituates or learns to pull away.',
+  ],
+  purpose: 'Moves the foot from harm; the uncontrolled form gives way to a measured movement.',
+  reported: {
+    persistence: {
+      text: 'Uncontrolled flexion past two months is described as one possible sign of delayed reflex maturation.',
+      sources: ['fiorentino-1963'],
+      basis: 'read',
+    },
+    absence: {
+      text: 'Weaker at term age in infants born before 35 weeks than in term newborns. Absence on one side suggests nerve or spinal cord problems on that side (recalled from teaching).',
+      sources: ['forslund-1983'],
+      basis: 'mixed',
+    },
+    asymmetry: {
+      text: 'A lasting difference suggests a peripheral nerve or cord lesion.',
+      sources: [],
+      basis: 'memory',
+    },
+  },
+  patternNotes: {
+    'left-foot': 'Toes extend, ankle bends up, knee and hip bend.',
+  },
+};

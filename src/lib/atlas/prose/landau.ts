@@ -1,0 +1,38 @@
+import type { ReflexProse } from '../types.ts';
+
+export const prose: ReflexProse = {
+  synonyms: ['Landau reflex'],
+  sides: 'Midline; the second part tests the head bend.',
+  position: 'Held in prone suspension on one hand under the belly.',
+  stimulus: 'Let the infant hang, then tip the head gently forward.',
+  positive:
+    'The head lifts, back and legs straighten; when the head is bent down, the legs bend at the hip.',
+  pitfalls: [
+    'Holding under the chest, which props the head.',
+    'A tired infant, who slumps.',
+    'Reading the response before head control at 3 months.',
+  ],
+  purpose: 'Combined head righting and trunk extension, marking the move out of total flexion.',
+  reported: {
+    persistence: {
+      text: 'Fades or is overridden in the second year.',
+      sources: ['wikipedia-landau'],
+      basis: 'read',
+    },
+    absence: {
+      text: 'Head lifting was missing in half of the infants later found to have cerebral palsy at first examination before 13 weeks, but also in 15 percent of the treated and 22 percent of the normalised infants. A limp response is seen with low tone, an arched one with high tone. In 30 healthy infants none hung limply at any visit.',
+      sources: ['kanda-1985', 'wikipedia-landau', 'cupps-1976'],
+      basis: 'read',
+    },
+    asymmetry: {
+      text: 'Read with other midline tests.',
+      sources: [],
+      basis: 'memory',
+    },
+  },
+  patternNotes: {
+    'prone-suspension':
+      'By about 6 months. At 3 months the head lifts to the line of the trunk, later above it, then back and legs straighten.',
+    'head-bent': 'Extensor tone drops and the hips bend.',
+  },
+};

@@ -1,0 +1,32 @@
+import type { Reflex } from '../types.ts';
+
+export const reflex: Reflex = {
+  id: 'atnr',
+  name: 'Asymmetrical tonic neck reflex',
+  short: 'Asymmetrical tonic neck',
+  group: 'tonic-postural',
+  kind: 'primitive-reflex',
+  testedPerSide: true,
+  midline: false,
+  unequalIsCommon: false,
+  position: 'supine',
+  upsetting: false,
+  cautions: ['support-head', 'skip-if-injury', 'stop-if-distress'],
+  patterns: [
+    {
+      variant: 'face-left',
+      label: 'Head turned to the left',
+      stimulusSide: 'left',
+      head: 'turned-left',
+      trunk: 'curved-right',
+      armL: 'extended',
+      armR: 'flexed',
+      legL: 'extended',
+      legR: 'flexed',
+      handL: 'open',
+      handR: 'closed',
+      footL: 'none',
+      footR: 'none',
+    },
+  ],
+};

@@ -1,0 +1,33 @@
+import type { Reflex } from '../types.ts';
+
+export const reflex: Reflex = {
+  id: 'babkin',
+  name: 'Babkin reflex',
+  short: 'Babkin',
+  group: 'feeding',
+  kind: 'primitive-reflex',
+  testedPerSide: false,
+  midline: true,
+  unequalIsCommon: false,
+  position: 'supine',
+  upsetting: false,
+  cautions: ['light-touch', 'stop-if-distress'],
+  patterns: [
+    {
+      variant: 'both-palms',
+      label: 'Pressure in both palms',
+      stimulusSide: 'none',
+      head: 'flexed',
+      trunk: 'none',
+      armL: 'flexed',
+      armR: 'flexed',
+      legL: 'none',
+      legR: 'none',
+      handL: 'none',
+      handR: 'none',
+      footL: 'none',
+      footR: 'none',
+      face: 'mouth-open',
+    },
+  ],
+};

@@ -1,0 +1,32 @@
+import type { Reflex } from '../types.ts';
+
+export const reflex: Reflex = {
+  id: 'body-righting-head',
+  name: 'Body-on-head righting reaction',
+  short: 'Body on head',
+  group: 'righting',
+  kind: 'postural-reaction',
+  testedPerSide: false,
+  midline: true,
+  unequalIsCommon: false,
+  position: 'side-lying',
+  upsetting: false,
+  cautions: ['airway-clear'],
+  patterns: [
+    {
+      variant: 'prone',
+      label: 'Prone on a firm surface',
+      stimulusSide: 'none',
+      head: 'extended',
+      trunk: 'none',
+      armL: 'none',
+      armR: 'none',
+      legL: 'none',
+      legR: 'none',
+      handL: 'none',
+      handR: 'none',
+      footL: 'none',
+      footR: 'none',
+    },
+  ],
+};

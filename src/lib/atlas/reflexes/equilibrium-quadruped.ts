@@ -1,0 +1,36 @@
+import type { Reflex } from '../types.ts';
+
+export const reflex: Reflex = {
+  id: 'equilibrium-quadruped',
+  name: 'Equilibrium (tilting) reaction, four-point',
+  short: 'Tilting, four-point',
+  group: 'equilibrium',
+  kind: 'postural-reaction',
+  testedPerSide: true,
+  midline: true,
+  unequalIsCommon: false,
+  position: 'hands-and-knees',
+  upsetting: false,
+  cautions: ['guard-fall'],
+  patterns: [
+    {
+      variant: 'tilt-left',
+      label: 'Support tilted down to the left',
+      stimulusSide: 'left',
+      head: 'tilted-right',
+      trunk: 'curved-right',
+      armL: 'none',
+      armR: 'abducted',
+      legL: 'none',
+      legR: 'abducted',
+      handL: 'none',
+      handR: 'none',
+      footL: 'none',
+      footR: 'none',
+      also: {
+        armR: ['extended'],
+        legR: ['extended'],
+      },
+    },
+  ],
+};

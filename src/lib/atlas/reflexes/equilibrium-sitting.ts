@@ -1,0 +1,36 @@
+import type { Reflex } from '../types.ts';
+
+export const reflex: Reflex = {
+  id: 'equilibrium-sitting',
+  name: 'Equilibrium (tilting) reaction, sitting',
+  short: 'Tilting, sitting',
+  group: 'equilibrium',
+  kind: 'postural-reaction',
+  testedPerSide: true,
+  midline: true,
+  unequalIsCommon: false,
+  position: 'sitting',
+  upsetting: false,
+  cautions: ['guard-fall'],
+  patterns: [
+    {
+      variant: 'tilt-left',
+      label: 'Support tilted down to the left',
+      stimulusSide: 'left',
+      head: 'tilted-right',
+      trunk: 'curved-right',
+      armL: 'none',
+      armR: 'abducted',
+      legL: 'none',
+      legR: 'abducted',
+      handL: 'none',
+      handR: 'none',
+      footL: 'none',
+      footR: 'none',
+      also: {
+        armR: ['extended'],
+        legR: ['extended'],
+      },
+    },
+  ],
+};

@@ -1,0 +1,36 @@
+import type { Reflex } from '../types.ts';
+
+export const reflex: Reflex = {
+  id: 'equilibrium-standing',
+  name: 'Equilibrium (tilting) reaction, standing',
+  short: 'Tilting, standing',
+  group: 'equilibrium',
+  kind: 'postural-reaction',
+  testedPerSide: true,
+  midline: true,
+  unequalIsCommon: false,
+  position: 'standing',
+  upsetting: false,
+  cautions: ['guard-fall'],
+  patterns: [
+    {
+      variant: 'tilt-left',
+      label: 'Support tilted down to the left',
+      stimulusSide: 'left',
+      head: 'tilted-right',
+      trunk: 'curved-right',
+      armL: 'none',
+      armR: 'abducted',
+      legL: 'extended',
+      legR: 'flexed',
+      handL: 'none',
+      handR: 'none',
+      footL: 'none',
+      footR: 'none',
+      also: {
+        armR: ['extended'],
+        armL: ['abducted'],
+      },
+    },
+  ],
+};

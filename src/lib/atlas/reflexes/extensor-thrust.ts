@@ -1,0 +1,32 @@
+import type { Reflex } from '../types.ts';
+
+export const reflex: Reflex = {
+  id: 'extensor-thrust',
+  name: 'Extensor thrust reflex',
+  short: 'Extensor thrust',
+  group: 'spinal-withdrawal',
+  kind: 'primitive-reflex',
+  testedPerSide: true,
+  midline: false,
+  unequalIsCommon: false,
+  position: 'supine',
+  upsetting: true,
+  cautions: ['light-touch', 'few-repeats'],
+  patterns: [
+    {
+      variant: 'left-foot',
+      label: 'Sharp touch on the left sole, left leg flexed',
+      stimulusSide: 'left',
+      head: 'none',
+      trunk: 'none',
+      armL: 'none',
+      armR: 'none',
+      legL: 'extended',
+      legR: 'none',
+      handL: 'none',
+      handR: 'none',
+      footL: 'none',
+      footR: 'none',
+    },
+  ],
+};

@@ -1,0 +1,32 @@
+import type { Reflex } from '../types.ts';
+
+export const reflex: Reflex = {
+  id: 'flexor-withdrawal',
+  name: 'Flexor withdrawal reflex',
+  short: 'Flexor withdrawal',
+  group: 'spinal-withdrawal',
+  kind: 'primitive-reflex',
+  testedPerSide: true,
+  midline: false,
+  unequalIsCommon: false,
+  position: 'supine',
+  upsetting: true,
+  cautions: ['light-touch', 'few-repeats'],
+  patterns: [
+    {
+      variant: 'left-foot',
+      label: 'Sharp touch on the left sole',
+      stimulusSide: 'left',
+      head: 'none',
+      trunk: 'none',
+      armL: 'none',
+      armR: 'none',
+      legL: 'flexed',
+      legR: 'none',
+      handL: 'none',
+      handR: 'none',
+      footL: 'open',
+      footR: 'none',
+    },
+  ],
+};

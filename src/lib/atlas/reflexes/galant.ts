@@ -1,0 +1,32 @@
+import type { Reflex } from '../types.ts';
+
+export const reflex: Reflex = {
+  id: 'galant',
+  name: 'Galant reflex',
+  short: 'Galant',
+  group: 'spinal-withdrawal',
+  kind: 'primitive-reflex',
+  testedPerSide: true,
+  midline: false,
+  unequalIsCommon: false,
+  position: 'prone',
+  upsetting: false,
+  cautions: ['airway-clear', 'light-touch'],
+  patterns: [
+    {
+      variant: 'left-side',
+      label: 'Stroke down the left of the spine',
+      stimulusSide: 'left',
+      head: 'none',
+      trunk: 'curved-left',
+      armL: 'none',
+      armR: 'none',
+      legL: 'none',
+      legR: 'none',
+      handL: 'none',
+      handR: 'none',
+      footL: 'none',
+      footR: 'none',
+    },
+  ],
+};

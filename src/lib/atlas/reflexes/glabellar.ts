@@ -1,0 +1,33 @@
+import type { Reflex } from '../types.ts';
+
+export const reflex: Reflex = {
+  id: 'glabellar',
+  name: 'Glabellar tap reflex',
+  short: 'Glabellar tap',
+  group: 'other',
+  kind: 'primitive-reflex',
+  testedPerSide: true,
+  midline: true,
+  unequalIsCommon: false,
+  position: 'supine',
+  upsetting: true,
+  cautions: ['light-touch', 'few-repeats'],
+  patterns: [
+    {
+      variant: 'glabella',
+      label: 'Tap between the eyebrows',
+      stimulusSide: 'none',
+      head: 'none',
+      trunk: 'none',
+      armL: 'none',
+      armR: 'none',
+      legL: 'none',
+      legR: 'none',
+      handL: 'none',
+      handR: 'none',
+      footL: 'none',
+      footR: 'none',
+      face: 'eyes-closed',
+    },
+  ],
+};

@@ -1,0 +1,32 @@
+import type { Reflex } from '../types.ts';
+
+export const reflex: Reflex = {
+  id: 'neck-righting',
+  name: 'Neonatal neck-on-body righting reaction',
+  short: 'Neck on body',
+  group: 'righting',
+  kind: 'primitive-reflex',
+  testedPerSide: true,
+  midline: false,
+  unequalIsCommon: false,
+  position: 'supine',
+  upsetting: false,
+  cautions: ['support-head', 'skip-if-injury'],
+  patterns: [
+    {
+      variant: 'head-left',
+      label: 'Head turned to the left',
+      stimulusSide: 'left',
+      head: 'turned-left',
+      trunk: 'turned-left',
+      armL: 'none',
+      armR: 'none',
+      legL: 'none',
+      legR: 'none',
+      handL: 'none',
+      handR: 'none',
+      footL: 'none',
+      footR: 'none',
+    },
+  ],
+};

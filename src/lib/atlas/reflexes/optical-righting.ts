@@ -1,0 +1,32 @@
+import type { Reflex } from '../types.ts';
+
+export const reflex: Reflex = {
+  id: 'optical-righting',
+  name: 'Optical head righting',
+  short: 'Optical righting',
+  group: 'righting',
+  kind: 'postural-reaction',
+  testedPerSide: true,
+  midline: true,
+  unequalIsCommon: false,
+  position: 'upright-held',
+  upsetting: false,
+  cautions: ['trunk-support', 'skip-if-injury'],
+  patterns: [
+    {
+      variant: 'tip-left',
+      label: 'Body tipped to the left, eyes open',
+      stimulusSide: 'left',
+      head: 'tilted-right',
+      trunk: 'none',
+      armL: 'none',
+      armR: 'none',
+      legL: 'none',
+      legR: 'none',
+      handL: 'none',
+      handR: 'none',
+      footL: 'none',
+      footR: 'none',
+    },
+  ],
+};

@@ -1,0 +1,35 @@
+import type { Reflex } from '../types.ts';
+
+export const reflex: Reflex = {
+  id: 'palmar-grasp',
+  name: 'Palmar grasp reflex',
+  short: 'Palmar grasp',
+  group: 'grasp',
+  kind: 'primitive-reflex',
+  testedPerSide: true,
+  midline: false,
+  unequalIsCommon: false,
+  position: 'supine',
+  upsetting: false,
+  cautions: ['no-pull', 'few-repeats'],
+  patterns: [
+    {
+      variant: 'left-palm',
+      label: 'Pressure on the left palm',
+      stimulusSide: 'left',
+      head: 'none',
+      trunk: 'none',
+      armL: 'none',
+      armR: 'none',
+      legL: 'none',
+      legR: 'none',
+      handL: 'closed',
+      handR: 'none',
+      footL: 'none',
+      footR: 'none',
+      also: {
+        armL: ['flexed'],
+      },
+    },
+  ],
+};

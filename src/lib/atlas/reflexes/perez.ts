@@ -1,0 +1,33 @@
+import type { Reflex } from '../types.ts';
+
+export const reflex: Reflex = {
+  id: 'perez',
+  name: 'Perez reflex',
+  short: 'Perez',
+  group: 'spinal-withdrawal',
+  kind: 'primitive-reflex',
+  testedPerSide: false,
+  midline: true,
+  unequalIsCommon: false,
+  position: 'prone-suspension',
+  upsetting: true,
+  cautions: ['airway-clear', 'light-touch', 'few-repeats', 'stop-if-distress'],
+  patterns: [
+    {
+      variant: 'stroke-up',
+      label: 'Stroke up the spine',
+      stimulusSide: 'none',
+      head: 'extended',
+      trunk: 'extended',
+      armL: 'flexed',
+      armR: 'flexed',
+      legL: 'flexed',
+      legR: 'flexed',
+      handL: 'none',
+      handR: 'none',
+      footL: 'none',
+      footR: 'none',
+      face: 'cry',
+    },
+  ],
+};

@@ -1,0 +1,32 @@
+import type { Reflex } from '../types.ts';
+
+export const reflex: Reflex = {
+  id: 'plantar-grasp',
+  name: 'Plantar grasp reflex',
+  short: 'Plantar grasp',
+  group: 'grasp',
+  kind: 'primitive-reflex',
+  testedPerSide: true,
+  midline: false,
+  unequalIsCommon: false,
+  position: 'supine',
+  upsetting: false,
+  cautions: ['light-touch'],
+  patterns: [
+    {
+      variant: 'left-foot',
+      label: 'Pressure on the ball of the left foot',
+      stimulusSide: 'left',
+      head: 'none',
+      trunk: 'none',
+      armL: 'none',
+      armR: 'none',
+      legL: 'none',
+      legR: 'none',
+      handL: 'none',
+      handR: 'none',
+      footL: 'closed',
+      footR: 'none',
+    },
+  ],
+};

@@ -1,0 +1,32 @@
+import type { Reflex } from '../types.ts';
+
+export const reflex: Reflex = {
+  id: 'plantar-response',
+  name: 'Extensor plantar response',
+  short: 'Extensor plantar',
+  group: 'spinal-withdrawal',
+  kind: 'primitive-reflex',
+  testedPerSide: true,
+  midline: false,
+  unequalIsCommon: true,
+  position: 'supine',
+  upsetting: true,
+  cautions: ['light-touch', 'few-repeats'],
+  patterns: [
+    {
+      variant: 'left-sole',
+      label: 'Stroke along the outer left sole',
+      stimulusSide: 'left',
+      head: 'none',
+      trunk: 'none',
+      armL: 'none',
+      armR: 'none',
+      legL: 'none',
+      legR: 'none',
+      handL: 'none',
+      handR: 'none',
+      footL: 'open',
+      footR: 'none',
+    },
+  ],
+};

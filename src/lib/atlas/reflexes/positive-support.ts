@@ -1,0 +1,32 @@
+import type { Reflex } from '../types.ts';
+
+export const reflex: Reflex = {
+  id: 'positive-support',
+  name: 'Positive support reaction',
+  short: 'Positive support',
+  group: 'support-locomotor',
+  kind: 'primitive-reflex',
+  testedPerSide: true,
+  midline: true,
+  unequalIsCommon: false,
+  position: 'upright-held',
+  upsetting: false,
+  cautions: ['trunk-support', 'few-repeats', 'skip-if-injury'],
+  patterns: [
+    {
+      variant: 'both-feet',
+      label: 'Balls of both feet touch down',
+      stimulusSide: 'none',
+      head: 'none',
+      trunk: 'extended',
+      armL: 'none',
+      armR: 'none',
+      legL: 'extended',
+      legR: 'extended',
+      handL: 'none',
+      handR: 'none',
+      footL: 'none',
+      footR: 'none',
+    },
+  ],
+};

@@ -1,0 +1,32 @@
+import type { Reflex } from '../types.ts';
+
+export const reflex: Reflex = {
+  id: 'protective-backward',
+  name: 'Protective extension, backward',
+  short: 'Protective, backward',
+  group: 'protective',
+  kind: 'postural-reaction',
+  testedPerSide: true,
+  midline: false,
+  unequalIsCommon: false,
+  position: 'sitting',
+  upsetting: false,
+  cautions: ['gentle-push', 'guard-fall'],
+  patterns: [
+    {
+      variant: 'back',
+      label: 'Pushed backward',
+      stimulusSide: 'none',
+      head: 'none',
+      trunk: 'none',
+      armL: 'extended',
+      armR: 'extended',
+      legL: 'none',
+      legR: 'none',
+      handL: 'open',
+      handR: 'open',
+      footL: 'none',
+      footR: 'none',
+    },
+  ],
+};

@@ -1,0 +1,36 @@
+import type { Reflex } from '../types.ts';
+
+export const reflex: Reflex = {
+  id: 'protective-downward',
+  name: 'Protective extension, downward (legs)',
+  short: 'Protective, downward',
+  group: 'protective',
+  kind: 'postural-reaction',
+  testedPerSide: true,
+  midline: false,
+  unequalIsCommon: false,
+  position: 'upright-held',
+  upsetting: true,
+  cautions: ['trunk-support', 'no-drop', 'skip-if-injury'],
+  patterns: [
+    {
+      variant: 'lowered',
+      label: 'Lowered quickly toward the surface',
+      stimulusSide: 'none',
+      head: 'none',
+      trunk: 'none',
+      armL: 'none',
+      armR: 'none',
+      legL: 'extended',
+      legR: 'extended',
+      handL: 'none',
+      handR: 'none',
+      footL: 'none',
+      footR: 'none',
+      also: {
+        legL: ['abducted'],
+        legR: ['abducted'],
+      },
+    },
+  ],
+};

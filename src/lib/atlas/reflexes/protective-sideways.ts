@@ -1,0 +1,35 @@
+import type { Reflex } from '../types.ts';
+
+export const reflex: Reflex = {
+  id: 'protective-sideways',
+  name: 'Protective extension, sideways',
+  short: 'Protective, sideways',
+  group: 'protective',
+  kind: 'postural-reaction',
+  testedPerSide: true,
+  midline: false,
+  unequalIsCommon: false,
+  position: 'sitting',
+  upsetting: false,
+  cautions: ['gentle-push', 'guard-fall'],
+  patterns: [
+    {
+      variant: 'fall-left',
+      label: 'Infant tips to the left',
+      stimulusSide: 'left',
+      head: 'tilted-right',
+      trunk: 'curved-right',
+      armL: 'extended',
+      armR: 'none',
+      legL: 'none',
+      legR: 'none',
+      handL: 'open',
+      handR: 'none',
+      footL: 'none',
+      footR: 'none',
+      also: {
+        armL: ['abducted'],
+      },
+    },
+  ],
+};

@@ -1,0 +1,33 @@
+import type { Reflex } from '../types.ts';
+
+export const reflex: Reflex = {
+  id: 'snout',
+  name: 'Snout reflex',
+  short: 'Snout',
+  group: 'feeding',
+  kind: 'primitive-reflex',
+  testedPerSide: false,
+  midline: true,
+  unequalIsCommon: false,
+  position: 'supine',
+  upsetting: false,
+  cautions: ['light-touch'],
+  patterns: [
+    {
+      variant: 'lip-tap',
+      label: 'Tap on the closed lips',
+      stimulusSide: 'none',
+      head: 'none',
+      trunk: 'none',
+      armL: 'none',
+      armR: 'none',
+      legL: 'none',
+      legR: 'none',
+      handL: 'none',
+      handR: 'none',
+      footL: 'none',
+      footR: 'none',
+      face: 'lips-pursed',
+    },
+  ],
+};

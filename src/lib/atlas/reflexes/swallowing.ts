@@ -1,0 +1,33 @@
+import type { Reflex } from '../types.ts';
+
+export const reflex: Reflex = {
+  id: 'swallowing',
+  name: 'Swallowing reflex',
+  short: 'Swallowing',
+  group: 'feeding',
+  kind: 'primitive-reflex',
+  testedPerSide: false,
+  midline: true,
+  unequalIsCommon: false,
+  position: 'supine',
+  upsetting: false,
+  cautions: ['stop-if-distress'],
+  patterns: [
+    {
+      variant: 'swallow',
+      label: 'Fluid at the back of the mouth',
+      stimulusSide: 'none',
+      head: 'none',
+      trunk: 'none',
+      armL: 'none',
+      armR: 'none',
+      legL: 'none',
+      legR: 'none',
+      handL: 'none',
+      handR: 'none',
+      footL: 'none',
+      footR: 'none',
+      face: 'swallow',
+    },
+  ],
+};

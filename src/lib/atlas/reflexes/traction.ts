@@ -1,0 +1,32 @@
+import type { Reflex } from '../types.ts';
+
+export const reflex: Reflex = {
+  id: 'traction',
+  name: 'Traction response',
+  short: 'Traction',
+  group: 'grasp',
+  kind: 'primitive-reflex',
+  testedPerSide: false,
+  midline: true,
+  unequalIsCommon: false,
+  position: 'supine',
+  upsetting: true,
+  cautions: ['no-pull', 'support-head', 'skip-if-injury'],
+  patterns: [
+    {
+      variant: 'pull-up',
+      label: 'Forearms drawn toward sitting',
+      stimulusSide: 'none',
+      head: 'none',
+      trunk: 'none',
+      armL: 'flexed',
+      armR: 'flexed',
+      legL: 'none',
+      legR: 'none',
+      handL: 'closed',
+      handR: 'closed',
+      footL: 'none',
+      footR: 'none',
+    },
+  ],
+};

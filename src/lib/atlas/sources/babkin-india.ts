@@ -1,0 +1,62 @@
+import type { SourceData } from '../types.ts';
+
+export const source: SourceData = {
+  id: 'babkin-india',
+  short: 'Babkin reflex study, India',
+  year: null,
+  tier: 'primary-study',
+  basis: 'read',
+  claims: [
+    {
+      reflex: 'babkin',
+      role: 'window',
+      basis: 'read',
+      appearsStatus: 'given',
+      appears: {
+        asPrinted: 'birth',
+        unit: 'mo',
+        low: 0,
+        high: 0,
+      },
+      integratesStatus: 'given',
+      integrates: {
+        asPrinted: 'gone in the great majority by the end of the 5th month',
+        unit: 'mo',
+        low: 5,
+        high: 5,
+      },
+      population: '2000 healthy term infants',
+    },
+  ],
+  counts: [
+    {
+      reflex: 'babkin',
+      asPrinted: 'within 48 hours of birth',
+      unit: 'mo',
+      low: 0,
+      high: 0.07,
+      corrected: false,
+      n: 2000,
+      percent: 100,
+      qualifier: '=',
+      measure: 'present',
+      population: 'healthy term infants',
+      basis: 'read',
+    },
+    {
+      reflex: 'babkin',
+      asPrinted: 'end of 5 months',
+      unit: 'mo',
+      low: 5,
+      high: 5,
+      corrected: false,
+      n: 2000,
+      percent: 50,
+      qualifier: '<',
+      measure: 'present',
+      population: 'healthy term infants',
+      basis: 'read',
+      note: 'Printed as gone in the great majority; no share.',
+    },
+  ],
+};

@@ -1,0 +1,88 @@
+import type { SourceData } from '../types.ts';
+
+export const source: SourceData = {
+  id: 'brown-medpeds',
+  short: 'Brown residency page',
+  year: null,
+  tier: 'course-notes',
+  basis: 'read',
+  claims: [
+    {
+      reflex: 'moro',
+      role: 'window',
+      basis: 'read',
+      appearsStatus: 'not-stated',
+      integratesStatus: 'given',
+      integrates: {
+        asPrinted: 'by 6 months',
+        unit: 'mo',
+        low: 6,
+        high: 6,
+      },
+    },
+    {
+      reflex: 'atnr',
+      role: 'window',
+      basis: 'read',
+      appearsStatus: 'not-stated',
+      integratesStatus: 'given',
+      integrates: {
+        asPrinted: 'between 3 and 4 months',
+        unit: 'mo',
+        low: 3,
+        high: 4,
+      },
+    },
+    {
+      reflex: 'protective-forward',
+      role: 'window',
+      basis: 'read',
+      appearsStatus: 'given',
+      appears: {
+        asPrinted: 'between 6 and 9 months',
+        unit: 'mo',
+        low: 6,
+        high: 9,
+      },
+      integratesStatus: 'not-stated',
+      note: 'One range for forward, sideways and backward.',
+    },
+    {
+      reflex: 'protective-sideways',
+      role: 'window',
+      basis: 'read',
+      appearsStatus: 'given',
+      appears: {
+        asPrinted: 'between 6 and 9 months',
+        unit: 'mo',
+        low: 6,
+        high: 9,
+      },
+      integratesStatus: 'not-stated',
+      note: 'One range for forward, sideways and backward.',
+    },
+    {
+      reflex: 'protective-backward',
+      role: 'window',
+      basis: 'read',
+      appearsStatus: 'given',
+      appears: {
+        asPrinted: 'between 6 and 9 months',
+        unit: 'mo',
+        low: 6,
+        high: 9,
+      },
+      integratesStatus: 'not-stated',
+      note: 'One range for forward, sideways and backward.',
+    },
+    {
+      reflex: 'equilibrium-standing',
+      role: 'context',
+      basis: 'read',
+      appearsStatus: 'vague',
+      appearsWords: 'soon after the protective reactions of 6-9 months',
+      integratesStatus: 'not-stated',
+    },
+  ],
+  counts: [],
+};

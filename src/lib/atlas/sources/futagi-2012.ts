@@ -1,0 +1,91 @@
+import type { SourceData } from '../types.ts';
+
+export const source: SourceData = {
+  id: 'futagi-2012',
+  short: 'Futagi et al. 2012',
+  year: 2012,
+  tier: 'review',
+  basis: 'read',
+  claims: [
+    {
+      reflex: 'palmar-grasp',
+      role: 'window',
+      basis: 'read',
+      appearsStatus: 'given',
+      appears: {
+        asPrinted: 'fetal grasping of the cord seen from 16 wk; all preterm by 25 wk',
+        unit: 'wkPMA',
+        low: 16,
+        high: 25,
+      },
+      integratesStatus: 'not-stated',
+    },
+    {
+      reflex: 'palmar-grasp',
+      role: 'window',
+      basis: 'memory',
+      appearsStatus: 'given',
+      appears: {
+        asPrinted: 'birth',
+        unit: 'mo',
+        low: 0,
+        high: 0,
+      },
+      integratesStatus: 'given',
+      integrates: {
+        asPrinted: 'about 6 months',
+        unit: 'mo',
+        low: 6,
+        high: 6,
+      },
+      note: 'Disappearance figure recalled from a later section.',
+    },
+    {
+      reflex: 'plantar-grasp',
+      role: 'window',
+      basis: 'read',
+      appearsStatus: 'given',
+      appears: {
+        asPrinted: 'all preterm by 25 wk',
+        unit: 'wkPMA',
+        low: 25,
+        high: 25,
+      },
+      integratesStatus: 'not-stated',
+    },
+    {
+      reflex: 'moro',
+      role: 'window',
+      basis: 'read',
+      appearsStatus: 'given',
+      appears: {
+        asPrinted: 'some from 25 wk PCA, majority by 30 wk',
+        unit: 'wkPMA',
+        low: 25,
+        high: 30,
+      },
+      integratesStatus: 'not-stated',
+    },
+    {
+      reflex: 'moro',
+      role: 'window',
+      basis: 'memory',
+      appearsStatus: 'given',
+      appears: {
+        asPrinted: 'birth',
+        unit: 'mo',
+        low: 0,
+        high: 0,
+      },
+      integratesStatus: 'given',
+      integrates: {
+        asPrinted: 'about 6 months',
+        unit: 'mo',
+        low: 6,
+        high: 6,
+      },
+      note: 'Disappearance figure recalled from a later section.',
+    },
+  ],
+  counts: [],
+};

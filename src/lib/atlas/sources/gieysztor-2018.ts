@@ -1,0 +1,41 @@
+import type { SourceData } from '../types.ts';
+
+export const source: SourceData = {
+  id: 'gieysztor-2018',
+  short: 'Gieysztor et al. 2018',
+  year: 2018,
+  tier: 'primary-study',
+  basis: 'read',
+  claims: [],
+  counts: [
+    {
+      reflex: 'any-reflex',
+      asPrinted: '4-6 years',
+      unit: 'mo',
+      low: 48,
+      high: 72,
+      corrected: false,
+      n: 35,
+      percent: 65,
+      qualifier: '=',
+      measure: 'residual traces of primitive reflexes',
+      population: 'healthy preschool children',
+      basis: 'read',
+      note: 'Graded residual activity across several reflexes.',
+    },
+    {
+      reflex: 'any-reflex',
+      asPrinted: '4-6 years',
+      unit: 'mo',
+      low: 48,
+      high: 72,
+      corrected: false,
+      n: 35,
+      percent: 11,
+      qualifier: '=',
+      measure: 'no retained reflex',
+      population: 'healthy preschool children',
+      basis: 'read',
+    },
+  ],
+};

@@ -1,0 +1,11 @@
+import type { SourceData } from '../types.ts';
+
+export const source: SourceData = {
+  id: 'majnemer-1992',
+  short: 'Majnemer et al. 1992',
+  year: 1992,
+  tier: 'primary-study',
+  basis: 'read',
+  claims: [],
+  counts: [],
+};

@@ -1,0 +1,42 @@
+import type { SourceData } from '../types.ts';
+
+export const source: SourceData = {
+  id: 'martakis-2017',
+  short: 'Martakis et al. 2017',
+  year: 2017,
+  tier: 'primary-study',
+  basis: 'read',
+  claims: [
+    {
+      reflex: 'flexor-withdrawal',
+      role: 'context',
+      basis: 'read',
+      appearsStatus: 'given',
+      appears: {
+        asPrinted: 'in the first 72 hours in infants born at 22-26 weeks',
+        unit: 'wkPMA',
+        low: 22,
+        high: 26,
+      },
+      integratesStatus: 'not-stated',
+      population: '19 extremely preterm infants',
+      note: 'The whole group was born at these weeks; an upper limit for onset.',
+    },
+  ],
+  counts: [
+    {
+      reflex: 'flexor-withdrawal',
+      asPrinted: 'first 72 hours, born at 22-26 wk',
+      unit: 'wkPMA',
+      low: 22,
+      high: 26,
+      n: 19,
+      percent: 100,
+      qualifier: '~',
+      measure: 'present, low threshold',
+      population: 'extremely preterm infants',
+      basis: 'read',
+      note: 'Printed for the group.',
+    },
+  ],
+};

@@ -1,0 +1,42 @@
+import type { SourceData } from '../types.ts';
+
+export const source: SourceData = {
+  id: 'parmenter-1975',
+  short: 'Parmenter 1975',
+  year: 1975,
+  tier: 'primary-study',
+  basis: 'read',
+  claims: [],
+  counts: [
+    {
+      reflex: 'atnr',
+      asPrinted: 'first grade, about 6-7 years',
+      unit: 'mo',
+      low: 72,
+      high: 84,
+      corrected: false,
+      n: 44,
+      percent: 100,
+      qualifier: '=',
+      measure: 'some tone change or elbow bend on hands and knees',
+      population: 'healthy schoolchildren',
+      basis: 'read',
+      note: 'Graded residual, not the infant posture. Age from the school grade.',
+    },
+    {
+      reflex: 'atnr',
+      asPrinted: 'third grade, about 8-9 years',
+      unit: 'mo',
+      low: 96,
+      high: 108,
+      corrected: false,
+      n: 36,
+      percent: 100,
+      qualifier: '=',
+      measure: 'some tone change or elbow bend on hands and knees',
+      population: 'healthy schoolchildren',
+      basis: 'read',
+      note: 'Smaller than in first grade.',
+    },
+  ],
+};

@@ -1,0 +1,43 @@
+import type { SourceData } from '../types.ts';
+
+export const source: SourceData = {
+  id: 'romeo-2009',
+  short: 'Romeo et al. 2009',
+  year: 2009,
+  tier: 'primary-study',
+  basis: 'read',
+  claims: [
+    {
+      reflex: 'protective-forward',
+      role: 'context',
+      basis: 'read',
+      appearsStatus: 'given',
+      appears: {
+        asPrinted:
+          'complete form most often at 9 months corrected; 21 percent still incomplete only by 12',
+        unit: 'mo',
+        low: 9,
+        high: 9,
+      },
+      integratesStatus: 'not-stated',
+      population: '484 near-term infants',
+      note: 'An incomplete form came first in most infants. Study ended at 12 months.',
+    },
+  ],
+  counts: [
+    {
+      reflex: 'protective-forward',
+      asPrinted: 'by 12 months',
+      unit: 'mo',
+      low: 12,
+      high: 12,
+      corrected: true,
+      n: 484,
+      percent: 21,
+      qualifier: '=',
+      measure: 'incomplete response only',
+      population: 'near-term infants',
+      basis: 'read',
+    },
+  ],
+};

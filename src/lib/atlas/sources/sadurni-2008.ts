@@ -1,0 +1,83 @@
+import type { SourceData } from '../types.ts';
+
+export const source: SourceData = {
+  id: 'sadurni-2008',
+  short: 'Sadurni et al. 2008',
+  year: 2008,
+  tier: 'textbook',
+  basis: 'read',
+  claims: [
+    {
+      reflex: 'plantar-response',
+      role: 'window',
+      basis: 'read',
+      appearsStatus: 'implied',
+      appearsWords: 'birth (by context)',
+      integratesStatus: 'given',
+      integrates: {
+        asPrinted: 'end of the first year',
+        unit: 'mo',
+        low: 12,
+        high: 12,
+      },
+    },
+    {
+      reflex: 'swimming',
+      role: 'window',
+      basis: 'read',
+      appearsStatus: 'implied',
+      appearsWords: 'birth (by context)',
+      integratesStatus: 'given',
+      integrates: {
+        asPrinted: '6 months',
+        unit: 'mo',
+        low: 6,
+        high: 6,
+      },
+    },
+    {
+      reflex: 'positive-support',
+      role: 'window',
+      basis: 'read',
+      appearsStatus: 'implied',
+      appearsWords: 'birth (by context)',
+      integratesStatus: 'given',
+      integrates: {
+        asPrinted: 'between the 2nd and 3rd month',
+        unit: 'mo',
+        low: 2,
+        high: 3,
+      },
+      note: 'Described together with automatic walking.',
+    },
+    {
+      reflex: 'stepping',
+      role: 'window',
+      basis: 'read',
+      appearsStatus: 'implied',
+      appearsWords: 'birth (by context)',
+      integratesStatus: 'given',
+      integrates: {
+        asPrinted: 'between the 2nd and 3rd month',
+        unit: 'mo',
+        low: 2,
+        high: 3,
+      },
+    },
+    {
+      reflex: 'placing-leg',
+      role: 'window',
+      basis: 'read',
+      appearsStatus: 'implied',
+      appearsWords: 'birth (by context)',
+      integratesStatus: 'given',
+      integrates: {
+        asPrinted: 'about the third month',
+        unit: 'mo',
+        low: 3,
+        high: 3,
+      },
+    },
+  ],
+  counts: [],
+};

@@ -1,0 +1,58 @@
+import type { SourceData } from '../types.ts';
+
+export const source: SourceData = {
+  id: 'snir-2010',
+  short: 'Snir et al. 2010',
+  year: 2010,
+  tier: 'primary-study',
+  basis: 'read',
+  claims: [
+    {
+      reflex: 'dolls-eye',
+      role: 'window',
+      basis: 'read',
+      appearsStatus: 'implied',
+      appearsWords: 'birth (implied)',
+      integratesStatus: 'given',
+      integrates: {
+        asPrinted: '75 percent suppressed by 11.5 weeks, over 95 percent at 20 weeks',
+        unit: 'wk',
+        low: 11.5,
+        high: 20,
+      },
+      population: '325 healthy term babies',
+    },
+  ],
+  counts: [
+    {
+      reflex: 'dolls-eye',
+      asPrinted: '11.5 weeks',
+      unit: 'mo',
+      low: 2.65,
+      high: 2.65,
+      corrected: false,
+      n: 325,
+      percent: 25,
+      qualifier: '~',
+      measure: 'present',
+      population: 'healthy term babies 1-32 weeks',
+      basis: 'read',
+      note: 'Printed as suppressed in 75 percent. n is the whole cross-sectional sample.',
+    },
+    {
+      reflex: 'dolls-eye',
+      asPrinted: '20 weeks',
+      unit: 'mo',
+      low: 4.6,
+      high: 4.6,
+      corrected: false,
+      n: 325,
+      percent: 5,
+      qualifier: '<',
+      measure: 'present',
+      population: 'healthy term babies 1-32 weeks',
+      basis: 'read',
+      note: 'Printed as suppressed in more than 95 percent.',
+    },
+  ],
+};

@@ -1,0 +1,41 @@
+import type { SourceData } from '../types.ts';
+
+export const source: SourceData = {
+  id: 'widstrom-2011',
+  short: 'Widstrom et al. 2011',
+  year: 2011,
+  tier: 'primary-study',
+  basis: 'read',
+  claims: [
+    {
+      reflex: 'rooting',
+      role: 'window',
+      basis: 'read',
+      appearsStatus: 'given',
+      appears: {
+        asPrinted: 'within the first hour, skin to skin',
+        unit: 'mo',
+        low: 0,
+        high: 0,
+      },
+      integratesStatus: 'not-stated',
+      population: '28 term infants',
+      note: 'Spontaneous rooting in the active phase after birth.',
+    },
+    {
+      reflex: 'crawling',
+      role: 'window',
+      basis: 'read',
+      appearsStatus: 'given',
+      appears: {
+        asPrinted: 'within the first hour, skin to skin',
+        unit: 'mo',
+        low: 0,
+        high: 0,
+      },
+      integratesStatus: 'not-stated',
+      population: '28 term infants',
+    },
+  ],
+  counts: [],
+};

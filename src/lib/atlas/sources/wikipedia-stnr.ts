@@ -1,0 +1,32 @@
+import type { SourceData } from '../types.ts';
+
+export const source: SourceData = {
+  id: 'wikipedia-stnr',
+  short: 'Wikipedia, STNR 2019',
+  year: 2019,
+  tier: 'encyclopaedia',
+  basis: 'read',
+  claims: [
+    {
+      reflex: 'stnr',
+      role: 'window',
+      basis: 'read',
+      appearsStatus: 'given',
+      appears: {
+        asPrinted: 'fully developed by 6-8 months',
+        unit: 'mo',
+        low: 6,
+        high: 8,
+      },
+      integratesStatus: 'given',
+      integrates: {
+        asPrinted: 'diminished by 9-10 months',
+        unit: 'mo',
+        low: 9,
+        high: 10,
+      },
+      note: 'The same article also says significantly diminished by 2-3 years. Start age is when it is fully developed, not first seen.',
+    },
+  ],
+  counts: [],
+};

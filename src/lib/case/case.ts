@@ -1,0 +1,47 @@
+/** A child's record, refined: everything in it exists and agrees. */
+import type { CorrectionLimits } from '../age/clocks.ts';
+import { agesOn, type Ages, type Birth } from '../age/clocks.ts';
+import type { CivilDate } from '../age/civil.ts';
+import type { Side } from '../atlas/types.ts';
+import type { Finding } from './finding.ts';
+
+export interface Child {
+  label: string;
+  birth: Birth;
+  /** Which of the two the record gives; the other is computed, never stored. */
+  datedBy: 'gestation' | 'due';
+  /** Whether this child was made up, and must be shown as such. */
+  invented: boolean;
+}
+
+/** A motor milestone looked for at a visit. */
+export interface MilestoneSeen {
+  milestone: string;
+  seen: boolean;
+}
+
+export interface Visit {
+  on: CivilDate;
+  examiner: string;
+  note: string;
+  findings: readonly Finding[];
+  milestones: readonly MilestoneSeen[];
+}
+
+/** A child with the visits in the order of their dates. */
+export interface Case {
+  child: Child;
+  visits: readonly Visit[];
+}
+
+/** A visit is named by its date and examiner: no two share both. */
+export const visitKey = (visit: Pick<Visit, 'on' | 'examiner'>): string =>
+  `${visit.on} ${visit.examiner}`;
+
+/** A finding is named by its reflex and side: no two at a visit share both. */
+export const findingKey = (finding: { reflex: string; side: Side }): string =>
+  `${finding.reflex} ${finding.side}`;
+
+/** The child's ages at a visit. */
+export const agesAt = (record: Case, on: CivilDate, limits: CorrectionLimits): Ages =>
+  agesOn(record.child.birth, on, limits);

@@ -1,0 +1,62 @@
+/** A finding: what was seen of one reflex on one side at one visit. */
+import type { Side } from '../atlas/types.ts';
+
+/** Responses in the order of their strength; not assessable stands apart. */
+export const RESPONSES = [
+  'not-elicited',
+  'weak',
+  'elicited',
+  'brisk',
+  'obligatory',
+  'not-assessable',
+] as const;
+
+export type Response = (typeof RESPONSES)[number];
+
+/** The infant's state, in words, since numbered scales disagree; `not-recorded` when unknown. */
+export const STATES = [
+  'quiet-sleep',
+  'active-sleep',
+  'drowsy',
+  'quiet-alert',
+  'active-alert',
+  'crying',
+  'not-recorded',
+] as const;
+
+export type InfantState = (typeof STATES)[number];
+
+export const SIDES = ['left', 'right', 'midline'] as const satisfies readonly Side[];
+
+export interface Finding {
+  reflex: string;
+  side: Side;
+  response: Response;
+  state: InfantState;
+  note: string;
+}
+
+/** Whether a response was there at all, however faint. */
+export const isElicited = (response: Response): boolean =>
+  response === 'weak' ||
+  response === 'elicited' ||
+  response === 'brisk' ||
+  response === 'obligatory';
+
+/** States in which a missing answer is no answer: asleep, drowsy or crying. */
+const UNFIT: ReadonlySet<InfantState> = new Set([
+  'quiet-sleep',
+  'active-sleep',
+  'drowsy',
+  'crying',
+]);
+
+export const isUnfitState = (state: InfantState): boolean => UNFIT.has(state);
+
+/** Whether the finding says anything: it was assessable, and a missing answer came in a fit state. */
+export const isAnswer = (finding: Pick<Finding, 'response' | 'state'>): boolean =>
+  finding.response !== 'not-assessable' &&
+  (isElicited(finding.response) || !UNFIT.has(finding.state));
+
+/** How strong an answer is, 0 (not elicited) to 4 (obligatory). */
+export const strengthOf = (response: Response): number => RESPONSES.indexOf(response);

@@ -1,0 +1,59 @@
+/** Counts of real infants near an age, with their interval. A count stands beside a verdict, never in it. */
+import { DAYS_PER_MONTH, type AxisDay } from '../age/axis.ts';
+import type { SourcedCount } from '../atlas/atlas.ts';
+import { printedDay } from '../atlas/printed.ts';
+
+/** A 95 % interval of a share, 0 to 1. */
+export interface ShareInterval {
+  low: number;
+  high: number;
+}
+
+const Z95 = 1.959964;
+
+/**
+ * Wilson's 95 % score interval for `hits` of `n`, without continuity correction (Newcombe 1998,
+ * method 3). `hits` may be fractional where only a rounded share was printed.
+ */
+export function wilson(hits: number, n: number): ShareInterval {
+  const p = hits / n;
+  const z2 = Z95 * Z95;
+  const middle = (p + z2 / (2 * n)) / (1 + z2 / n);
+  const half = (Z95 * Math.sqrt((p * (1 - p)) / n + z2 / (4 * n * n))) / (1 + z2 / n);
+  return { low: Math.max(0, middle - half), high: Math.min(1, middle + half) };
+}
+
+/** How far from an age a count still stands beside it: a month. A choice of ours. */
+export const NEAR_DAYS = DAYS_PER_MONTH;
+
+export interface NearCount {
+  count: SourcedCount;
+  /** Days between the age and the counted ages; 0 when it lies within them. */
+  distanceDays: number;
+  /** Undefined where n or an exact share was not printed. */
+  interval?: ShareInterval;
+}
+
+/** Whether the counted ages are of infants at all, rather than of schoolchildren or at a milestone. */
+const isInfancy = (count: SourcedCount): boolean =>
+  count.unit !== 'milestone' && count.low !== null && (count.unit === 'wkPMA' || count.low <= 24);
+
+/** The counts of a reflex near an age, nearest first. */
+export function countsNear(counts: readonly SourcedCount[], age: AxisDay): NearCount[] {
+  return counts
+    .filter(isInfancy)
+    .map((count): NearCount => {
+      const unit = count.unit === 'wkPMA' ? 'wkPMA' : 'mo';
+      const from = printedDay(count.low ?? 0, unit);
+      const to = printedDay(count.high ?? count.low ?? 0, unit);
+      const distanceDays = Math.max(0, from - age, age - to);
+      const exact = count.percent !== null && (count.qualifier === '=' || count.qualifier === '~');
+      const interval =
+        exact && count.n !== null && count.percent !== null
+          ? wilson((count.percent / 100) * count.n, count.n)
+          : undefined;
+      return { count, distanceDays, ...(interval ? { interval } : {}) };
+    })
+    .filter((near) => near.distanceDays <= NEAR_DAYS)
+    .sort((a, b) => a.distanceDays - b.distanceDays);
+}

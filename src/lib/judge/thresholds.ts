@@ -1,0 +1,19 @@
+/**
+ * The thresholds of judgement. They are ours, a choice and no published rule; they stand in this one
+ * place and are said on the screen.
+ */
+
+/** A persisting or missing response with at least this share is to be discussed, below it watched. */
+export const DISCUSS_SHARE = 0.9;
+
+/** A marked difference between the sides is to be discussed where the mean expectation is at least this. */
+export const MARKED_EXPECTATION = 0.5;
+
+/** A weak response is to be watched where the mean probability of established is at least this. */
+export const WEAK_ESTABLISHED = 0.5;
+
+/** A verdict is firm when every source that speaks gives it at least this much of what it says. */
+export const FIRM_SHARE = 0.95;
+
+/** Two answers this many steps apart differ markedly (weak and brisk, elicited and obligatory). */
+export const MARKED_STEPS = 2;
