@@ -57,7 +57,7 @@ export function compile(windows: readonly Window[]): Compiled {
       i * ROW,
     );
     const up = w.appearsTo - w.appearsFrom;
-    if (up > 0) rise.set([-w.appearsFrom / up, 1 / up], i * 2);
+    if (up > 0) rise.set([(0 - w.appearsFrom) / up, 1 / up], i * 2);
     const down = w.integratesTo - w.integratesFrom;
     if (Number.isFinite(down) && down > 0) fall.set([w.integratesTo / down, -1 / down], i * 2);
   });

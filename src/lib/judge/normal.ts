@@ -6,8 +6,8 @@
  * Written here, not taken from a package: it is called tens of millions of times a second.
  */
 
-const INV_SQRT_2PI = 0.398942280401432677939946059934;
-const SQRT_2PI = 2.50662827463100050241576528481;
+const INV_SQRT_2PI = 1 / Math.sqrt(2 * Math.PI);
+const SQRT_2PI = Math.sqrt(2 * Math.PI);
 
 /** Beyond this many standard deviations the tail is below 1e-15 and taken as nothing. */
 export const FAR = 8;

@@ -126,8 +126,8 @@ function lineOf(
 /** The days at which the sources that date a change would have it done, earliest first. */
 function changeDays(compiled: Compiled, awaits: OpenQuestion['awaits']): number[] {
   const days = compiled.windows.flatMap((w) => {
-    if (awaits === 'to-appear') return w.appears ? [w.appears.to as number] : w.byTerm ? [280] : [];
-    return w.integrates?.to != null ? [w.integrates.to as number] : [];
+    if (awaits === 'to-appear') return w.appears ? [w.appears.to] : w.byTerm ? [280] : [];
+    return w.integrates?.to != null ? [w.integrates.to] : [];
   });
   return days.sort((a, b) => a - b);
 }

@@ -1,0 +1,107 @@
+/** The case file, version 1: JSON in, a refined case out, and back. Documented in the README. */
+import * as v from 'valibot';
+import { formatGestation } from '../age/gestation.ts';
+import type { Atlas } from '../atlas/atlas.ts';
+import type { Case } from './case.ts';
+import { parseRaw } from './parse.ts';
+import { refused, type Parsed, type Place, type Problem } from './problem.ts';
+import { caseShape, FORMAT, MAX_FILE_BYTES, VERSION, type RawCase } from './shape.ts';
+
+const WHOLE: Place = { field: 'file' };
+
+/** A file that is too large, before it is even read into memory. */
+export function sizeProblem(bytes: number): Problem | undefined {
+  if (bytes <= MAX_FILE_BYTES) return undefined;
+  const megabytes = Math.round(bytes / 1e6);
+  return { code: 'too-large', megabytes, limitMegabytes: MAX_FILE_BYTES / 1e6, at: WHOLE };
+}
+
+function parseJson(text: string): { value: unknown } | Problem {
+  try {
+    return { value: JSON.parse(text) as unknown };
+  } catch {
+    const trimmed = text.trim();
+    const begun = /^[{[]/.test(trimmed);
+    const ended = /[}\]]$/.test(trimmed);
+    return { code: begun && !ended ? 'cut-short' : 'not-json', at: WHOLE };
+  }
+}
+
+/** Whose file it is and of which version, before its shape is looked at. */
+function foreign(value: unknown): Problem | undefined {
+  const head = value as { format?: unknown; version?: unknown } | null;
+  if (typeof head !== 'object' || head === null || head.format !== FORMAT)
+    return { code: 'not-ours', at: WHOLE };
+  if (typeof head.version === 'number' && head.version > VERSION)
+    return { code: 'newer-version', version: String(head.version), at: WHOLE };
+  return undefined;
+}
+
+/** A path of the shape, such as visits, 1, findings, 0, side, as a place a person finds. */
+function placeOf(path: readonly (string | number)[]): Place {
+  const field = path.findLast((part) => typeof part === 'string') ?? 'file';
+  const numberAfter = (name: string): number | undefined => {
+    const next = path[path.indexOf(name) + 1];
+    return path.includes(name) && typeof next === 'number' ? next + 1 : undefined;
+  };
+  const visit = numberAfter('visits');
+  const finding = numberAfter('findings');
+  return {
+    field,
+    ...(visit ? { visit: { number: visit } } : {}),
+    ...(finding ? { finding: { number: finding } } : {}),
+  };
+}
+
+function shapeProblems(value: unknown): { raw: RawCase } | Problem[] {
+  const result = v.safeParse(caseShape, value);
+  if (result.success) return { raw: result.output };
+  return result.issues.slice(0, 20).map((issue): Problem => {
+    const path = (issue.path ?? []).map((item) => item.key as string | number);
+    const at = placeOf(path);
+    return issue.received === 'undefined'
+      ? { code: 'missing', at }
+      : { code: 'wrong-type', expected: issue.expected, at };
+  });
+}
+
+/** Reads a case file's text. Nothing is taken from a file with a problem. */
+export function parseCaseText(text: string, atlas: Atlas): Parsed<Case> {
+  const tooLarge = sizeProblem(text.length);
+  if (tooLarge) return refused(tooLarge);
+  const json = parseJson(text.replace(/^\uFEFF/, ''));
+  if ('code' in json) return refused(json);
+  const head = foreign(json.value);
+  if (head) return refused(head);
+  const shaped = shapeProblems(json.value);
+  if (Array.isArray(shaped)) return refused(...shaped);
+  return parseRaw(shaped.raw, atlas);
+}
+
+/** A case as the object its file holds. */
+export function rawOf({ child, visits }: Case): RawCase {
+  const { label, birth, datedBy, invented } = child;
+  return {
+    format: FORMAT,
+    version: VERSION,
+    child: {
+      label,
+      born: birth.born,
+      ...(datedBy === 'due'
+        ? { due: birth.due }
+        : { gestation: formatGestation(birth.gestationalDays) }),
+      dating: birth.dating,
+      invented,
+    },
+    visits: visits.map(({ on, examiner, note, findings, milestones }) => ({
+      on,
+      examiner,
+      note,
+      findings: findings.map((finding) => ({ ...finding })),
+      milestones: milestones.map((seen) => ({ ...seen })),
+    })),
+  };
+}
+
+/** A case as the text of its file. */
+export const caseText = (record: Case): string => `${JSON.stringify(rawOf(record), null, 2)}\n`;

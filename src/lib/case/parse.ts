@@ -1,0 +1,202 @@
+/** The one door into a record: forms and files become refined types, or problems that say the mend. */
+import { parseCivil, type CivilDate } from '../age/civil.ts';
+import { birthFromDue, birthFromGestation, type Birth } from '../age/clocks.ts';
+import { DATING_METHODS, isDatingMethod } from '../age/doubt.ts';
+import { parseGestation } from '../age/gestation.ts';
+import type { Atlas } from '../atlas/atlas.ts';
+import type { Side } from '../atlas/types.ts';
+import { findingKey, visitKey, type Case, type Child, type Visit } from './case.ts';
+import { RESPONSES, SIDES, STATES, type Finding } from './finding.ts';
+import { nearestName } from './nearest.ts';
+import type { Parsed, Place, Problem, ProblemCode } from './problem.ts';
+import {
+  MAX_FINDINGS,
+  MAX_LABEL,
+  MAX_NOTE,
+  MAX_VISITS,
+  type RawCase,
+  type RawChild,
+  type RawFinding,
+  type RawVisit,
+} from './shape.ts';
+
+/** Gathers problems while a value is read, so that all are said at once. */
+class Reader {
+  readonly problems: Problem[] = [];
+
+  /** Notes a problem; the value that could not be read is undefined. */
+  refuse(at: Place, problem: ProblemCode): undefined {
+    this.problems.push({ ...problem, at });
+  }
+
+  date(text: string, at: Place): CivilDate | undefined {
+    return parseCivil(text) ?? this.refuse(at, { code: 'bad-date', text });
+  }
+
+  /** Plain text up to a length. A tag in it is refused: a note is no page. */
+  text(text: string, at: Place, limit: number): string {
+    if (text.length > limit) this.refuse(at, { code: 'too-long', limit });
+    const markup = MARKUP.exec(text.slice(0, limit));
+    if (markup) this.refuse(at, { code: 'markup', text: markup[0].slice(0, 40) });
+    return text;
+  }
+
+  oneOf<T extends string>(text: string, known: readonly T[]): T | undefined {
+    return known.find((word) => word === text);
+  }
+}
+
+const MARKUP = /<\s*[/!]?\s*[a-z][^<>]*>|<\s*script|javascript\s*:/i;
+
+function readBirth(raw: RawChild, read: Reader): Birth | undefined {
+  const born = read.date(raw.born, { field: 'born' });
+  const dating = isDatingMethod(raw.dating)
+    ? raw.dating
+    : read.refuse(
+        { field: 'dating' },
+        { code: 'unknown-dating', text: raw.dating, known: DATING_METHODS },
+      );
+  if (raw.gestation === undefined && raw.due === undefined)
+    { read.refuse({ field: 'gestation' }, { code: 'no-dating' }); return; }
+  const due = raw.due === undefined ? undefined : read.date(raw.due, { field: 'due' });
+  const days = raw.gestation === undefined ? undefined : parseGestation(raw.gestation);
+  if (raw.gestation !== undefined && days === undefined)
+    read.refuse({ field: 'gestation' }, { code: 'gestation-form', text: raw.gestation });
+  if (!born || !dating) return undefined;
+  const byGestation = days === undefined ? undefined : birthFromGestation(born, days, dating);
+  const byDue = due === undefined ? undefined : birthFromDue(born, due, dating);
+  if (byGestation && 'code' in byGestation) { read.refuse({ field: 'gestation' }, byGestation); return; }
+  if (byDue && 'code' in byDue) { read.refuse({ field: 'due' }, byDue); return; }
+  if (byDue && byGestation && byDue.gestationalDays !== byGestation.gestationalDays)
+    { read.refuse(
+      { field: 'due' },
+      {
+        code: 'due-contradicts',
+        byDue: byDue.gestationalDays,
+        byGestation: byGestation.gestationalDays,
+      },
+    ); return; }
+  return byGestation ?? byDue;
+}
+
+function readChild(raw: RawChild, read: Reader): Child | undefined {
+  const label = read.text(raw.label.trim(), { field: 'label' }, MAX_LABEL);
+  if (!label) read.refuse({ field: 'label' }, { code: 'empty' });
+  const birth = readBirth(raw, read);
+  if (!birth) return undefined;
+  const datedBy = raw.gestation === undefined ? 'due' : 'gestation';
+  return { label, birth, datedBy, invented: raw.invented };
+}
+
+function readSide(raw: RawFinding, atlas: Atlas, at: Place, read: Reader): Side | undefined {
+  const side = read.oneOf(raw.side, SIDES);
+  if (!side)
+    { read.refuse(
+      { ...at, field: 'side' },
+      { code: 'unknown-side', text: raw.side, known: SIDES },
+    ); return; }
+  const reflex = atlas.reflexes.get(raw.reflex);
+  if (!reflex) return side;
+  const has: Side[] = [
+    ...(reflex.testedPerSide ? (['left', 'right'] as const) : []),
+    ...(reflex.midline ? (['midline'] as const) : []),
+  ];
+  if (has.includes(side)) return side;
+  read.refuse(
+    { ...at, field: 'side' },
+    { code: 'no-such-side', side, reflex: reflex.name, has },
+  );
+}
+
+function readFinding(raw: RawFinding, atlas: Atlas, at: Place, read: Reader): Finding | undefined {
+  if (!atlas.reflexes.has(raw.reflex))
+    read.refuse(
+      { ...at, field: 'reflex' },
+      {
+        code: 'unknown-reflex',
+        text: raw.reflex,
+        nearest: nearestName(raw.reflex, [...atlas.reflexes.keys()]),
+      },
+    );
+  const side = readSide(raw, atlas, at, read);
+  const response =
+    read.oneOf(raw.response, RESPONSES) ??
+    read.refuse(
+      { ...at, field: 'response' },
+      { code: 'unknown-response', text: raw.response, known: RESPONSES },
+    );
+  const state =
+    read.oneOf(raw.state, STATES) ??
+    read.refuse(
+      { ...at, field: 'state' },
+      { code: 'unknown-state', text: raw.state, known: STATES },
+    );
+  const note = read.text(raw.note, { ...at, field: 'note' }, MAX_NOTE);
+  if (!side || !response || !state) return undefined;
+  return { reflex: raw.reflex, side, response, state, note };
+}
+
+function readVisit(
+  raw: RawVisit,
+  number: number,
+  birth: Birth | undefined,
+  atlas: Atlas,
+  read: Reader,
+): Visit | undefined {
+  const visit = { number, on: raw.on };
+  const on = read.date(raw.on, { field: 'on', visit });
+  if (on && birth && on < birth.born)
+    read.refuse({ field: 'on', visit }, { code: 'exam-before-birth', on, born: birth.born });
+  const examiner = read.text(raw.examiner.trim(), { field: 'examiner', visit }, MAX_LABEL);
+  const note = read.text(raw.note, { field: 'note', visit }, MAX_NOTE);
+  if (raw.findings.length > MAX_FINDINGS)
+    { read.refuse({ field: 'findings', visit }, { code: 'too-many', limit: MAX_FINDINGS }); return; }
+  const seen = new Set<string>();
+  const findings = raw.findings.flatMap((rawFinding, index): Finding[] => {
+    const at: Place = {
+      field: 'reflex',
+      visit,
+      finding: { number: index + 1, reflex: rawFinding.reflex },
+    };
+    const finding = readFinding(rawFinding, atlas, at, read);
+    if (!finding) return [];
+    const { reflex, side } = finding;
+    if (seen.has(findingKey(finding))) read.refuse(at, { code: 'duplicate-finding', reflex, side });
+    seen.add(findingKey(finding));
+    return [finding];
+  });
+  const known = [...atlas.milestones.keys()];
+  for (const { milestone } of raw.milestones)
+    if (!atlas.milestones.has(milestone))
+      read.refuse(
+        { field: 'milestones', visit },
+        { code: 'unknown-milestone', text: milestone, known },
+      );
+  return on && { on, examiner, note, findings, milestones: raw.milestones };
+}
+
+/** A raw case refined: every date exists, every name is known, nothing is said twice. */
+export function parseRaw(raw: RawCase, atlas: Atlas): Parsed<Case> {
+  const read = new Reader();
+  const child = readChild(raw.child, read);
+  if (raw.visits.length > MAX_VISITS) {
+    read.refuse({ field: 'visits' }, { code: 'too-many', limit: MAX_VISITS });
+    return { ok: false, problems: read.problems };
+  }
+  const seen = new Set<string>();
+  const visits = raw.visits.flatMap((rawVisit, index): Visit[] => {
+    const visit = readVisit(rawVisit, index + 1, child?.birth, atlas, read);
+    if (!visit) return [];
+    const { on, examiner } = visit;
+    if (seen.has(visitKey(visit)))
+      read.refuse(
+        { field: 'on', visit: { number: index + 1, on } },
+        { code: 'duplicate-visit', on, examiner },
+      );
+    seen.add(visitKey(visit));
+    return [visit];
+  });
+  if (!child || read.problems.length > 0) return { ok: false, problems: read.problems };
+  visits.sort((a, b) => (visitKey(a) < visitKey(b) ? -1 : 1));
+  return { ok: true, value: { child, visits } };
+}

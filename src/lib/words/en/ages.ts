@@ -1,0 +1,97 @@
+/** English for ages and dates, the way the trade says them. */
+import { TERM_DAYS, toMonths, type AxisDay } from '../../age/axis.ts';
+import { partsOf, type CivilDate } from '../../age/civil.ts';
+import type { Ages } from '../../age/clocks.ts';
+import { formatGestation } from '../../age/gestation.ts';
+import { spokenAge } from '../../age/spoken.ts';
+
+const MONTHS = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+] as const;
+
+/** `18 May 2026`. */
+export function dateWords(date: CivilDate): string {
+  const { year, month, day } = partsOf(date);
+  return `${day} ${MONTHS[month - 1] ?? ''} ${year}`;
+}
+
+/** `18 May`, where the year is plain. */
+export function shortDateWords(date: CivilDate): string {
+  const { month, day } = partsOf(date);
+  return `${day} ${(MONTHS[month - 1] ?? '').slice(0, 3)}`;
+}
+
+/** An age counted from a date: `3 mo 2 wk`, `5 wk 3 d`, `7 wk before term`. */
+export function ageWords(origin: CivilDate, on: CivilDate, totalDays: number): string {
+  const age = spokenAge(origin, on, totalDays);
+  if (age.unit === 'weeks') {
+    const parts = [
+      ...(age.weeks > 0 ? [`${age.weeks} wk`] : []),
+      ...(age.days > 0 ? [`${age.days} d`] : []),
+    ];
+    if (parts.length === 0) return '0 d';
+    return parts.join(' ') + (age.before ? ' before term' : '');
+  }
+  return `${age.months} mo` + (age.weeks > 0 ? ` ${age.weeks} wk` : '');
+}
+
+/** The corrected age on a date, in words. */
+export const correctedWords = (ages: Ages): string =>
+  ages.correctedDays === 0 ? 'at term' : ageWords(ages.due, ages.on, ages.correctedDays);
+
+/** The age since birth, in words. */
+export const chronologicalWords = (ages: Ages, born: CivilDate): string =>
+  ageWords(born, ages.on, ages.chronologicalDays);
+
+/** The age that counts: `5 mo 1 wk corrected`, `9 mo since birth`. */
+export const countedWords = (ages: Ages, born: CivilDate): string =>
+  ages.counts === 'corrected'
+    ? `${correctedWords(ages)} corrected`
+    : `${chronologicalWords(ages, born)} since birth`;
+
+/** A place on the axis without a child: `32w0d` before term, `4.5 mo` after. */
+export const axisWords = (day: AxisDay): string =>
+  day < TERM_DAYS ? formatGestation(Math.round(day)) : `${Math.round(toMonths(day) * 10) / 10} mo`;
+
+/** A span on the axis: `25 to 30 wk of gestation`, `2 to 6 mo`. */
+export function spanWords(from: AxisDay, to: AxisDay | null): string {
+  const one = (day: AxisDay): string =>
+    day < TERM_DAYS
+      ? `${Math.round((day / 7) * 10) / 10} wk of gestation`
+      : `${Math.round(toMonths(day) * 10) / 10} mo`;
+  if (to === null) return `later than ${one(from)}`;
+  const [a, b] = [one(from), one(to)];
+  const unit = a.replace(/^[\d.]+ /, '');
+  return b.endsWith(unit) ? `${a.slice(0, -unit.length).trim()} to ${b}` : `${a} to ${b}`;
+}
+
+/** Which age counts, and why. */
+export function whyCounts(ages: Ages, pretermBelowDays: number, untilMonths: number): string {
+  const born = formatGestation(ages.gestationalDays);
+  const limit = formatGestation(pretermBelowDays);
+  switch (ages.why) {
+    case 'born-early':
+      return `Born at ${born}, before ${limit}, and not past ${untilMonths} months since birth: the corrected age counts.`;
+    case 'born-at-term':
+      return `Born at ${born}, not before ${limit}: the age since birth counts.`;
+    case 'past-limit':
+      return `Past ${untilMonths} months since birth: the age since birth counts.`;
+  }
+}
+
+/** How far the due date can be trusted. */
+export const doubtWords = (sdDays: number): string =>
+  sdDays === 0
+    ? 'The age is exact.'
+    : `The due date can be off: 95 of 100 such dates lie within ${Math.round(1.96 * sdDays)} days.`;

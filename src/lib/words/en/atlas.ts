@@ -1,0 +1,79 @@
+/** English for the codes of the atlas. */
+import type {
+  Basis,
+  Caution,
+  Dissociation,
+  Group,
+  Kind,
+  Position,
+  Side,
+  Tier,
+} from '../../atlas/types.ts';
+
+export const groups: Record<Group, string> = {
+  feeding: 'Feeding',
+  grasp: 'Grasp and traction',
+  'startle-vestibular': 'Startle and vestibular',
+  'tonic-postural': 'Tonic postures',
+  'spinal-withdrawal': 'Spinal and withdrawal',
+  'support-locomotor': 'Support and locomotion',
+  righting: 'Righting',
+  protective: 'Protective',
+  equilibrium: 'Equilibrium',
+  other: 'Other',
+};
+
+export const kinds: Record<Kind, string> = {
+  'primitive-reflex': 'primitive reflex',
+  'postural-reaction': 'postural reaction',
+};
+
+export const tiers: Record<Tier, string> = {
+  'primary-study': 'measured in infants',
+  review: 'review',
+  textbook: 'textbook',
+  encyclopaedia: 'encyclopaedia',
+  'government-health': 'health body',
+  'course-notes': 'course notes',
+  'common-practice': 'common practice, no source',
+};
+
+export const bases: Record<Basis, string> = { read: 'read', memory: 'from memory' };
+
+export const sides: Record<Side, string> = { left: 'left', right: 'right', midline: 'midline' };
+
+export const positions: Record<Position, string> = {
+  supine: 'on the back',
+  prone: 'on the belly',
+  'prone-suspension': 'held in the air, belly down',
+  'upright-held': 'held upright',
+  sitting: 'sitting',
+  'hands-and-knees': 'on hands and knees',
+  standing: 'standing',
+  'side-lying': 'on the side',
+};
+
+export const apart: Record<Dissociation, string> = {
+  'arms-from-each-other': 'arms apart from each other',
+  'arms-from-legs': 'arms apart from the legs',
+};
+
+/** Handling cautions, beside each way of eliciting. Handling: common practice, no source; Moro: Edwards & Al Khalili 2023. */
+export const cautions: Record<Caution, string> = {
+  'support-head':
+    'Keep the head and neck supported throughout, a soft surface beneath, both hands ready.',
+  'no-drop':
+    'It is the suddenness that elicits it, not the height: lower a little within your own hands, never drop freely, never shake.',
+  'skip-if-injury':
+    'Leave it out with a suspected fracture, plexus injury, unstable neck, hip treatment, lines or recent surgery.',
+  'no-pull':
+    'Never lift the infant by the grasp or pull at the wrists of an arm that may be injured.',
+  'trunk-support': 'Hold the trunk firmly with both hands; keep it brief.',
+  'gentle-push': 'A gentle push is enough; be ready to catch.',
+  'guard-fall': 'Guard against a fall on every side, over a soft surface.',
+  'few-repeats': 'Few repetitions: the response tires and fades with repeating.',
+  'stop-if-distress': 'Stop at distress, a change of colour or a pause in breathing.',
+  'light-touch': 'A light touch is enough; it should never hurt.',
+  'no-water': 'Do not test in water: the response is watched held in the air or not at all.',
+  'airway-clear': 'Keep nose and mouth free, and never leave the infant face down.',
+};
