@@ -40,18 +40,12 @@ export interface CalendarSpan {
 
 /**
  * The span from one date to another as calendar months and days: the months are the most that fit,
- * the days are what is left after adding them. Backwards it is the mirrored span, negated.
+ * the days are what is left after adding them. A month from the 31st ends on the last day of a
+ * shorter month, as in `addMonths`. Backwards it is the mirrored span, negated.
  */
 export function calendarSpan(from: CivilDate, to: CivilDate): CalendarSpan {
-  const a = at(from);
-  const b = at(to);
-  if (b < a) {
-    const { months, days } = calendarSpan(to, from);
-    return { months: 0 - months, days: 0 - days };
-  }
-  let months = (b.year - a.year) * 12 + (b.month - a.month);
-  if (a.plus({ months }) > b) months -= 1;
-  return { months, days: Math.round(b.diff(a.plus({ months }), 'days').days) };
+  const { months, days } = at(to).diff(at(from), ['months', 'days']).toObject();
+  return { months: Math.trunc(months ?? 0), days: Math.round(days ?? 0) };
 }
 
 /** Year, month (1-12) and day of a date, for wording it. */

@@ -5,14 +5,16 @@ import { DAYS_PER_WEEK } from './axis.ts';
 export const MIN_GESTATION_DAYS = 22 * DAYS_PER_WEEK;
 export const MAX_GESTATION_DAYS = 44 * DAYS_PER_WEEK + 6;
 
-const FORM = /^(\d{1,2})\s*(?:w(?:ee)?(?:k|ks)?)?(?:\s*[+\s]?\s*([0-6])\s*(?:d(?:ays?)?)?)?$/i;
+const WEEKS = /^(\d{1,2})\s*(?:w|wks?|weeks?)?$/i;
+const WEEKS_AND_DAYS = /^(\d{1,2})\s*(?:(?:w|wks?|weeks?)\s*\+?|\+|\s)\s*([0-6])\s*(?:d|days?)?$/i;
 
 /**
  * Reads a gestation such as `33w1d`, `33+1`, `33 1`, `33w` or `33`, in days.
  * Undefined when it is none of these; the range is not checked here.
  */
 export function parseGestation(text: string): number | undefined {
-  const match = FORM.exec(text.trim());
+  const trimmed = text.trim();
+  const match = WEEKS.exec(trimmed) ?? WEEKS_AND_DAYS.exec(trimmed);
   if (!match) return undefined;
   return Number(match[1]) * DAYS_PER_WEEK + Number(match[2] ?? 0);
 }

@@ -1,10 +1,15 @@
 /** English, whole: the keys every other language has to fill. */
 import * as ages from './en/ages.ts';
 import * as atlas from './en/atlas.ts';
+import * as attention from './en/attention.ts';
 import * as record from './en/case.ts';
+import * as chart from './en/chart.ts';
+import * as forms from './en/forms.ts';
 import * as judge from './en/judge.ts';
+import * as pages from './en/pages.ts';
 import * as problems from './en/problems.ts';
+import * as ui from './en/ui.ts';
 
-export const en = { ages, atlas, record, judge, problems };
+export const en = { ages, atlas, attention, record, chart, forms, judge, pages, problems, ui };
 
 export type Words = typeof en;

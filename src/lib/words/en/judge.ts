@@ -39,12 +39,10 @@ export const orders: Record<Order, string> = {
   open: 'open',
 };
 
-const ofSources = ({ agree, of }: Agreement): string =>
-  of === 1
-    ? agree === 1
-      ? 'the one source that speaks'
-      : 'no source'
-    : `${agree} of ${of} sources`;
+const ofSources = ({ agree, of }: Agreement): string => {
+  if (of === 1) return agree === 1 ? 'the one source that speaks' : 'no source';
+  return agree === of ? `all ${of} sources` : `${agree} of ${of} sources`;
+};
 
 /** What a verdict says of a response at this age, with how many sources say so. */
 export function verdictSentence(

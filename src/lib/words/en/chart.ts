@@ -1,0 +1,168 @@
+/** English for the chart. It is asked by codes and numbers; a child's record gives it the clocks. */
+import { TERM_DAYS, type AxisDay } from '../../age/axis.ts';
+import { agesOn, dateAtAxisDay, type Birth, type CorrectionLimits } from '../../age/clocks.ts';
+import { formatGestation } from '../../age/gestation.ts';
+import { parseCivil } from '../../age/civil.ts';
+import type { Atlas, SourcedClaim } from '../../atlas/atlas.ts';
+import type { Claim, Group, Side, Station } from '../../atlas/types.ts';
+import type { Response } from '../../case/finding.ts';
+import type { Phase } from '../../judge/phases.ts';
+import type { Order } from '../../judge/sequence.ts';
+import {
+  axisWords,
+  chronologicalWords,
+  correctedWords,
+  dateWords,
+  shortDateWords,
+  spanWords,
+} from './ages.ts';
+import { apart, bases, groups, sides } from './atlas.ts';
+import { responses } from './case.ts';
+import { orders } from './judge.ts';
+
+type Stretch = { from: AxisDay; to: AxisDay };
+
+/** A lane at an age, as the chart hands it over. */
+interface LaneAt {
+  id: string;
+  figures: { appears: Stretch | null; integrates: Stretch | null; lifelong: boolean };
+  sources: number;
+  age: AxisDay;
+  expected: number | null;
+  said: readonly { short: string; phase: Phase | undefined; claim: SourcedClaim | undefined }[];
+}
+
+export const phases: Record<Phase, string> = {
+  'not-yet': 'not yet',
+  emerging: 'emerging',
+  established: 'established',
+  integrating: 'integrating',
+  integrated: 'integrated',
+};
+
+/** When a response appears, as one source prints it. */
+export function appearsAsPrinted(claim: Claim): string {
+  if (claim.appears) return claim.appears.asPrinted;
+  if (claim.appearsWords) return claim.appearsWords;
+  return claim.appearsStatus === 'implied' ? 'in the newborn' : 'not stated';
+}
+
+/** When it goes, as one source prints it. */
+export function integratesAsPrinted(claim: Claim): string {
+  if (claim.integrates) return claim.integrates.asPrinted;
+  if (claim.integratesWords) return claim.integratesWords;
+  return claim.integratesStatus === 'persists' ? 'stays for life' : 'not stated';
+}
+
+/** Both, for the row of a source. */
+export const claimWords = (claim: Claim): string =>
+  `${appearsAsPrinted(claim)} → ${integratesAsPrinted(claim)}`;
+
+/** The age on the axis in every clock of a child: the one that counts first. */
+function childClocks(birth: Birth, limits: CorrectionLimits, day: AxisDay): string[] {
+  const on = dateAtAxisDay(birth, day, limits);
+  const ages = agesOn(birth, on, limits);
+  const weeks = formatGestation(Math.max(0, ages.postmenstrualDays));
+  if (ages.chronologicalDays < 0) return [weeks, 'before birth', dateWords(on)];
+  const since = `${chronologicalWords(ages, birth.born)} since birth`;
+  const corrected = `${correctedWords(ages)} corrected`;
+  const counted = ages.counts === 'corrected' ? [corrected, since] : [since, corrected];
+  return [...counted, `${weeks} postmenstrual`, dateWords(on)];
+}
+
+const plainClocks = (day: AxisDay): string[] =>
+  day < TERM_DAYS
+    ? [`${formatGestation(Math.round(day))} postmenstrual`]
+    : [`${axisWords(day)} after term`, `${formatGestation(Math.round(day))} postmenstrual`];
+
+/** Every text of the chart, for an atlas and, where there is one, a child. */
+export function chartWords(
+  atlas: Atlas,
+  child?: { label: string; birth: Birth; limits: CorrectionLimits },
+) {
+  const name = (id: string): string => atlas.reflexes.get(id)?.short ?? id;
+  const milestone = (id: string): string => atlas.milestones.get(id)?.short ?? id;
+  const clocks = (day: AxisDay): string[] =>
+    child ? childClocks(child.birth, child.limits, day) : plainClocks(day);
+  const stretch = (s: Stretch | null): string => (s ? spanWords(s.from, s.to) : 'not dated');
+  const share = (expected: number | null): string =>
+    expected === null ? 'no source speaks' : expected.toFixed(2);
+  const ends = ({ integrates, lifelong }: LaneAt['figures']): string =>
+    integrates
+      ? `integrates ${stretch(integrates)}${lifelong ? ', or stays for life' : ''}`
+      : lifelong
+        ? 'stays for life'
+        : 'no end dated';
+  const counted = (n: number): string => (n === 1 ? '1 source' : `${n} sources`);
+  const station = (s: Station): string => {
+    switch (s.event) {
+      case 'appears':
+        return name(s.reflex);
+      case 'integrates':
+        return `${name(s.reflex)} gone`;
+      case 'sets-apart':
+        return apart[s.apart];
+      case 'reached':
+        return milestone(s.milestone);
+    }
+  };
+  const sequence = (id: string): string => {
+    const found = atlas.sequences.find((s) => s.id === id);
+    return found ? found.stations.map(station).join(', then ') : id;
+  };
+  return {
+    chart: child
+      ? `Reflexes and reactions by age, with what was seen in ${child.label}`
+      : 'Reflexes and reactions by age',
+    lanes: 'Lanes',
+    sequences: 'Expected orders',
+    ageLine: 'Age line',
+    reflex: name,
+    group: (group: Group): string => groups[group],
+    milestone,
+    milestones: 'Motor milestones',
+    tick: (age: { unit: string; value: number }): string => String(age.value),
+    weeksCaption: ['weeks of gestation', 'weeks', 'wk'],
+    monthsCaption: ['months after term', 'months', 'mo'],
+    term: 'term',
+    clocks,
+    claim: claimWords,
+    lane: (at: LaneAt): string =>
+      `${name(at.id)}: appears ${stretch(at.figures.appears)}, ${ends(at.figures)}, ${counted(at.sources)}; at ${clocks(at.age)[0] ?? ''} expected ${share(at.expected)}`,
+    readout: (at: LaneAt): { title: string; lines: string[] } => ({
+      title: `${name(at.id)} at ${clocks(at.age)[0] ?? ''}: expected ${share(at.expected)}`,
+      lines: at.said.map(({ short, phase, claim }) =>
+        [
+          `${short}: ${phase ? phases[phase] : 'silent'}`,
+          ...(claim ? [`${claimWords(claim)} (${bases[claim.basis]})`] : []),
+        ].join(', '),
+      ),
+    }),
+    sequence,
+    order: (order: Order): string => orders[order],
+    station,
+    response: (response: Response): string => responses[response],
+    side: (side: Side): string => sides[side],
+    key: {
+      ridge: 'height: how far the sources lead one to expect it',
+      agreed: 'deeper: every source that speaks says established',
+      course: 'came or went between two visits',
+    },
+    table: {
+      caption: (age: AxisDay): string => `Every lane at ${clocks(age)[0] ?? ''}`,
+      lane: 'Reflex or reaction',
+      group: 'Group',
+      appears: 'Appears',
+      integrates: 'Integrates',
+      sources: 'Sources',
+      expected: 'Expected',
+      stretch,
+      lifelong: 'stays for life',
+      share,
+      visit: (on: string): string => {
+        const date = parseCivil(on);
+        return date ? shortDateWords(date) : on;
+      },
+    },
+  };
+}

@@ -1,0 +1,108 @@
+/** English for the frame of the pages: navigation, the child's head, the chart's controls, notices. */
+import { formatGestation } from '../../age/gestation.ts';
+import type { Tier } from '../../atlas/types.ts';
+import { tiers } from './atlas.ts';
+
+export const shell = {
+  name: 'Tidemark',
+  skip: 'Skip to the page',
+  navigation: 'Pages',
+  chart: 'Chart',
+  children: 'Children',
+  sources: 'Sources',
+  about: 'About',
+  settings: 'Settings',
+  loading: 'Opening…',
+  title: (page: string): string => `${page} · Tidemark`,
+};
+
+export const child = {
+  pages: 'This child',
+  chart: 'Chart',
+  visits: 'Visits',
+  next: 'Next',
+  details: 'Details',
+  print: 'Print',
+  born: (gestationalDays: number): string => `born at ${formatGestation(gestationalDays)}`,
+  seen: (date: string): string => `seen ${date}`,
+  notSeen: 'not seen yet',
+  also: (other: string): string => `(${other})`,
+  invented: 'invented',
+  none: 'No child is open.',
+  noneHelp: 'Begin with a new child, open a case file, or look at the chart without a child.',
+  newChild: 'New child',
+  addVisit: 'Add a visit',
+};
+
+export const chartPage = {
+  title: 'When each reflex comes and goes',
+  lead: 'Published ages of infant reflexes and postural reactions, before and after term.',
+  controls: 'What the chart shows',
+  lanes: 'Lanes',
+  tested: 'looked at',
+  all: 'all',
+  order: 'In order of',
+  orders: { group: 'group', appearing: 'appearing', integrating: 'integrating' },
+  sources: 'Sources',
+  milestones: 'Milestones',
+  table: 'Table',
+  asChart: 'Chart',
+  reset: 'Whole axis',
+  keys: 'Drag or press arrows to move the age; + and − zoom, 0 shows the whole axis; up and down go through the lanes, Enter opens one.',
+};
+
+/** Which sources are judged by, in words. */
+export const sourceWords = {
+  all: (n: number): string => `all ${n}`,
+  kinds: (kinds: readonly Tier[]): string =>
+    kinds.length === 0 ? 'none' : kinds.map((kind) => tiers[kind]).join(', '),
+};
+
+/** Said wherever the sources or limits in force differ from the customary ones. */
+export const inForce = {
+  sources: (what: string): string => `Judged by: ${what}.`,
+  limits: (pretermBelowDays: number, untilMonths: number): string =>
+    `Corrected when born before ${formatGestation(pretermBelowDays)}, up to ${untilMonths} months since birth.`,
+  change: 'Change',
+};
+
+export const notices = {
+  memory:
+    'The browser refuses to keep anything, so what is entered here is gone when the page is closed. Save a case file.',
+  full: 'The last change could not be kept: the browser has no room left. Save a case file.',
+  unread: (n: number): string =>
+    n === 1
+      ? 'One stored record could not be read. It is left as it is.'
+      : `${n} stored records could not be read. They are left as they are.`,
+  undo: 'Undo',
+  redo: 'Redo',
+  close: 'Close',
+  did: {
+    'child-added': 'Child added.',
+    'child-changed': 'Details changed.',
+    'child-removed': 'Child removed.',
+    'file-opened': 'Case file opened.',
+    'visit-added': 'Visit added.',
+    'visit-changed': 'Visit changed.',
+    'visit-removed': 'Visit removed.',
+  },
+  undid: {
+    'child-added': 'Undone: the child is taken out again.',
+    'child-changed': 'Undone: the details are as before.',
+    'child-removed': 'Undone: the child is back.',
+    'file-opened': 'Undone: the child from the file is taken out again.',
+    'visit-added': 'Undone: the visit is taken out again.',
+    'visit-changed': 'Undone: the visit is as before.',
+    'visit-removed': 'Undone: the visit is back.',
+  },
+  drop: 'Let go to open the case file.',
+  refusedFile: 'The file was not opened; nothing has changed.',
+};
+
+export const errors = {
+  notFound: 'There is no such page.',
+  notFoundHelp: 'The address may be mistyped.',
+  broken: 'Something went wrong on this page.',
+  brokenHelp: 'Your records are kept. Go back, or reload the page.',
+  back: 'Back to the chart',
+};

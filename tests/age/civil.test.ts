@@ -1,0 +1,68 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+  addDays,
+  addMonths,
+  calendarSpan,
+  daysBetween,
+  parseCivil,
+  type CivilDate,
+} from '../../src/lib/age/civil.ts';
+
+const civil = (text: string): CivilDate => {
+  const date = parseCivil(text);
+  if (!date) throw new Error(`${text} is no date`);
+  return date;
+};
+const anyDate = fc
+  .integer({ min: 0, max: 60_000 })
+  .map((days) => addDays(civil('1940-01-01'), days));
+
+describe('civil dates', () => {
+  test.each([
+    '2026-02-30',
+    '2025-02-29',
+    '2026-13-01',
+    '2026-1-1',
+    '04.03.2026',
+    '',
+    '2026-03-04T10:00',
+  ])('refuses %j', (text) => {
+    expect(parseCivil(text)).toBeUndefined();
+  });
+
+  test.each([
+    ['2024-02-29', '2024-02-29'],
+    [' 2026-03-04 ', '2026-03-04'],
+  ])('takes %j', (text, date) => {
+    expect(parseCivil(text)).toBe(date);
+  });
+
+  test('adding days and counting them back is the identity', () => {
+    fc.assert(
+      fc.property(anyDate, fc.integer({ min: -20_000, max: 20_000 }), (date, days) => {
+        expect(daysBetween(date, addDays(date, days))).toBe(days);
+      }),
+    );
+  });
+
+  test('a calendar span adds up to the later date', () => {
+    fc.assert(
+      fc.property(anyDate, fc.integer({ min: 0, max: 3000 }), (date, days) => {
+        const later = addDays(date, days);
+        const span = calendarSpan(date, later);
+        expect(addDays(addMonths(date, span.months), span.days)).toBe(later);
+        expect(span.days).toBeLessThan(31);
+      }),
+    );
+  });
+
+  test.each([
+    ['2026-01-31', '2026-02-28', { months: 1, days: 0 }],
+    ['2024-01-31', '2024-02-29', { months: 1, days: 0 }],
+    ['2025-12-31', '2026-01-01', { months: 0, days: 1 }],
+    ['2026-03-04', '2026-02-04', { months: -1, days: 0 }],
+  ])('from %s to %s', (from, to, span) => {
+    expect(calendarSpan(civil(from), civil(to))).toEqual(span);
+  });
+});

@@ -1,0 +1,45 @@
+/** Small invented records for tests: a child and visits, taken through the door. */
+import { ATLAS } from '../../src/lib/atlas/atlas.ts';
+import type { Case } from '../../src/lib/case/case.ts';
+import type { InfantState, Response } from '../../src/lib/case/finding.ts';
+import { parseRaw } from '../../src/lib/case/parse.ts';
+import { en } from '../../src/lib/words/en.ts';
+
+/** A finding in short: reflex, side, response, and the state where it matters. */
+export type ShortFinding = [reflex: string, side: string, response: Response, state?: InfantState];
+
+export interface ShortVisit {
+  on: string;
+  examiner?: string;
+  findings: ShortFinding[];
+  milestones?: Record<string, boolean>;
+}
+
+export function childCase(
+  child: { born: string; gestation: string; dating?: string },
+  visits: ShortVisit[],
+): Case {
+  const parsed = parseRaw(
+    {
+      format: 'tidemark-case',
+      version: 1,
+      child: { label: 'Kestrel', dating: 'unknown', invented: true, ...child },
+      visits: visits.map(({ on, examiner = '', findings, milestones = {} }) => ({
+        on,
+        examiner,
+        note: '',
+        findings: findings.map(([reflex, side, response, state = 'quiet-alert']) => ({
+          reflex,
+          side,
+          response,
+          state,
+          note: '',
+        })),
+        milestones: Object.entries(milestones).map(([milestone, seen]) => ({ milestone, seen })),
+      })),
+    },
+    ATLAS,
+  );
+  if (!parsed.ok) throw new Error(parsed.problems.map(en.problems.problemWords).join('\n'));
+  return parsed.value;
+}
