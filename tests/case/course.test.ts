@@ -6,7 +6,7 @@ import { courseOf, type Answer } from '../../src/lib/case/course.ts';
 const start = parseCivil('2026-01-01')!;
 /** Answers a month apart: + present, - not. */
 const answers = (signs: string): Answer[] =>
-  [...signs].map((sign, i) => ({
+  Array.from(signs).map((sign, i) => ({
     on: addDays(start, i * 30),
     axisDay: 280 + i * 30,
     present: sign === '+',

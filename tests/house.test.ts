@@ -1,0 +1,96 @@
+/** The house rule bites: data flows one way, and the pure folders know no page, clock or chance. */
+import { execFileSync } from 'node:child_process';
+import { rmSync, writeFileSync } from 'node:fs';
+import { Linter } from 'eslint';
+import ts from 'typescript-eslint';
+import { describe, expect, test } from 'vitest';
+import { HOUSE, house } from '../house.js';
+
+const linter = new Linter();
+
+function complaints(file: string, code: string): string[] {
+  return linter
+    .verify(
+      code,
+      {
+        files: ['**/*.ts'],
+        languageOptions: { parser: ts.parser },
+        plugins: { house: house },
+        rules: { 'house/direction': 'error' },
+      },
+      { filename: file },
+    )
+    .map((message) => message.message);
+}
+
+describe('the direction of imports', () => {
+  test.each([
+    ['src/lib/age/a.ts', "import { x } from '../judge/verdict.ts';"],
+    ['src/lib/atlas/a.ts', "import { x } from '../case/case.ts';"],
+    ['src/lib/judge/a.ts', "import { en } from '../words/en.ts';"],
+    ['src/lib/judge/rules/a.ts', "import { x } from '../../chart/layout.ts';"],
+    ['src/lib/case/a.ts', "export { x } from '../judge/judge.ts';"],
+    ['src/lib/store/a.ts', "import { x } from '$lib/state/desk.svelte.ts';"],
+    ['src/lib/chart/a.ts', "const x = await import('../store/store.ts');"],
+    ['src/lib/ui/a.ts', "export * from '../state/view.svelte.ts';"],
+  ])('%s: %s is refused, with the reason', (file, code) => {
+    expect(complaints(file, code)[0]).toMatch(/must not import .*data flows one way/);
+  });
+
+  test('what is allowed as a type is refused as a value', () => {
+    expect(
+      complaints('src/lib/words/a.ts', "import { judgeCase } from '../judge/judge.ts';")[0],
+    ).toMatch(/only types/);
+    expect(
+      complaints('src/lib/words/a.ts', "import type { Flag } from '../judge/judge.ts';"),
+    ).toEqual([]);
+    expect(
+      complaints('src/lib/words/a.ts', "import { type Flag } from '../judge/judge.ts';"),
+    ).toEqual([]);
+  });
+
+  test.each([
+    ['src/lib/judge/a.ts', "import { x } from '../age/axis.ts';"],
+    [
+      'src/lib/judge/rules/a.ts',
+      "import { x } from './rule.ts'; import { y } from '../verdict.ts';",
+    ],
+    ['src/lib/chart/a.ts', "import { scaleLinear } from 'd3';"],
+    ['src/routes/+page.ts', "import { x } from '$lib/judge/judge.ts';"],
+  ])('%s: %s is allowed', (file, code) => {
+    expect(complaints(file, code)).toEqual([]);
+  });
+
+  test('a new folder must be put in the table first', () => {
+    expect(complaints('src/lib/attic/a.ts', "import { x } from '../age/axis.ts';")[0]).toMatch(
+      /no room/,
+    );
+  });
+
+  test('the table itself has no way round', () => {
+    const table: Record<string, { may: readonly string[]; types?: readonly string[] }> = HOUSE;
+    const order = Object.keys(table);
+    for (const [room, { may, types = [] }] of Object.entries(table))
+      for (const below of [...may, ...types].filter((name) => name !== 'store'))
+        expect(order.indexOf(below), `${room} imports ${below}`).toBeLessThan(order.indexOf(room));
+  });
+});
+
+test(
+  'the pure folders compile without the DOM: a page in them is an error',
+  { timeout: 60_000 },
+  () => {
+    const probe = 'src/lib/age/probe-of-the-house.ts';
+    writeFileSync(probe, 'export const title = document.title;\n');
+    try {
+      execFileSync('npx', ['tsc', '-p', 'tsconfig.pure.json'], { encoding: 'utf8', stdio: 'pipe' });
+      throw new Error('the probe compiled');
+    } catch (error) {
+      expect(String((error as { stdout?: string }).stdout)).toMatch(
+        /probe-of-the-house.*'document'/,
+      );
+    } finally {
+      rmSync(probe);
+    }
+  },
+);
