@@ -1,0 +1,98 @@
+/** The examiner's hand: of the same build as the infant's, larger, pale, its forearm fading out. */
+import { ANCHORS } from './anchors.ts';
+import type { Body } from './body.ts';
+import { handAt, type Ball, type Extremity } from './hand.ts';
+import { bandPath, throughPath } from './outline.ts';
+import { discOf, onPage, type Page } from './page.ts';
+import type { Shape } from './paint.ts';
+import { add, cosDeg, inFrame, sinDeg, times, type Frame, type Vec } from './space.ts';
+import type { HelperSpec } from './stage.ts';
+
+/** Sizes against the infant's own hand: a grown hand, held a little small so that it never leads. */
+const SIZE = 1.75;
+const FOREARM = 1.05;
+
+/** How each hold bends the fingers (index to little one), thumb included, and which point of it touches. */
+const HOLDS: Record<HelperSpec['hold'], { grips: readonly number[]; spread: number; touch: Vec }> =
+  {
+    point: { grips: [0, 0.9, 0.95, 1], spread: 0, touch: [-0.02, -0.36, 0.075] },
+    thumb: { grips: [0.75, 0.8, 0.85, 0.9], spread: 0.6, touch: [-0.06, -0.17, 0.19] },
+    flat: { grips: [0.06, 0.06, 0.06, 0.06], spread: 0.1, touch: [-0.05, -0.2, 0] },
+    grasp: { grips: [0.62, 0.62, 0.62, 0.62], spread: 0, touch: [-0.09, -0.18, 0.02] },
+    edge: { grips: [0.1, 0.1, 0.1, 0.1], spread: 0, touch: [-0.04, -0.22, 0] },
+  };
+
+export interface Helper {
+  readonly spec: HelperSpec;
+  readonly hand: Extremity;
+  readonly forearm: readonly Ball[];
+  readonly wrist: Vec;
+  readonly end: Vec;
+}
+
+function frameOf(spec: HelperSpec): Frame {
+  const y: Vec = [sinDeg(spec.forearm), cosDeg(spec.forearm), 0];
+  const clockwise: Vec = [cosDeg(spec.forearm), -sinDeg(spec.forearm), 0];
+  const thumbward = spec.thumb === 'counter' ? times(clockwise, -1) : clockwise;
+  if (spec.hold === 'edge') {
+    // Seen from its edge: the palm faces across the page.
+    return { x: times(thumbward, -1), y, z: [0, 0, 1] };
+  }
+  return { x: [0, 0, spec.palm === 'viewer' ? -1 : 1], y, z: thumbward };
+}
+
+/** An examiner's hand placed so that its touching point meets the anchor, in the axes of the body. */
+export function helperOf(spec: HelperSpec, body: Body): Helper {
+  const frame = frameOf(spec);
+  const hold = HOLDS[spec.hold];
+  const goal = add(ANCHORS[spec.at](body), [...(spec.off ?? [0, 0]), 0] as unknown as Vec);
+  const wrist = add(goal, times(inFrame(frame, hold.touch), -SIZE));
+  // The hand is made at the infant's size about its wrist, then grown.
+  const small = handAt([0, 0, 0], frame, hold.grips, hold.spread);
+  const grow = (v: Vec): Vec => add(wrist, times(v, SIZE));
+  const hand: Extremity = {
+    pieces: small.pieces.map((p) =>
+      p.map((b) => ({ centre: grow(b.centre), radius: b.radius * SIZE })),
+    ),
+    seams: small.seams.map((s) => s.map(grow)),
+  };
+  const end = add(wrist, times(frame.y, FOREARM));
+  return {
+    spec,
+    hand,
+    wrist,
+    end,
+    forearm: [
+      { centre: wrist, radius: 0.085 * SIZE },
+      { centre: end, radius: 0.115 * SIZE },
+    ],
+  };
+}
+
+/** The examiner's hand on the page. */
+export function helperShapes(page: Page, h: Helper, line: number): Shape[] {
+  const band = (balls: readonly Ball[]): string =>
+    bandPath(balls.map((b) => discOf(page, b.centre, b.radius)));
+  const [x1, y1] = onPage(page, add(h.wrist, times(add(h.end, times(h.wrist, -1)), 0.12)));
+  const [x2, y2] = onPage(page, add(h.wrist, times(add(h.end, times(h.wrist, -1)), 0.92)));
+  const seams: Shape[] = h.hand.seams.map((s) => ({
+    name: 'helper-finger',
+    d: throughPath(
+      s.map((v) => onPage(page, v)),
+      false,
+    ),
+    line: 'helper-line',
+    width: line * 0.5,
+  }));
+  return [
+    {
+      name: 'helper',
+      d: h.hand.pieces.map(band).join('') + band(h.forearm),
+      fill: { key: 'helper' },
+      line: 'helper-line',
+      width: line * 0.62,
+      fade: { x1, y1, x2, y2 },
+    },
+    ...seams,
+  ];
+}

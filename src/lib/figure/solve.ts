@@ -1,0 +1,191 @@
+/** Contact is solved, never typed: the body is lowered onto what it rests on, and limbs reach for it. */
+import { bodyOf, type Body } from './body.ts';
+import { footAt } from './foot.ts';
+import { handAt, type Ball } from './hand.ts';
+import type { Joints } from './joints.ts';
+import { FLESH } from './skeleton.ts';
+import { at, clamp, cosDeg, dot, sinDeg, times, type Vec } from './space.ts';
+import { girth } from './trunk.ts';
+
+/** All that may touch, as balls, by part of the body. */
+export interface Contacts {
+  readonly trunk: readonly Ball[];
+  readonly seat: readonly Ball[];
+  readonly head: readonly Ball[];
+  readonly armL: readonly Ball[];
+  readonly armR: readonly Ball[];
+  readonly handL: readonly Ball[];
+  readonly handR: readonly Ball[];
+  readonly legL: readonly Ball[];
+  readonly legR: readonly Ball[];
+  readonly footL: readonly Ball[];
+  readonly footR: readonly Ball[];
+}
+
+/** The flesh of a body as balls; a flat trunk counts with its own depth in the direction `down`. */
+export function contactsOf(body: Body, j: Joints, down: Vec): Contacts {
+  const trunk = body.levels
+    .filter((level) => level.along >= -0.1 && level.along <= 0.98)
+    .map((level): Ball => {
+      const { half, belly, back } = girth(level.along);
+      const deep = dot(level.frame.z, down);
+      const wide = dot(level.frame.x, down) * half;
+      return {
+        centre: level.centre,
+        radius: Math.hypot(wide, deep * (deep > 0 ? belly : back)),
+      };
+    });
+  const part = (v: Vec, radius: number): Ball => ({
+    centre: at(body.head.centre, body.head.frame, v),
+    radius,
+  });
+  const head = [
+    part([0, 0.1, -0.06], 0.425),
+    part([0, 0.05, -0.16], 0.37),
+    part([0, -0.13, 0.1], 0.32),
+    part([0, -0.37, 0.19], 0.11),
+    part([0, -0.12, 0.38], 0.055),
+  ];
+  const arm = (side: 'L' | 'R'): Ball[] => {
+    const a = body[`arm${side}`];
+    return [
+      { centre: a.shoulder, radius: FLESH.upperArm[0] },
+      { centre: a.elbow, radius: FLESH.upperArm[2] },
+      { centre: a.wrist, radius: FLESH.forearm[2] },
+    ];
+  };
+  const leg = (side: 'L' | 'R'): Ball[] => {
+    const l = body[`leg${side}`];
+    return [
+      { centre: l.hip, radius: FLESH.thigh[0] },
+      { centre: l.knee, radius: FLESH.thigh[2] },
+      { centre: l.ankle, radius: FLESH.shank[2] },
+    ];
+  };
+  const hand = (side: 'L' | 'R'): Ball[] => {
+    const a = body[`arm${side}`];
+    const angles = j[`arm${side}`];
+    return handAt(a.wrist, a.hand, angles.grip, angles.spread).pieces.flat();
+  };
+  const foot = (side: 'L' | 'R'): Ball[] => {
+    const l = body[`leg${side}`];
+    const angles = j[`leg${side}`];
+    return footAt(l.ankle, l.foot, angles.toes, angles.fan).pieces.flat();
+  };
+  return {
+    trunk,
+    seat: trunk.filter((_, i) => i < 4),
+    head,
+    armL: arm('L'),
+    armR: arm('R'),
+    handL: hand('L'),
+    handR: hand('R'),
+    legL: leg('L'),
+    legR: leg('R'),
+    footL: foot('L'),
+    footR: foot('R'),
+  };
+}
+
+/** How far some balls reach in a direction, in head heights from the origin. */
+export const reachOf = (balls: readonly Ball[], direction: Vec): number =>
+  Math.max(...balls.map((b) => dot(b.centre, direction) + b.radius));
+
+/** Straight down through a support that slopes in the plane of the page. @param slope degrees */
+export const downFor = (slope: number): Vec => [-sinDeg(slope), -cosDeg(slope), 0];
+
+/** The value in a range at which a rising function crosses zero. */
+export function bisect(low: number, high: number, f: (x: number) => number): number {
+  let [a, b] = [low, high];
+  for (let i = 0; i < 26; i++) {
+    const middle = (a + b) / 2;
+    if (f(middle) > 0) b = middle;
+    else a = middle;
+  }
+  return (a + b) / 2;
+}
+
+const DOWN: Vec = [0, -1, 0];
+
+/** How a body is brought level with what it rests on. */
+export type Rest = 'whole' | 'hands-and-knees' | 'seat';
+
+/** On hands and knees the trunk is tipped until both ends are borne; seated, the hips bend until heels are. */
+export function levelled(j: Joints, rest: Rest): Joints {
+  if (rest === 'hands-and-knees') {
+    const withPitch = (pitch: number): Joints => ({ ...j, placing: { ...j.placing, pitch } });
+    const pitch = bisect(40, 135, (p) => {
+      const flat = { ...withPitch(p).placing, tip: 0, slope: 0 };
+      const body = bodyOf({ ...j, placing: flat });
+      const c = contactsOf(body, j, DOWN);
+      const front = Math.max(
+        reachOf(c.handL, DOWN),
+        reachOf(c.handR, DOWN),
+        reachOf(c.armL, DOWN),
+        reachOf(c.armR, DOWN),
+      );
+      const rear = Math.max(
+        reachOf(c.legL, DOWN),
+        reachOf(c.legR, DOWN),
+        reachOf(c.footL, DOWN),
+        reachOf(c.footR, DOWN),
+      );
+      return front - rear;
+    });
+    return withPitch(pitch);
+  }
+  if (rest === 'seat') {
+    const seated = (side: 'L' | 'R'): number => {
+      const key = `leg${side}` as const;
+      return bisect(20, 125, (hipFlex) => {
+        const bent = { ...j, [key]: { ...j[key], hipFlex } };
+        const upright = { ...bent, placing: { ...j.placing, slope: 0 } };
+        const c = contactsOf(bodyOf(upright), upright, DOWN);
+        return reachOf(c.trunk, DOWN) - reachOf([...c[`foot${side}`], ...c[key].slice(1)], DOWN);
+      });
+    };
+    return {
+      ...j,
+      legL: { ...j.legL, hipFlex: seated('L') },
+      legR: { ...j.legR, hipFlex: seated('R') },
+    };
+  }
+  return j;
+}
+
+/** Where the hips are when the lowest point of the body touches its support, in world axes. */
+export function hipsOn(j: Joints): Vec {
+  const down = downFor(j.placing.slope);
+  const c = contactsOf(bodyOf(j), j, down);
+  const lowest = reachOf(Object.values(c).flat() as Ball[], down);
+  const up = times(down, -(lowest + j.placing.lift));
+  return [up[0] + j.placing.shift, up[1], up[2]];
+}
+
+/** A joint of one arm turned until the hand is on the floor, the body staying as it stands. */
+export function reaching(
+  j: Joints,
+  arm: 'armL' | 'armR',
+  joint: 'shoulderFlex' | 'shoulderOut',
+  range: readonly [number, number],
+): Joints {
+  const gap = (value: number): number => {
+    const bent = { ...j, [arm]: { ...j[arm], [joint]: value } };
+    const c = contactsOf(bodyOf(bent), bent, DOWN);
+    const hand = reachOf(arm === 'armL' ? [...c.handL, ...c.armL] : [...c.handR, ...c.armR], DOWN);
+    return hand - reachOf([...c.trunk, ...c.head], DOWN);
+  };
+  const rising = gap(range[1]) > gap(range[0]);
+  const value = bisect(range[0], range[1], (v) => (rising ? 1 : -1) * gap(v));
+  return {
+    ...j,
+    [arm]: { ...j[arm], [joint]: clamp(value, Math.min(...range), Math.max(...range)) },
+  };
+}
+
+/** World axes as the viewer sees them. @param elevation degrees looked down */
+export const seen = (v: Vec, elevation: number): Vec => [
+  v[0],
+  v[1] * cosDeg(elevation) - v[2] * sinDeg(elevation),
+  v[1] * sinDeg(elevation) + v[2] * cosDeg(elevation),
+];

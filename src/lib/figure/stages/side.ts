@@ -1,0 +1,309 @@
+/** Seen from the side: on hands and knees, hanging, drawn up, pushed over, stepping. */
+import type { Change } from '../change.ts';
+import type { Stage } from '../stage.ts';
+
+/** A little turned to the viewer, so that the far limbs show. */
+const FACING_RIGHT = 76;
+/** The infant's left side near the viewer, for what is done to the left. */
+const FACING_LEFT = -76;
+
+const fromTheSide = {
+  elevation: 0,
+  ground: 'floor',
+  framing: 'whole',
+  resting: 'whole',
+  marks: [],
+  helpers: [],
+} as const;
+
+const HANDS_AND_KNEES: Change = {
+  placing: { yaw: FACING_RIGHT, pitch: 82 },
+  axial: { neckFlex: -34, trunkFlex: 6 },
+  arms: {
+    shoulderFlex: 86,
+    shoulderOut: 8,
+    elbow: 6,
+    forearmTurn: -82,
+    wrist: -84,
+    grip: 0.05,
+    spread: 0.5,
+  },
+  legs: { hipFlex: 90, hipOut: 8, hipTurn: 0, knee: 92, ankle: -52 },
+};
+
+export const onHandsAndKnees: Stage = {
+  ...fromTheSide,
+  setting: 'quadruped',
+  resting: 'hands-and-knees',
+  rest: HANDS_AND_KNEES,
+};
+
+const HANGING: Change = {
+  placing: { yaw: FACING_RIGHT, pitch: 92, lift: 0.5 },
+  axial: { neckFlex: 14, trunkFlex: 34 },
+  arms: { shoulderFlex: 92, shoulderOut: 10, elbow: 24, grip: 0.4 },
+  legs: { hipFlex: 40, hipOut: 8, hipTurn: 4, knee: 34, ankle: -34 },
+};
+
+export const hanging: Stage = {
+  ...fromTheSide,
+  setting: 'hanging',
+  ground: 'none',
+  rest: HANGING,
+  helpers: [{ hold: 'edge', at: 'belly', forearm: 180, thumb: 'counter', layer: 'behind' }],
+};
+
+const LYING_SIDE: Change = {
+  placing: { yaw: FACING_RIGHT, pitch: -90 },
+  axial: { neckFlex: 6, trunkFlex: 4 },
+  arms: { shoulderFlex: 60, shoulderOut: 24, shoulderTurn: 10, elbow: 78, grip: 0.5 },
+  legs: { hipFlex: 78, hipOut: 20, hipTurn: 16, knee: 84, ankle: 0 },
+};
+
+const SITTING: Change = {
+  placing: { yaw: FACING_RIGHT, pitch: 4 },
+  axial: { trunkFlex: 12, neckFlex: -10 },
+  arms: { shoulderFlex: 42, shoulderOut: 14, elbow: 40, grip: 0.3 },
+  legs: { hipFlex: 84, hipOut: 18, hipTurn: 14, knee: 22, ankle: 4 },
+};
+
+const HELD: Change = {
+  placing: { yaw: FACING_LEFT, pitch: 8, lift: 0.32 },
+  axial: { trunkFlex: 4, neckFlex: -4 },
+  arms: { shoulderFlex: 30, shoulderOut: 26, elbow: 46, grip: 0.5 },
+  legs: { hipFlex: 62, hipOut: 8, hipTurn: 4, knee: 70, ankle: -6 },
+};
+
+const heldFromBehind: Stage['helpers'] = [
+  {
+    hold: 'flat',
+    at: 'armpit-L',
+    off: [-0.02, -0.1],
+    forearm: 84,
+    palm: 'away',
+    thumb: 'counter',
+    layer: 'middle',
+  },
+];
+
+export const SIDE: Readonly<Record<string, Stage>> = {
+  'stnr/neck-flexed': {
+    ...onHandsAndKnees,
+    given: ['head'],
+    response: { axial: { trunkFlex: 14 } },
+    marks: [{ kind: 'turn', at: 'head', from: 34, to: 104, radius: 0.78 }],
+  },
+  'stnr/neck-extended': {
+    ...onHandsAndKnees,
+    given: ['head'],
+    stimulus: { axial: { neckFlex: -60 } },
+    response: { axial: { trunkFlex: -6 } },
+    marks: [{ kind: 'turn', at: 'head', from: 110, to: 40, radius: 0.8 }],
+  },
+  'tlr/supine': {
+    ...fromTheSide,
+    setting: 'lying',
+    rest: LYING_SIDE,
+    response: {
+      axial: { neckFlex: -22, trunkFlex: -10 },
+      arms: { shoulderFlex: -2, shoulderOut: 10, shoulderTurn: 0, elbow: 10 },
+      legs: { hipFlex: -2, hipOut: 6, knee: 2, ankle: -42 },
+    },
+    marks: [{ kind: 'plumb', at: 'ear' }],
+  },
+  'tlr/prone': {
+    ...fromTheSide,
+    setting: 'lying',
+    rest: {
+      placing: { yaw: FACING_RIGHT, pitch: 92 },
+      axial: { neckFlex: -14 },
+      arms: { shoulderFlex: 70, shoulderOut: 26, elbow: 84, grip: 0.5 },
+      legs: { hipFlex: 20, hipOut: 16, hipTurn: 10, knee: 30, ankle: -40 },
+    },
+    response: {
+      placing: { pitch: 100 },
+      axial: { neckFlex: 2, trunkFlex: 46 },
+      arms: { shoulderFlex: 42, shoulderOut: 10, shoulderTurn: 0, elbow: 128 },
+      legs: { hipFlex: 126, hipOut: 10, hipTurn: 0, knee: 142, ankle: -50 },
+    },
+    marks: [{ kind: 'plumb', at: 'ear' }],
+  },
+  perez: {
+    ...hanging,
+    response: { axial: { neckFlex: -40, trunkFlex: -30 } },
+    marks: [{ kind: 'trail', along: ['spine-low', 'back', 'spine-high'] }],
+  },
+  landau: {
+    ...hanging,
+    response: { axial: { neckFlex: -44, trunkFlex: -32 } },
+  },
+  'landau/head-bent': {
+    ...hanging,
+    rest: {
+      ...HANGING,
+      placing: { yaw: FACING_RIGHT, pitch: 86, lift: 0.5 },
+      axial: { neckFlex: -40, trunkFlex: -26 },
+      arms: { shoulderFlex: 124, shoulderOut: 20, elbow: 12, grip: 0.2 },
+      legs: { hipFlex: -6, hipOut: 8, knee: 10, ankle: -46 },
+    },
+    given: ['head'],
+    response: {
+      placing: { pitch: 92 },
+      axial: { trunkFlex: 34 },
+      arms: { shoulderFlex: 100, elbow: 24 },
+    },
+    marks: [{ kind: 'turn', at: 'head', from: 20, to: 100, radius: 0.78 }],
+  },
+  traction: {
+    ...fromTheSide,
+    setting: 'lying',
+    rest: LYING_SIDE,
+    stimulus: { arms: { shoulderFlex: 86, shoulderOut: 10, elbow: 10 } },
+    response: {
+      placing: { pitch: -46 },
+      axial: { trunkFlex: 26, neckFlex: -10 },
+      arms: { shoulderFlex: 62, shoulderOut: 12, shoulderTurn: 0, elbow: 96, wrist: 24 },
+      legs: { hipFlex: 84, knee: 60 },
+    },
+    marks: [{ kind: 'arrow', at: 'wrist-R', from: [0.42, 0.12], to: [0.92, 0.52] }],
+    helpers: [{ hold: 'grasp', at: 'wrist-R', forearm: 52, thumb: 'counter', layer: 'front' }],
+  },
+  'protective-forward': {
+    ...hanging,
+    ground: 'floor',
+    rest: {
+      ...HANGING,
+      placing: { yaw: FACING_RIGHT, pitch: 88, lift: 0.9 },
+      axial: { neckFlex: -30, trunkFlex: -4 },
+      arms: { shoulderFlex: 62, shoulderOut: 12, elbow: 70, grip: 0.5 },
+      legs: { hipFlex: 26, hipOut: 8, knee: 36, ankle: -30 },
+    },
+    stimulus: { placing: { pitch: 108, lift: 0.62 } },
+    response: {
+      placing: { pitch: 120, lift: 0 },
+      axial: { neckFlex: -42, trunkFlex: -14 },
+      arms: { shoulderFlex: 150, shoulderOut: 8, elbow: 3, forearmTurn: -82, wrist: -64 },
+      legs: { hipFlex: 8, knee: 18 },
+    },
+    marks: [{ kind: 'turn', at: 'head', from: 40, to: 104, radius: 0.86 }],
+    helpers: [
+      { hold: 'flat', at: 'back', off: [-0.02, -0.3], forearm: 4, palm: 'away', layer: 'middle' },
+    ],
+  },
+  'protective-backward': {
+    ...fromTheSide,
+    setting: 'upright',
+    resting: 'seat',
+    rest: SITTING,
+    stimulus: { placing: { pitch: -14 } },
+    response: {
+      placing: { pitch: -30 },
+      axial: { trunkFlex: 18, neckFlex: 14 },
+      arms: {
+        shoulderFlex: -40,
+        shoulderOut: 16,
+        shoulderTurn: 0,
+        elbow: 3,
+        forearmTurn: 80,
+        wrist: -60,
+      },
+    },
+    reach: [
+      { arm: 'armL', joint: 'shoulderFlex', range: [-60, 10] },
+      { arm: 'armR', joint: 'shoulderFlex', range: [-60, 10] },
+    ],
+    marks: [{ kind: 'arrow', at: 'chest', from: [0.66, 0.06], to: [0.1, 0.02] }],
+  },
+  stepping: {
+    ...fromTheSide,
+    setting: 'upright',
+    rest: HELD,
+    stimulus: {
+      placing: { pitch: 10, lift: 0 },
+      legs: { hipFlex: 24, knee: 34, ankle: 10 },
+    },
+    response: [
+      {
+        placing: { pitch: 12 },
+        legL: { hipFlex: 80, knee: 94, ankle: 10 },
+        legR: { hipFlex: 2, knee: 3, ankle: 12 },
+      },
+      {
+        placing: { pitch: 12 },
+        legR: { hipFlex: 80, knee: 94, ankle: 10 },
+        legL: { hipFlex: 2, knee: 3, ankle: 12 },
+      },
+    ],
+    marks: [
+      { kind: 'touch', at: 'sole-L', during: [1, 1] },
+      { kind: 'arrow', at: 'pelvis', from: [-0.55, -0.1], to: [-1.1, -0.1], during: [1, 3] },
+    ],
+    helpers: heldFromBehind,
+  },
+  'placing-leg': {
+    ...fromTheSide,
+    setting: 'upright',
+    ground: 'edge',
+    rest: {
+      ...HELD,
+      placing: { yaw: FACING_LEFT, pitch: 2, lift: 0 },
+      legL: { hipFlex: 12, hipOut: 6, knee: 16, ankle: -26 },
+      legR: { hipFlex: 8, hipOut: 6, knee: 12, ankle: -30 },
+    },
+    stimulus: { placing: { shift: -0.14 } },
+    response: [
+      { placing: { shift: -0.14 }, legL: { hipFlex: 96, knee: 104, ankle: 18 } },
+      { placing: { shift: -0.22, lift: 0 }, legL: { hipFlex: 40, knee: 22, ankle: 4 } },
+    ],
+    marks: [{ kind: 'touch', at: 'foot-top-L', during: [1, 1] }],
+    helpers: heldFromBehind,
+  },
+  'placing-arm': {
+    ...fromTheSide,
+    setting: 'hanging',
+    ground: 'edge',
+    rest: {
+      placing: { yaw: FACING_LEFT, pitch: 70, lift: 0.4 },
+      axial: { neckFlex: -34, trunkFlex: 2 },
+      arms: { shoulderFlex: 76, shoulderOut: 8, elbow: 16, forearmTurn: -60, grip: 0.55 },
+      legs: { hipFlex: 30, hipOut: 8, knee: 30, ankle: -30 },
+    },
+    marks: [{ kind: 'touch', at: 'hand-back-L', during: [1, 1] }],
+    helpers: [{ hold: 'edge', at: 'belly', forearm: 180, thumb: 'clockwise', layer: 'behind' }],
+    response: [
+      {
+        armL: {
+          shoulderFlex: 104,
+          shoulderOut: 10,
+          elbow: 112,
+          forearmTurn: -70,
+          wrist: -10,
+          grip: 0.4,
+        },
+      },
+      { armL: { shoulderFlex: 112, shoulderOut: 8, elbow: 14, forearmTurn: -82, wrist: -60 } },
+    ],
+  },
+  'body-righting-head': {
+    ...fromTheSide,
+    setting: 'lying',
+    rest: {
+      placing: { yaw: FACING_RIGHT, pitch: 90 },
+      axial: { neckFlex: 8 },
+      arms: {
+        shoulderFlex: 150,
+        shoulderOut: 30,
+        shoulderTurn: 0,
+        elbow: 60,
+        forearmTurn: -60,
+        grip: 0.3,
+      },
+      legs: { hipFlex: 8, hipOut: 14, hipTurn: 10, knee: 14, ankle: -46 },
+    },
+    response: { axial: { neckFlex: -46, trunkFlex: -14 } },
+    marks: [
+      { kind: 'arrow', at: 'belly', from: [-0.2, -0.72], to: [-0.2, -0.3], during: [1, 1] },
+      { kind: 'turn', at: 'head', from: 108, to: 44, radius: 0.78, during: [2, 2] },
+    ],
+  },
+};

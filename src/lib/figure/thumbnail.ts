@@ -1,0 +1,135 @@
+/** Small pictures for the sequence strip: one pose, no face, a heavier line. */
+import type { Dissociation, LimbPattern } from '../atlas/types.ts';
+import { bodyShapes } from './draw.ts';
+import { linePath } from './outline.ts';
+import { onPage } from './page.ts';
+import type { Scene, Shape } from './paint.ts';
+import { NO_TINT, type Tints } from './pen.ts';
+import { staged } from './pose.ts';
+import { fitted, momentOf } from './view.ts';
+
+export type Apart = Dissociation | 'forward' | 'sideways' | 'backward';
+
+const NOTHING = {
+  label: '',
+  stimulusSide: 'none',
+  head: 'none',
+  trunk: 'none',
+  armL: 'none',
+  armR: 'none',
+  legL: 'none',
+  legR: 'none',
+  handL: 'none',
+  handR: 'none',
+  footL: 'none',
+  footR: 'none',
+} as const;
+
+/** A pose for each station: told in the words of the atlas, staged like the response it stands for. */
+const STATIONS: Record<Apart, { staged: string; pattern: LimbPattern; tinted: Partial<Tints> }> = {
+  'arms-from-each-other': {
+    staged: 'atnr',
+    pattern: {
+      ...NOTHING,
+      variant: 'face-left',
+      head: 'turned-left',
+      armL: 'extended',
+      armR: 'flexed',
+      legL: 'extended',
+      legR: 'flexed',
+      handL: 'open',
+      handR: 'closed',
+    },
+    tinted: { armL: 1, armR: 1 },
+  },
+  'arms-from-legs': {
+    staged: 'stnr',
+    pattern: {
+      ...NOTHING,
+      variant: 'neck-flexed',
+      head: 'flexed',
+      armL: 'flexed',
+      armR: 'flexed',
+      legL: 'extended',
+      legR: 'extended',
+    },
+    tinted: { armL: 1, armR: 1 },
+  },
+  forward: {
+    staged: 'protective-forward',
+    pattern: {
+      ...NOTHING,
+      variant: 'forward',
+      head: 'extended',
+      armL: 'extended',
+      armR: 'extended',
+      handL: 'open',
+      handR: 'open',
+    },
+    tinted: { armL: 1, armR: 1 },
+  },
+  sideways: {
+    staged: 'protective-sideways',
+    pattern: {
+      ...NOTHING,
+      variant: 'fall-left',
+      head: 'tilted-right',
+      trunk: 'curved-right',
+      armL: 'extended',
+      handL: 'open',
+      also: { armL: ['abducted'] },
+    },
+    tinted: { armL: 1 },
+  },
+  backward: {
+    staged: 'protective-backward',
+    pattern: {
+      ...NOTHING,
+      variant: 'back',
+      armL: 'extended',
+      armR: 'extended',
+      handL: 'open',
+      handR: 'open',
+    },
+    tinted: { armL: 1, armR: 1 },
+  },
+};
+
+const WIDTH = 216;
+const HEIGHT = 192;
+const RESPONSE = 2;
+
+/** The figure of one station, to be shown 44 to 64 pixels high. The limbs that differ are tinted. */
+export function thumbnailOf(apart: Apart): Scene {
+  const { staged: id, pattern, tinted } = STATIONS[apart];
+  const { stage } = staged(pattern, id);
+  const moment = momentOf(pattern, id, RESPONSE);
+  const bare = { ...moment, marks: [], helpers: [] };
+  const page = fitted([bare], stage, { width: WIDTH, height: HEIGHT, margin: 10, largest: 90 });
+  const figure = bodyShapes(
+    { ...page, mirrored: false },
+    moment.body,
+    moment.joints,
+    { ...NO_TINT, ...tinted },
+    { line: 3.4, detail: false, plain: true },
+  );
+  const floor: Shape[] = [];
+  if (stage.elevation < 60) {
+    const y = Math.round(onPage({ ...page, mirrored: false }, [0, 0, 0])[1] * 10) / 10;
+    floor.push({
+      name: 'floor',
+      d: linePath([
+        [8, y + 1.7],
+        [WIDTH - 8, y + 1.7],
+      ]),
+      line: 'ink',
+      width: 3,
+    });
+  }
+  return {
+    width: WIDTH,
+    height: HEIGHT,
+    layers: [...floor, ...figure.behind, ...figure.front],
+    marks: [],
+  };
+}
