@@ -1,0 +1,262 @@
+/** The atlas, the chosen sources and a judged record, made into what the chart is given. */
+import { median } from 'd3';
+import { DAYS_PER_MONTH, TERM_DAYS, toAxisDay, type AxisDay } from '../age/axis.ts';
+import { addMonths, daysBetween } from '../age/civil.ts';
+import { DEFAULT_LIMITS, type Birth, type CorrectionLimits } from '../age/clocks.ts';
+import { DATING_SD_DAYS } from '../age/doubt.ts';
+import type { Atlas } from '../atlas/atlas.ts';
+import type { Station } from '../atlas/types.ts';
+import type { Course, Interval } from '../case/course.ts';
+import type { Compiled } from '../judge/expectation.ts';
+import type { JudgedVisit, Sheet } from '../judge/judge.ts';
+import { reflexesAt, type SequenceCheck } from '../judge/sequence.ts';
+import type { Window } from '../judge/window.ts';
+import type {
+  ChartData,
+  ChildData,
+  CourseData,
+  LaneData,
+  LaneFigures,
+  MilestoneData,
+  OpenInterval,
+  SourceBand,
+  StationData,
+  Stretch,
+  StripData,
+} from './model.ts';
+import { halfHeights, ridgeOf } from './ridge.ts';
+
+/** A child's record, judged. */
+export interface JudgedChild {
+  birth: Birth;
+  limits?: CorrectionLimits;
+  visits: readonly JudgedVisit[];
+  courses: readonly Course[];
+  sequences: readonly SequenceCheck[];
+  /** When each milestone was reached. */
+  milestones?: ReadonlyMap<string, Interval>;
+}
+
+export interface ChartOptions {
+  /** The lanes wanted, by reflex; all when left out. Their order is the atlas's own. */
+  reflexes?: readonly string[];
+  /** The sequences on top, in order; by default the two of limbs and of protective directions. */
+  sequences?: readonly string[];
+}
+
+/** The sequences that are the chart's headline. */
+export const HEADLINE = ['arms-then-legs', 'protective-directions'] as const;
+
+/** Half of the 95 % spread, in standard deviations. */
+const REACH = 1.96;
+
+function bandOf(window: Window): SourceBand {
+  const { claim, speaksFrom, speaksTo } = window;
+  const { appearsFrom, appearsTo, integratesFrom, integratesTo } = window;
+  return {
+    source: claim.source.id,
+    short: claim.source.short,
+    speaksFrom,
+    appearsFrom,
+    appearsTo,
+    integratesFrom,
+    integratesTo,
+    speaksTo,
+    claim,
+  };
+}
+
+function figuresOf(windows: readonly Window[]): LaneFigures {
+  const starts = windows.filter((w) => w.appears !== null || w.byTerm);
+  const ends = windows.filter((w) => Number.isFinite(w.integratesTo));
+  const span = (of: readonly Window[], from: keyof Window, to: keyof Window): Stretch | null =>
+    of.length === 0
+      ? null
+      : {
+          from: toAxisDay(Math.min(...of.map((w) => w[from] as number))),
+          to: toAxisDay(Math.max(...of.map((w) => w[to] as number))),
+        };
+  return {
+    appears: span(starts, 'appearsFrom', 'appearsTo'),
+    integrates: span(ends, 'integratesFrom', 'integratesTo'),
+    lifelong: windows.some((w) => w.lifelong),
+  };
+}
+
+/** Rows of an opened lane run as the ridge does: what goes first stands on top. */
+const inOrder = (a: SourceBand, b: SourceBand): number =>
+  Math.min(a.integratesFrom, a.speaksTo, 1e6) - Math.min(b.integratesFrom, b.speaksTo, 1e6) ||
+  Math.max(a.appearsFrom, 0) - Math.max(b.appearsFrom, 0);
+
+function laneOf(id: string, atlas: Atlas, compiled: Compiled): LaneData {
+  const ridge = ridgeOf(compiled);
+  const half = halfHeights(ridge);
+  return {
+    id,
+    group: atlas.reflexes.get(id)?.group ?? null,
+    ridge,
+    bands: compiled.windows.map(bandOf).sort(inOrder),
+    figures: figuresOf(compiled.windows),
+    appearsBy: half.first,
+    integratesBy: half.last === -Infinity ? Infinity : half.last,
+  };
+}
+
+const openInterval = (interval: Interval): OpenInterval => ({
+  after: interval.after ? toAxisDay(interval.after.axisDay) : null,
+  by: interval.by ? toAxisDay(interval.by.axisDay) : null,
+});
+
+/** The windows of a station: of appearing, of integrating, or of reaching a milestone. */
+function windowsAt(station: Station, atlas: Atlas, sheet: Sheet): Stretch[] {
+  if (station.event === 'reached') {
+    const milestone = atlas.milestones.get(station.milestone);
+    return milestone ? [milestoneStretch(milestone)] : [];
+  }
+  const windows = reflexesAt(station, atlas).flatMap((id) => sheet.get(id)?.windows ?? []);
+  if (station.event === 'integrates')
+    return windows
+      .filter((w) => Number.isFinite(w.integratesTo))
+      .map((w) => ({ from: w.integratesFrom, to: w.integratesTo }));
+  const dated = windows.filter((w) => w.appears !== null);
+  const used = dated.length > 0 ? dated : windows.filter((w) => w.byTerm);
+  return used.map((w) => ({ from: w.appearsFrom, to: w.appearsTo }));
+}
+
+const milestoneStretch = (m: { p1Months: number; p99Months: number }): Stretch => ({
+  from: toAxisDay(TERM_DAYS + m.p1Months * DAYS_PER_MONTH),
+  to: toAxisDay(TERM_DAYS + m.p99Months * DAYS_PER_MONTH),
+});
+
+function stationOf(
+  station: Station,
+  atlas: Atlas,
+  sheet: Sheet,
+  interval: Interval | null,
+): StationData {
+  const windows = windowsAt(station, atlas, sheet);
+  const froms = windows.map((w) => w.from as number);
+  const tos = windows.map((w) => w.to as number);
+  const of = (from: number | undefined, to: number | undefined): Stretch | null =>
+    from === undefined || to === undefined ? null : { from: toAxisDay(from), to: toAxisDay(to) };
+  return {
+    station,
+    reflexes: reflexesAt(station, atlas),
+    window: windows.length === 0 ? null : of(Math.min(...froms), Math.max(...tos)),
+    usual: of(median(froms), median(tos)),
+    ...(interval ? { interval: openInterval(interval) } : {}),
+  };
+}
+
+function stripsOf(
+  atlas: Atlas,
+  sheet: Sheet,
+  ids: readonly string[],
+  checks: readonly SequenceCheck[] | undefined,
+): StripData[] {
+  return ids.flatMap((id): StripData[] => {
+    const sequence = atlas.sequences.find((s) => s.id === id);
+    if (!sequence) return [];
+    const check = checks?.find((c) => c.sequence.id === id);
+    return [
+      {
+        id,
+        stations: sequence.stations.map((station, index) =>
+          stationOf(station, atlas, sheet, check?.stations[index]?.interval ?? null),
+        ),
+        ...(check ? { order: check.order, steps: check.steps } : {}),
+      },
+    ];
+  });
+}
+
+function coursesOf(courses: readonly Course[]): CourseData[] {
+  const both = (
+    { reflex, side }: Course,
+    event: CourseData['event'],
+    interval: Interval | null,
+  ): CourseData[] =>
+    interval?.after && interval.by
+      ? [
+          {
+            reflex,
+            side,
+            event,
+            from: toAxisDay(interval.after.axisDay),
+            to: toAxisDay(interval.by.axisDay),
+          },
+        ]
+      : [];
+  return courses.flatMap((course) => [
+    ...both(course, 'appeared', course.appeared),
+    ...both(course, 'integrated', course.integrated),
+  ]);
+}
+
+function childOf(child: JudgedChild, wanted: ReadonlySet<string>): ChildData {
+  const { birth, limits = DEFAULT_LIMITS } = child;
+  const preterm = birth.gestationalDays < limits.pretermBelowDays;
+  const untilDays = daysBetween(birth.born, addMonths(birth.born, limits.untilMonths));
+  return {
+    visits: child.visits.map(({ visit, ages }) => ({
+      day: ages.axisDay,
+      spreadDays: REACH * ages.sdDays,
+      on: visit.on,
+    })),
+    marks: child.visits.flatMap(({ visit, ages }, index) =>
+      visit.findings
+        .filter((finding) => wanted.has(finding.reflex))
+        .map(({ reflex, side, response }) => ({
+          reflex,
+          side,
+          response,
+          day: ages.axisDay,
+          spreadDays: REACH * ages.sdDays,
+          visit: index,
+        })),
+    ),
+    courses: coursesOf(child.courses).filter((course) => wanted.has(course.reflex)),
+    spread: preterm
+      ? {
+          halfDays: REACH * DATING_SD_DAYS[birth.dating],
+          until: toAxisDay(birth.gestationalDays + untilDays),
+        }
+      : null,
+  };
+}
+
+function milestonesOf(atlas: Atlas, reached?: ReadonlyMap<string, Interval>): MilestoneData[] {
+  return [...atlas.milestones.values()].map((milestone) => {
+    const interval = reached?.get(milestone.id);
+    const looked = interval && (interval.after !== null || interval.by !== null);
+    return {
+      id: milestone.id,
+      ...milestoneStretch(milestone),
+      ...(looked ? { interval: openInterval(interval) } : {}),
+    };
+  });
+}
+
+/** The chart's data for an atlas under the chosen sources, with one child's record laid over it. */
+export function chartData(
+  atlas: Atlas,
+  sheet: Sheet,
+  options: ChartOptions = {},
+  child?: JudgedChild,
+): ChartData {
+  const wanted = new Set(options.reflexes ?? atlas.reflexes.keys());
+  const lanes = [...atlas.reflexes.keys()].flatMap((id) => {
+    const compiled = wanted.has(id) ? sheet.get(id) : undefined;
+    return compiled ? [laneOf(id, atlas, compiled)] : [];
+  });
+  return {
+    lanes,
+    sequences: stripsOf(atlas, sheet, options.sequences ?? HEADLINE, child?.sequences),
+    milestones: milestonesOf(atlas, child?.milestones),
+    ...(child ? { child: childOf(child, wanted) } : {}),
+  };
+}
+
+/** Where the last visit stands; undefined without one. */
+export const lastVisitDay = (data: ChartData): AxisDay | undefined =>
+  data.child?.visits.at(-1)?.day;

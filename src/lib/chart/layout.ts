@@ -1,0 +1,157 @@
+/**
+ * The pipeline: data + room + what is looked at -> one placed chart of plain objects. Each stage
+ * depends on as little as it can, so that a moved age line places no lane and a zoom draws no path.
+ */
+import type { AxisDay } from '../age/axis.ts';
+import { TERM } from '../age/axis.ts';
+import { placeAge, type PlacedAge } from './ageline.ts';
+import { bandPath, holdersAt, phaseIn } from './bands.ts';
+import { coursesByLane, type LaneCourses } from './courses.ts';
+import { fitting, type Measure } from './labels.ts';
+import { placeLanes, type PlacedLanes } from './lanes.ts';
+import { marksByLane, type LaneMarks } from './marks.ts';
+import type { ChartData, ChartView, LaneData } from './model.ts';
+import { heightAt, ridgePaths, type RidgePaths } from './ridge.ts';
+import { axisScale, matrixOf, type AxisScale } from './scale.ts';
+import { sizesFor, type Room, type Sizes } from './sizes.ts';
+import { placeStrip, type PlacedStrip } from './strip.ts';
+import { ticksIn, type Tick } from './ticks.ts';
+import type { ChartWords, LaneReading } from './words.ts';
+
+/** A lane's shapes in axis days: they change with the data alone. */
+export interface DrawnLane {
+  id: string;
+  data: LaneData;
+  ridge: RidgePaths;
+  bands: readonly { source: string; path: string }[];
+}
+
+export const drawLanes = (lanes: readonly LaneData[]): DrawnLane[] =>
+  lanes.map((data) => ({
+    id: data.id,
+    data,
+    ridge: ridgePaths(data.ridge),
+    bands: data.bands.map((band) => ({ source: band.source, path: bandPath(band) })),
+  }));
+
+/** The axis as it stands for a range. */
+export interface Frame {
+  scale: AxisScale;
+  /** Lays geometry in days onto the plot. */
+  matrix: string;
+  ticks: readonly Tick[];
+  termX: number;
+  termSeen: boolean;
+  /** The ground before term: left edge and width. */
+  womb: { x: number; width: number };
+  captions: readonly { text: string; x: number }[];
+}
+
+export function placeFrame(
+  view: Pick<ChartView, 'range'>,
+  sizes: Sizes,
+  words: ChartWords,
+  measure: Measure,
+): Frame {
+  const scale = axisScale(view.range, sizes.left, sizes.right);
+  const lettering = { sizePx: sizes.small };
+  const termX = scale.x(TERM);
+  const termSeen = termX >= scale.leftPx - 0.5 && termX <= scale.rightPx + 0.5;
+  const wombTo = Math.min(Math.max(termX, scale.leftPx), scale.rightPx);
+  const termHalf = termSeen ? measure(words.term, { ...lettering, weight: 650 }) / 2 : 0;
+  const gap = 10 * sizes.text;
+  const caption = (
+    wordings: readonly string[],
+    from: number,
+    to: number,
+    end: 'left' | 'right',
+  ) => {
+    const text = fitting(wordings, to - from, lettering, measure);
+    if (text === undefined) return [];
+    return [{ text, x: end === 'left' ? from : to - measure(text, lettering) }];
+  };
+  const edge = sizes.narrow ? 4 * sizes.text : 0;
+  return {
+    scale,
+    matrix: matrixOf(scale),
+    ticks: ticksIn(scale, lettering, words, measure, [2, sizes.width - 2]),
+    termX,
+    termSeen,
+    womb: { x: scale.leftPx, width: wombTo - scale.leftPx },
+    captions: [
+      ...caption(words.weeksCaption, scale.leftPx - edge, wombTo - termHalf - gap, 'left'),
+      ...caption(words.monthsCaption, wombTo + termHalf + gap, scale.rightPx, 'right'),
+    ],
+  };
+}
+
+export interface PlacedChart {
+  sizes: Sizes;
+  drawn: readonly DrawnLane[];
+  lanes: PlacedLanes;
+  frame: Frame;
+  marks: readonly LaneMarks[];
+  courses: readonly LaneCourses[];
+  strip: PlacedStrip;
+  age: PlacedAge;
+}
+
+export const NO_STRIP: PlacedStrip = { sequences: [], height: 0 };
+
+/** Every name that stands beside a lane. */
+export const namesOf = (data: ChartData, view: ChartView, words: ChartWords): string[] => [
+  ...data.lanes.map((lane) => words.reflex(lane.id)),
+  ...data.lanes
+    .filter((lane) => view.opened.has(lane.id))
+    .flatMap((lane) => lane.bands.map((band) => band.short)),
+  ...(view.milestones ? data.milestones.map(({ id }) => words.milestone(id)) : []),
+  ...(view.strip !== false ? data.sequences.map(({ id }) => words.sequence(id)) : []),
+];
+
+/** The whole chart, placed at once. */
+export function layout(
+  data: ChartData,
+  view: ChartView,
+  room: Room,
+  text: number,
+  words: ChartWords,
+  measure: Measure,
+): PlacedChart {
+  const sizes = sizesFor(data, view, room, text, namesOf(data, view, words), measure);
+  const frame = placeFrame(view, sizes, words, measure);
+  return {
+    sizes,
+    drawn: drawLanes(data.lanes),
+    lanes: placeLanes(data, view, sizes),
+    frame,
+    marks: marksByLane(data.child?.marks ?? [], text),
+    courses: coursesByLane(data.child?.courses ?? [], text),
+    strip:
+      view.strip === false
+        ? NO_STRIP
+        : placeStrip(data.sequences, frame.scale, sizes, words, measure),
+    age: placeAge(view.age, data.child?.spread ?? null, frame.scale, sizes, words, measure),
+  };
+}
+
+/** What the sources say of a lane at an age. */
+export function readLane(lane: LaneData, age: AxisDay): LaneReading {
+  const shown = lane.bands.filter((band) => !band.hidden);
+  const said = shown.map((band) => ({
+    short: band.short,
+    phase: phaseIn(band, age),
+    claim: band.claim,
+  }));
+  return {
+    id: lane.id,
+    figures: lane.figures,
+    sources: new Set(shown.map((band) => band.source)).size,
+    age,
+    expected: said.some((source) => source.phase) ? heightAt(lane.ridge, age) : null,
+    said,
+  };
+}
+
+/** How many sources hold the age in each lane, in the order of the data. */
+export const holdersIn = (lanes: readonly LaneData[], age: number): number[] =>
+  lanes.map((lane) => holdersAt(lane.bands, age));

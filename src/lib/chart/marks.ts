@@ -1,0 +1,145 @@
+/**
+ * Findings as marks. A mark is told by its shape: filled, ring, half filled, barred, doubly ringed,
+ * dash. Each shape is a few strokes of fixed width at places kept in axis days, so that all marks of
+ * a lane and side that share a stroke are one path, and a zoom moves them without redrawing any.
+ */
+import type { Side } from '../atlas/types.ts';
+import type { Response } from '../case/finding.ts';
+import type { MarkData } from './model.ts';
+
+/** Marks of one side stand this far from the centre of their visit; left is left. */
+export const SIDE_PX: Readonly<Record<Side, number>> = { left: -5.2, right: 5.2, midline: 0 };
+
+/** A stroke: its width and, for upright segments, where it begins and ends; y grows downward. px. */
+export interface Stroke {
+  width: number;
+  from: number;
+  to: number;
+  cap: 'round' | 'butt';
+  ink: 'signal' | 'paper';
+}
+
+const dot = (width: number, ink: Stroke['ink']): Stroke => ({
+  width,
+  from: 0,
+  to: 0,
+  cap: 'round',
+  ink,
+});
+const bar = (width: number, from: number, to: number): Stroke => ({
+  width,
+  from,
+  to,
+  cap: 'butt',
+  ink: 'signal',
+});
+
+/** The strokes in the order they are laid. */
+export const STROKES = {
+  ring: dot(11.4, 'signal'),
+  space: dot(8.6, 'paper'),
+  dot: dot(9.2, 'signal'),
+  core: dot(5.8, 'signal'),
+  hollow: dot(6.2, 'paper'),
+  half: bar(6.2, 0, 3.1),
+  over: bar(9.2, -7.6, -5.8),
+  dash: bar(7.4, -0.9, 0.9),
+} as const satisfies Readonly<Record<string, Stroke>>;
+
+export type StrokeName = keyof typeof STROKES;
+
+export const STROKE_NAMES = Object.keys(STROKES) as StrokeName[];
+
+/** Which strokes make up a response. */
+const SHAPES: Readonly<Record<Response, readonly StrokeName[]>> = {
+  'not-elicited': ['dot', 'hollow'],
+  weak: ['dot', 'hollow', 'half'],
+  elicited: ['dot'],
+  brisk: ['dot', 'over'],
+  obligatory: ['ring', 'space', 'core'],
+  'not-assessable': ['dash'],
+};
+
+export const strokesOf = (response: Response): readonly StrokeName[] => SHAPES[response];
+
+/** The diameter of the paper behind a mark; two of them and a bar between make a pair's capsule. */
+export const CAPSULE_PX = 13;
+
+const rounded = (value: number): number => Math.round(value * 100) / 100;
+
+/** One stroke of a mark at a day, as a piece of a path; `unit` scales pixels. */
+export function strokePath(name: StrokeName, day: number, unit: number): string {
+  const { from, to } = STROKES[name];
+  return `M${rounded(day)} ${rounded(from * unit)}${from === to ? 'h0' : `V${rounded(to * unit)}`}`;
+}
+
+/** A lane's marks on one side: a path for each stroke it needs. */
+export interface SideMarks {
+  side: Side;
+  /** The paper behind each mark. */
+  paper: string;
+  strokes: readonly { name: StrokeName; path: string }[];
+}
+
+export interface LaneMarks {
+  id: string;
+  sides: readonly SideMarks[];
+  /** The paper between the two of a pair. */
+  joints: string;
+  /** The spread of the age at each finding, a thin line for each side. */
+  whiskers: string;
+}
+
+/** Left and right whiskers lie this far above and below the middle, so that two are seen as two. */
+const WHISKER_PX: Readonly<Record<Side, number>> = { left: -1.1, right: 1.1, midline: 0 };
+
+const SIDES: readonly Side[] = ['left', 'right', 'midline'];
+
+function sideMarks(side: Side, marks: readonly MarkData[], unit: number): SideMarks[] {
+  const own = marks.filter((mark) => mark.side === side);
+  if (own.length === 0) return [];
+  const paths = new Map<StrokeName, string>();
+  for (const mark of own)
+    for (const name of SHAPES[mark.response])
+      paths.set(name, (paths.get(name) ?? '') + strokePath(name, mark.day, unit));
+  return [
+    {
+      side,
+      paper: own.map((mark) => `M${rounded(mark.day)} 0h0`).join(''),
+      strokes: STROKE_NAMES.flatMap((name) => {
+        const path = paths.get(name);
+        return path === undefined ? [] : [{ name, path }];
+      }),
+    },
+  ];
+}
+
+/** The marks of one lane; `unit` scales pixels with the text. */
+export function laneMarks(id: string, marks: readonly MarkData[], unit: number): LaneMarks {
+  const half = (CAPSULE_PX / 2) * unit;
+  const right = new Set(marks.filter((m) => m.side === 'right').map((m) => m.day));
+  const pairs = marks.filter((m) => m.side === 'left' && right.has(m.day));
+  return {
+    id,
+    sides: SIDES.flatMap((side) => sideMarks(side, marks, unit)),
+    joints: pairs.map(({ day }) => `M${rounded(day)} ${-half}V${half}`).join(''),
+    whiskers: marks
+      .filter((mark) => mark.spreadDays > 0)
+      .map(
+        ({ day, spreadDays, side }) =>
+          `M${rounded(day - spreadDays)} ${rounded(WHISKER_PX[side] * unit)}H${rounded(day + spreadDays)}`,
+      )
+      .join(''),
+  };
+}
+
+/** The marks of every lane that has any. */
+export function marksByLane(marks: readonly MarkData[], unit: number): LaneMarks[] {
+  const byLane = new Map<string, MarkData[]>();
+  for (const mark of marks) {
+    const own = byLane.get(mark.reflex);
+    if (own) own.push(mark);
+    else byLane.set(mark.reflex, [mark]);
+  }
+  return [...byLane].map(([id, own]) => laneMarks(id, own, unit));
+}

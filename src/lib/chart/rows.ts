@@ -1,0 +1,53 @@
+/** The rows of an opened lane: each source's own window, its name and its printed figures. */
+import { bandCorners, bandPath } from './bands.ts';
+import { type Measure } from './labels.ts';
+import type { PlacedLane } from './lanes.ts';
+import type { LaneData } from './model.ts';
+import type { AxisScale } from './scale.ts';
+import type { Sizes } from './sizes.ts';
+import type { ChartWords } from './words.ts';
+
+export interface PlacedRow {
+  key: string;
+  /** The row's baseline. */
+  y: number;
+  name: string;
+  /** The window: days across, 0 to -1. */
+  path: string;
+  figures: { x: number; text: string; anchor: 'start' | 'end' } | null;
+}
+
+/** Rows of one opened lane, from top to bottom. */
+export function placeRows(
+  lane: LaneData,
+  place: PlacedLane,
+  scale: AxisScale,
+  sizes: Sizes,
+  words: Pick<ChartWords, 'claim'>,
+  measure: Measure,
+): PlacedRow[] {
+  const gap = 6 * sizes.text;
+  const lettering = { sizePx: sizes.small };
+  return lane.bands
+    .filter((band) => !band.hidden)
+    .map((band, index): PlacedRow => {
+      const text = band.claim ? words.claim(band.claim) : '';
+      const days = bandCorners(band).map(([day]) => day);
+      const end = Math.max(scale.x(days.at(-1) ?? 0), scale.leftPx);
+      const start = Math.min(scale.x(days[0] ?? 0), scale.rightPx);
+      const width = measure(text, lettering);
+      const at =
+        end + gap + width <= scale.rightPx
+          ? { x: end + gap, anchor: 'start' as const }
+          : start - gap - width >= scale.leftPx
+            ? { x: start - gap, anchor: 'end' as const }
+            : { x: scale.rightPx - gap, anchor: 'end' as const };
+      return {
+        key: `${band.source} ${index}`,
+        y: place.rows[index] ?? place.base,
+        name: band.short,
+        path: bandPath(band),
+        figures: text === '' ? null : { ...at, text },
+      };
+    });
+}

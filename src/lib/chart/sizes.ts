@@ -1,0 +1,127 @@
+/** Every length of the chart in pixels, from the room there is and the size of the text. */
+import type { Measure } from './labels.ts';
+import type { ChartData, ChartView } from './model.ts';
+
+/** Room for the chart, px. Without a height it is as high as it needs to be. */
+export interface Room {
+  widthPx: number;
+  heightPx?: number;
+}
+
+export interface Sizes {
+  width: number;
+  /** The scale of the text: 1 on a desk, 2 in a hall. */
+  text: number;
+  /** Names stand above their ridges. */
+  narrow: boolean;
+  /** The plot's edges from the left of the chart. */
+  left: number;
+  right: number;
+  small: number;
+  name: number;
+  title: number;
+  /** From one lane to the next. */
+  pitch: number;
+  ridge: number;
+  /** Below the baseline, within the pitch. */
+  under: number;
+  /** Room for a name above its ridge; 0 where names stand beside. */
+  nameAbove: number;
+  /** A row of an opened lane. */
+  row: number;
+  heading: number;
+  milestone: number;
+  /** The axis' block: captions above figures. */
+  axis: number;
+  /** The block of the age line's label. */
+  foot: number;
+  /** From one station of a sequence to the next. */
+  station: number;
+}
+
+/** Text sizes at scale 1, px. */
+const SMALL = 12;
+const NAME = 13.5;
+const TITLE = 15;
+
+/** Below this many times the text's size a name has no room beside its ridge. */
+const NARROW_BELOW = 620;
+
+const LEAST_PITCH = 18;
+const USUAL_PITCH = 31;
+const MOST_PITCH = 40;
+
+/** The widest name decides how far in the plot begins. */
+function gutterOf(names: readonly string[], text: number, measure: Measure): number {
+  const widest = Math.max(
+    0,
+    ...names.map((name) => measure(name, { sizePx: NAME * text, weight: 450 })),
+  );
+  return Math.ceil(widest + 16 * text);
+}
+
+/** How many lanes' heights fit into the height that is left. */
+function pitchFor(leftPx: number, lanes: number, text: number): number {
+  const pitch = lanes > 0 ? leftPx / lanes : USUAL_PITCH * text;
+  return Math.min(Math.max(pitch, LEAST_PITCH * Math.min(text, 1)), MOST_PITCH * text);
+}
+
+/**
+ * The lengths for a room. With a height given the lanes share what is left of it, down to the least
+ * height a ridge can be read at; the chart may then be higher than the room.
+ */
+export function sizesFor(
+  data: ChartData,
+  view: ChartView,
+  room: Room,
+  text: number,
+  names: readonly string[],
+  measure: Measure,
+): Sizes {
+  const narrow = room.widthPx < NARROW_BELOW * text && !view.dense;
+  const axis = 42 * text;
+  const foot = 34 * text;
+  const heading = 24 * text;
+  const milestone = 19 * text;
+  const row = 15.5 * text;
+  const strip = view.strip !== false && data.sequences.length > 0;
+  const stations = strip ? data.sequences.reduce((n, s) => n + s.stations.length, 0) : 0;
+  const tight = room.heightPx !== undefined && room.heightPx < 760 * text;
+  const station = (tight ? 30 : 36) * text;
+  const nameAbove = narrow ? 17 * text : 0;
+  let pitch = view.dense ? 20 * text : USUAL_PITCH * text;
+  if (room.heightPx !== undefined) {
+    const groups =
+      view.order === 'group' && !view.dense ? new Set(data.lanes.map((l) => l.group)).size : 0;
+    const rest = view.milestones ? data.milestones.length * milestone + heading * 1.5 : 0;
+    const opened = view.dense ? [] : data.lanes.filter((lane) => view.opened.has(lane.id));
+    const rows = opened.reduce((n, lane) => n + lane.bands.length + 0.8, 0) * row;
+    const taken = axis + foot + groups * heading + rest + rows + stations * station + 12 * text;
+    pitch = pitchFor(
+      room.heightPx - taken - data.lanes.length * nameAbove,
+      data.lanes.length,
+      text,
+    );
+  }
+  const under = view.dense ? 1 : 4 * text;
+  return {
+    width: room.widthPx,
+    text,
+    narrow,
+    left: narrow ? 14 * text : gutterOf(names, text, measure),
+    right: room.widthPx - 14 * text,
+    small: SMALL * text,
+    name: Math.min(NAME * text, pitch * 0.72),
+    title: TITLE * text,
+    pitch,
+    ridge: view.dense ? pitch - 2 : Math.min(pitch - under, 34 * text),
+    under,
+    nameAbove,
+    row,
+    heading,
+    milestone,
+    axis,
+    foot,
+    station,
+  };
+}

@@ -1,0 +1,159 @@
+/**
+ * The sequences on top of the chart: stations in their order, each on its own window, joined by one
+ * thin path that runs right and down. A child's intervals stand below the windows, joined in the
+ * same order: where something came out of turn their path turns back and crosses the first.
+ */
+import { path as d3path } from './curve.ts';
+import { fitting, type Measure } from './labels.ts';
+import type { OpenInterval, StationData, Stretch, StripData } from './model.ts';
+import type { AxisScale } from './scale.ts';
+import type { Sizes } from './sizes.ts';
+import type { ChartWords } from './words.ts';
+
+export interface Bracket {
+  x0: number;
+  x1: number;
+  /** An end that is not known fades out. */
+  openLeft: boolean;
+  openRight: boolean;
+}
+
+export interface PlacedStation {
+  data: StationData;
+  /** The line on which the window lies, from the top of the strip. */
+  y: number;
+  /** All sources, and the middle source. Undefined when none dates it. */
+  window?: readonly [number, number];
+  usual?: readonly [number, number];
+  /** The thumbnail: its left, top and size; undefined where its window is out of sight. */
+  thumb?: { x: number; y: number; size: number };
+  label?: { x: number; y: number; text: string; anchor: 'start' | 'end' };
+  bracket?: Bracket;
+}
+
+export interface PlacedSequence {
+  data: StripData;
+  title: string;
+  /** Baseline of the title, and of what is said of the order. */
+  titleY: number;
+  stations: readonly PlacedStation[];
+  /** Joins the windows, and the child's intervals, in the order of the stations. */
+  path: string;
+  childPath: string;
+}
+
+export interface PlacedStrip {
+  sequences: readonly PlacedSequence[];
+  height: number;
+}
+
+/** The least a window is drawn wide. */
+const LEAST_PX = 3;
+const FADE_PX = 16;
+
+const clip = (stretch: Stretch, scale: AxisScale): readonly [number, number] | undefined => {
+  const from = Math.max(scale.x(stretch.from), scale.leftPx);
+  const to = Math.min(scale.x(stretch.to), scale.rightPx);
+  if (to < scale.leftPx || from > scale.rightPx) return undefined;
+  return to - from < LEAST_PX ? [from - LEAST_PX / 2, from + LEAST_PX / 2] : [from, to];
+};
+
+/** A child's interval as a bracket, an open end fading over a few pixels. */
+export function bracketOf(interval: OpenInterval, scale: AxisScale): Bracket | undefined {
+  const { after, by } = interval;
+  if (after === null && by === null) return undefined;
+  const x1 = by === null ? scale.x(after ?? 0) + FADE_PX : scale.x(by);
+  const x0 = after === null ? scale.x(by ?? 0) - FADE_PX : scale.x(after);
+  if (x1 < scale.leftPx || x0 > scale.rightPx) return undefined;
+  return { x0, x1, openLeft: after === null, openRight: by === null };
+}
+
+function placeStation(
+  data: StationData,
+  y: number,
+  scale: AxisScale,
+  sizes: Sizes,
+  words: ChartWords,
+  measure: Measure,
+): PlacedStation {
+  const { text } = sizes;
+  const window = data.window ? clip(data.window, scale) : undefined;
+  const usual = data.usual ? clip(data.usual, scale) : undefined;
+  const bracket = data.interval ? bracketOf(data.interval, scale) : undefined;
+  const placed: PlacedStation = {
+    data,
+    y,
+    ...(window ? { window } : {}),
+    ...(usual ? { usual } : {}),
+    ...(bracket ? { bracket } : {}),
+  };
+  if (!usual) return placed;
+  const size = sizes.station - 6 * text;
+  const middle = Math.min(
+    Math.max((usual[0] + usual[1]) / 2, scale.leftPx + size / 2),
+    scale.rightPx - size / 2,
+  );
+  placed.thumb = { x: middle - size / 2, y: y - size - 2 * text, size };
+  const gap = 5 * text;
+  const lettering = { sizePx: sizes.name };
+  const after = middle + size / 2 + gap;
+  const before = middle - size / 2 - gap;
+  const wording = words.station(data.station);
+  const right = fitting([wording], sizes.width - after - 2 * text, lettering, measure);
+  const left = fitting([wording], before - scale.leftPx, lettering, measure);
+  if (right !== undefined)
+    placed.label = { x: after, y: y - 5 * text, text: right, anchor: 'start' };
+  else if (left !== undefined)
+    placed.label = { x: before, y: y - 5 * text, text: left, anchor: 'end' };
+  return placed;
+}
+
+/** One smooth path along each stretch and on to the next; it turns back where the next begins earlier. */
+function joined(parts: readonly (readonly [number, number, number])[], reach: number): string {
+  const context = d3path();
+  parts.forEach(([x0, x1, y], index) => {
+    const last = parts[index - 1];
+    if (last) context.join(last[1], last[2], x0, y, reach);
+    else context.moveTo(x0, y);
+    context.lineTo(x1, y);
+  });
+  return parts.length > 1 ? context.toString() : '';
+}
+
+export function placeStrip(
+  strips: readonly StripData[],
+  scale: AxisScale,
+  sizes: Sizes,
+  words: ChartWords,
+  measure: Measure,
+): PlacedStrip {
+  const { text, station } = sizes;
+  let y = sizes.narrow ? 0 : 2 * text;
+  const sequences = strips.map((data): PlacedSequence => {
+    if (sizes.narrow) y += 16 * text;
+    const titleY = sizes.narrow ? y - 3 * text : y + station * 0.62;
+    const stations = data.stations.map((one) => {
+      y += station;
+      return placeStation(one, y - 6 * text, scale, sizes, words, measure);
+    });
+    y += 3 * text;
+    const below = 5 * text;
+    return {
+      data,
+      title: words.sequence(data.id),
+      titleY,
+      stations,
+      path: joined(
+        stations.flatMap((s) => (s.usual ? [[s.usual[0], s.usual[1], s.y] as const] : [])),
+        station * 0.7,
+      ),
+      childPath: joined(
+        stations.flatMap((s) =>
+          s.bracket ? [[s.bracket.x0, s.bracket.x1, s.y + below] as const] : [],
+        ),
+        station * 0.9,
+      ),
+    };
+  });
+  return { sequences, height: y };
+}
