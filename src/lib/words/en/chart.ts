@@ -32,6 +32,19 @@ interface LaneAt {
   said: readonly { short: string; phase: Phase | undefined; claim: SourcedClaim | undefined }[];
 }
 
+/** Names of the orders that stand on the chart, short enough to stand beside it. */
+const SEQUENCES: Readonly<Record<string, string>> = {
+  'arms-then-legs': 'Limbs come apart',
+  'protective-directions': 'Protective reactions',
+};
+
+/** Short names of stations within an order that already says the rest. */
+const STATIONS: Readonly<Record<string, string>> = {
+  'protective-forward': 'forward',
+  'protective-sideways': 'sideways',
+  'protective-backward': 'backward',
+};
+
 export const phases: Record<Phase, string> = {
   'not-yet': 'not yet',
   emerging: 'emerging',
@@ -75,6 +88,16 @@ const plainClocks = (day: AxisDay): string[] =>
     ? [`${formatGestation(Math.round(day))} postmenstrual`]
     : [`${axisWords(day)} after term`, `${formatGestation(Math.round(day))} postmenstrual`];
 
+/** What the sources say at an age, gathered by phase and named: `established: Nelson, Bates`. */
+function byPhase(said: LaneAt['said']): string[] {
+  const named = new Map<string, string[]>();
+  for (const { short, phase } of said) {
+    const word = phase ? phases[phase] : 'silent';
+    named.set(word, [...(named.get(word) ?? []), short]);
+  }
+  return [[...named].map(([word, sources]) => `${word}: ${sources.join(', ')}`).join('; ')];
+}
+
 /** Every text of the chart, for an atlas and, where there is one, a child. */
 export function chartWords(
   atlas: Atlas,
@@ -97,7 +120,7 @@ export function chartWords(
   const station = (s: Station): string => {
     switch (s.event) {
       case 'appears':
-        return name(s.reflex);
+        return STATIONS[s.reflex] ?? name(s.reflex);
       case 'integrates':
         return `${name(s.reflex)} gone`;
       case 'sets-apart':
@@ -107,6 +130,8 @@ export function chartWords(
     }
   };
   const sequence = (id: string): string => {
+    const short = SEQUENCES[id];
+    if (short) return short;
     const found = atlas.sequences.find((s) => s.id === id);
     return found ? found.stations.map(station).join(', then ') : id;
   };
@@ -131,12 +156,7 @@ export function chartWords(
       `${name(at.id)}: appears ${stretch(at.figures.appears)}, ${ends(at.figures)}, ${counted(at.sources)}; at ${clocks(at.age)[0] ?? ''} expected ${share(at.expected)}`,
     readout: (at: LaneAt): { title: string; lines: string[] } => ({
       title: `${name(at.id)} at ${clocks(at.age)[0] ?? ''}: expected ${share(at.expected)}`,
-      lines: at.said.map(({ short, phase, claim }) =>
-        [
-          `${short}: ${phase ? phases[phase] : 'silent'}`,
-          ...(claim ? [`${claimWords(claim)} (${bases[claim.basis]})`] : []),
-        ].join(', '),
-      ),
+      lines: byPhase(at.said),
     }),
     sequence,
     order: (order: Order): string => orders[order],

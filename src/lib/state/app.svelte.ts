@@ -1,0 +1,52 @@
+/** The one desk, view, settings and judgement of the page. */
+import { ATLAS } from '../atlas/atlas.ts';
+import { openStore } from '../store/store.ts';
+import { DEMO_ID, demoCase } from './demo.ts';
+import { Desk } from './desk.svelte.ts';
+import { Judgement } from './judgement.svelte.ts';
+import { setOf } from './sets.ts';
+import { Settings, type Shelf } from './settings.svelte.ts';
+import { View } from './view.svelte.ts';
+
+export const atlas = ATLAS;
+
+/** The browser's small storage; undefined where it is denied. */
+function smallStorage(): Shelf | undefined {
+  try {
+    return globalThis.localStorage;
+  } catch {
+    return undefined;
+  }
+}
+
+const OPEN = 'tidemark-open';
+const storage = smallStorage();
+const lastOpen = storage?.getItem(OPEN) ?? undefined;
+const seed = [{ id: DEMO_ID, record: demoCase(atlas) }];
+
+export const settings = new Settings(storage, setOf(atlas.sources.keys()));
+export const view = new View();
+/** The first time, the invented child is shown at once; later, what was open is waited for. */
+export const desk = new Desk(atlas, lastOpen ? [] : seed, lastOpen);
+export const judgement = new Judgement(atlas, desk, settings, view);
+
+/** Opens the store and takes over what it holds. */
+export async function begin(): Promise<void> {
+  await desk.load(await openStore({ atlas, seed }));
+}
+
+/** Opens a child and remembers which. */
+export function openChild(id: string): void {
+  desk.openChild(id);
+  view.reset();
+  remember();
+}
+
+/** Remembers which child is open, for the next time. */
+export function remember(): void {
+  try {
+    if (desk.open) storage?.setItem(OPEN, desk.open.id);
+  } catch {
+    // a denied storage only means that the first child is opened next time
+  }
+}

@@ -1,0 +1,114 @@
+/**
+ * Kestrel, an invented child, with whom Tidemark opens the first time. Born early, seen three times;
+ * chosen so that each kind of verdict, an uneven pair and an order that holds can be seen.
+ */
+import type { Atlas } from '../atlas/atlas.ts';
+import type { Case } from '../case/case.ts';
+import type { InfantState, Response } from '../case/finding.ts';
+import { parseRaw } from '../case/parse.ts';
+import { FORMAT, VERSION, type RawCase, type RawFinding } from '../case/shape.ts';
+
+export const DEMO_ID = 'kestrel';
+
+const at = (
+  state: InfantState,
+  reflex: string,
+  side: 'left' | 'right' | 'midline',
+  response: Response,
+  note = '',
+): RawFinding => ({ reflex, side, response, state, note });
+
+/** A reflex answered on both sides, or on the midline where there are no sides. */
+function seen(
+  state: InfantState,
+  reflex: string,
+  left: Response,
+  right: Response = left,
+): RawFinding[] {
+  return [at(state, reflex, 'left', left), at(state, reflex, 'right', right)];
+}
+
+const midline = (
+  state: InfantState,
+  reflex: string,
+  response: Response,
+  note = '',
+): RawFinding[] => [at(state, reflex, 'midline', response, note)];
+
+const ALERT = 'quiet-alert';
+
+export const DEMO_RAW: RawCase = {
+  format: FORMAT,
+  version: VERSION,
+  child: {
+    label: 'Kestrel',
+    born: '2025-10-04',
+    gestation: '31w2d',
+    dating: 'ultrasound-first-trimester',
+    invented: true,
+  },
+  visits: [
+    {
+      on: '2026-01-12',
+      examiner: 'Rowan',
+      note: 'First visit after discharge.',
+      findings: [
+        ...midline(ALERT, 'rooting', 'elicited'),
+        ...midline(ALERT, 'sucking', 'elicited'),
+        ...seen(ALERT, 'palmar-grasp', 'elicited'),
+        ...seen(ALERT, 'plantar-grasp', 'elicited'),
+        ...seen('active-alert', 'moro', 'elicited', 'weak'),
+        ...seen(ALERT, 'atnr', 'elicited'),
+        ...midline(ALERT, 'tlr', 'elicited'),
+        ...seen(ALERT, 'galant', 'elicited'),
+        ...seen(ALERT, 'crossed-extension', 'elicited'),
+        ...seen(ALERT, 'stepping', 'elicited'),
+      ],
+      milestones: [],
+    },
+    {
+      on: '2026-03-16',
+      examiner: 'Rowan',
+      note: '',
+      findings: [
+        ...seen(ALERT, 'palmar-grasp', 'elicited'),
+        ...seen('active-alert', 'moro', 'elicited', 'weak'),
+        ...seen(ALERT, 'atnr', 'elicited'),
+        ...seen(ALERT, 'stepping', 'not-elicited'),
+        ...midline(ALERT, 'stnr', 'not-elicited'),
+        ...midline(ALERT, 'landau', 'not-elicited'),
+      ],
+      milestones: [],
+    },
+    {
+      on: '2026-05-11',
+      examiner: 'Rowan',
+      note: 'Slept well before; awake and calm until the Moro.',
+      findings: [
+        ...midline(ALERT, 'rooting', 'not-elicited'),
+        ...midline(ALERT, 'sucking', 'not-elicited'),
+        ...seen(ALERT, 'palmar-grasp', 'elicited'),
+        ...seen(ALERT, 'plantar-grasp', 'elicited'),
+        ...seen('active-alert', 'moro', 'elicited', 'weak'),
+        ...seen(ALERT, 'atnr', 'obligatory', 'elicited'),
+        ...midline(ALERT, 'stnr', 'elicited'),
+        ...midline(ALERT, 'tlr', 'elicited'),
+        ...seen(ALERT, 'galant', 'not-elicited'),
+        ...seen(ALERT, 'crossed-extension', 'elicited'),
+        ...seen(ALERT, 'stepping', 'not-elicited'),
+        ...midline(ALERT, 'landau', 'elicited'),
+        ...midline('crying', 'optical-righting', 'not-elicited', 'Upset after the Moro.'),
+        ...seen(ALERT, 'protective-forward', 'not-elicited'),
+      ],
+      milestones: [{ milestone: 'sitting', seen: false }],
+    },
+  ],
+};
+
+/** The invented child, through the door that every record passes. */
+export function demoCase(atlas: Atlas): Case {
+  const parsed = parseRaw(DEMO_RAW, atlas);
+  if (!parsed.ok)
+    throw new Error(`the invented child has faults: ${JSON.stringify(parsed.problems)}`);
+  return parsed.value;
+}

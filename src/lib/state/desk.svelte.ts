@@ -1,0 +1,212 @@
+/** The children on the desk: which one is open, what was done, undone, and kept. */
+import type { Atlas } from '../atlas/atlas.ts';
+import type { Case } from '../case/case.ts';
+import { caseText, parseCaseText, sizeProblem } from '../case/file.ts';
+import { parseRaw } from '../case/parse.ts';
+import { refused, type Parsed } from '../case/problem.ts';
+import type { RawCase, RawChild, RawVisit } from '../case/shape.ts';
+import type { Kept, Store, Unread } from '../store/store.ts';
+import { newRaw, numberOf, withChild, withoutVisit, withVisit } from './edits.ts';
+import { History } from './history.svelte.ts';
+import { newId } from './ids.ts';
+
+/** What a change was, for the sentence beside "Undo". */
+export type Did =
+  | 'child-added'
+  | 'child-changed'
+  | 'child-removed'
+  | 'file-opened'
+  | 'visit-added'
+  | 'visit-changed'
+  | 'visit-removed';
+
+/** All that undo goes back over. */
+interface Desktop {
+  shelf: readonly Kept[];
+  openId: string | undefined;
+}
+
+/** A visit typed in that cannot be kept yet: nothing of it is lost by looking elsewhere. */
+export interface Draft {
+  childId: string;
+  /** The visit it belongs to, counted from 1; undefined for a new one. */
+  number: number | undefined;
+  visit: RawVisit;
+}
+
+/** What has just happened and can be taken back; `count` tells two alike apart. */
+export interface Told {
+  what: 'did' | 'undid' | 'redid';
+  did: Did;
+  count: number;
+}
+
+export class Desk {
+  #top = $state.raw<Desktop>({ shelf: [], openId: undefined });
+  unread = $state.raw<readonly Unread[]>([]);
+  draft = $state.raw<Draft | undefined>(undefined);
+  told = $state.raw<Told | undefined>(undefined);
+  /** Where records are kept; undefined until the store has answered. */
+  keeping = $state<Store['kind'] | undefined>(undefined);
+  /** Whether the last write was refused, as when the disk is full. */
+  refusedWrite = $state(false);
+  readonly history = new History<Desktop, Did>();
+  readonly #atlas: Atlas;
+  #store: Store | undefined;
+  #writing: Promise<void> = Promise.resolve();
+
+  constructor(atlas: Atlas, first: readonly Kept[], openId: string | undefined) {
+    this.#atlas = atlas;
+    this.#top = { shelf: first, openId: openId ?? first[0]?.id };
+  }
+
+  get shelf(): readonly Kept[] {
+    return this.#top.shelf;
+  }
+
+  get open(): Kept | undefined {
+    return this.shelf.find((kept) => kept.id === this.#top.openId) ?? this.shelf[0];
+  }
+
+  /** Settles when all that was changed is written. */
+  get written(): Promise<void> {
+    return this.#writing;
+  }
+
+  /** Takes what the store holds in place of what the desk began with. */
+  async load(store: Store): Promise<void> {
+    this.#store = store;
+    await this.#adopt();
+    this.keeping = store.kind;
+    store.watch(() => void this.#adopt());
+  }
+
+  openChild(id: string): void {
+    this.#top = { ...this.#top, openId: id };
+  }
+
+  addChild(child: RawChild): Parsed<Case> {
+    return this.#added(parseRaw(newRaw(child), this.#atlas), 'child-added');
+  }
+
+  /** Opens a case file as a new child. The size is looked at before the file is read. */
+  async openFile(file: { size: number; text(): Promise<string> }): Promise<Parsed<Case>> {
+    const tooLarge = sizeProblem(file.size);
+    if (tooLarge) return refused(tooLarge);
+    return this.#added(parseCaseText(await file.text(), this.#atlas), 'file-opened');
+  }
+
+  changeChild(child: RawChild): Parsed<Case> {
+    return this.#changed((record) => withChild(record, child), 'child-changed');
+  }
+
+  removeChild(id: string): void {
+    const shelf = this.shelf.filter((kept) => kept.id !== id);
+    const openId = this.#top.openId === id ? shelf[0]?.id : this.#top.openId;
+    this.#become({ shelf, openId }, 'child-removed');
+  }
+
+  /** Adds a visit, or puts it in place of the one with that number; answers with its number. */
+  putVisit(number: number | undefined, visit: RawVisit): Parsed<number> {
+    const did = number === undefined ? 'visit-added' : 'visit-changed';
+    const parsed = this.#changed((record) => withVisit(record, number, visit), did);
+    return parsed.ok ? { ok: true, value: numberOf(parsed.value, visit) } : parsed;
+  }
+
+  removeVisit(number: number): Parsed<Case> {
+    return this.#changed((record) => withoutVisit(record, number), 'visit-removed');
+  }
+
+  setDraft(draft: Draft | undefined): void {
+    this.draft = draft;
+  }
+
+  undo(): void {
+    const step = this.history.undo();
+    if (!step) return;
+    this.#put(step.value);
+    this.#tell('undid', step.did);
+  }
+
+  redo(): void {
+    const step = this.history.redo();
+    if (!step) return;
+    this.#put(step.value);
+    this.#tell('redid', step.did);
+  }
+
+  /** The sentence about the last change has been read. */
+  hush(): void {
+    this.told = undefined;
+  }
+
+  #added(parsed: Parsed<Case>, did: Did): Parsed<Case> {
+    if (!parsed.ok) return parsed;
+    const id = newId();
+    this.#become({ shelf: [...this.shelf, { id, record: parsed.value }], openId: id }, did);
+    return parsed;
+  }
+
+  #changed(edit: (record: Case) => RawCase, did: Did): Parsed<Case> {
+    const open = this.open;
+    if (!open) return refused({ code: 'missing', at: { field: 'child' } });
+    const parsed = parseRaw(edit(open.record), this.#atlas);
+    if (!parsed.ok) return parsed;
+    const changed = { id: open.id, record: parsed.value };
+    const shelf = this.shelf.map((kept) => (kept.id === open.id ? changed : kept));
+    this.#become({ shelf, openId: open.id }, did);
+    return parsed;
+  }
+
+  #become(next: Desktop, did: Did): void {
+    this.history.record(this.#top, next, did);
+    this.#put(next);
+    this.#tell('did', did);
+  }
+
+  #tell(what: Told['what'], did: Did): void {
+    this.told = { what, did, count: (this.told?.count ?? 0) + 1 };
+  }
+
+  /** Shows a state and writes what differs from the one before. */
+  #put(next: Desktop): void {
+    const before = this.shelf;
+    this.#top = next;
+    const changed = next.shelf.filter((kept) => !before.includes(kept));
+    const gone = before.filter((old) => !next.shelf.some((kept) => kept.id === old.id));
+    this.#writing = this.#writing.then(() => this.#write(changed, gone));
+  }
+
+  async #write(changed: readonly Kept[], gone: readonly Kept[]): Promise<void> {
+    try {
+      for (const kept of changed) await this.#store?.put(kept);
+      for (const { id } of gone) await this.#store?.remove(id);
+      this.refusedWrite = false;
+    } catch {
+      this.refusedWrite = true;
+    }
+  }
+
+  /** Reads the store anew; a change made by another page replaces what is here, and ends undo. */
+  async #adopt(): Promise<void> {
+    const store = this.#store;
+    if (!store) return;
+    let read: Awaited<ReturnType<Store['all']>>;
+    let seen: readonly Kept[];
+    do {
+      seen = this.shelf;
+      await this.#writing;
+      read = await store.all();
+    } while (seen !== this.shelf); // changed here meanwhile: what was read is old already
+    this.unread = read.unread;
+    if (sameCases(read.kept, this.shelf)) return;
+    this.history.forget();
+    this.#top = { ...this.#top, shelf: read.kept };
+  }
+}
+
+/** Whether two shelves hold the same records, in whatever order. */
+function sameCases(a: readonly Kept[], b: readonly Kept[]): boolean {
+  const texts = new Map(a.map(({ id, record }) => [id, caseText(record)]));
+  return a.length === b.length && b.every(({ id, record }) => texts.get(id) === caseText(record));
+}

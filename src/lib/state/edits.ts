@@ -1,0 +1,34 @@
+/** Changes to a record as its file holds it. Each answer passes the parser before it is believed. */
+import { rawOf } from '../case/file.ts';
+import { visitKey, type Case } from '../case/case.ts';
+import { FORMAT, VERSION, type RawCase, type RawChild, type RawVisit } from '../case/shape.ts';
+
+/** A new case with no visit yet. */
+export const newRaw = (child: RawChild): RawCase => ({
+  format: FORMAT,
+  version: VERSION,
+  child,
+  visits: [],
+});
+
+export const withChild = (record: Case, child: RawChild): RawCase => ({ ...rawOf(record), child });
+
+/** A visit as its file holds it; `number` counts from 1. */
+export const rawVisit = (record: Case, number: number): RawVisit | undefined =>
+  rawOf(record).visits[number - 1];
+
+/** The record with a visit put in place of the one with that number, or added. */
+export function withVisit(record: Case, number: number | undefined, visit: RawVisit): RawCase {
+  const raw = rawOf(record);
+  if (number === undefined) return { ...raw, visits: [...raw.visits, visit] };
+  return { ...raw, visits: raw.visits.map((old, index) => (index === number - 1 ? visit : old)) };
+}
+
+export function withoutVisit(record: Case, number: number): RawCase {
+  const raw = rawOf(record);
+  return { ...raw, visits: raw.visits.filter((_, index) => index !== number - 1) };
+}
+
+/** The number of the visit with a date and examiner, counted from 1; 0 when there is none. */
+export const numberOf = (record: Case, visit: { on: string; examiner: string }): number =>
+  record.visits.findIndex((v) => visitKey(v) === `${visit.on.trim()} ${visit.examiner.trim()}`) + 1;

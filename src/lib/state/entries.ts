@@ -1,0 +1,150 @@
+/**
+ * A visit's verdicts as a reader takes them in: one entry a reflex, the sides told together, worst
+ * first. Nothing is judged here; findings already judged are gathered.
+ */
+import { group } from 'd3';
+import type { CorrectionLimits } from '../age/clocks.ts';
+import type { Atlas, SourcedClaim } from '../atlas/atlas.ts';
+import type { Reflex } from '../atlas/types.ts';
+import type { Case } from '../case/case.ts';
+import { isAnswer, isElicited, strengthOf, type Response } from '../case/finding.ts';
+import { countsNear, type NearCount } from '../judge/counts.ts';
+import { agreementOn, turningPoint, type Agreement, type TurningPoint } from '../judge/hangs.ts';
+import { worstFirst, type JudgedFinding, type JudgedVisit } from '../judge/judge.ts';
+import type { Attention } from '../judge/rules/rule.ts';
+import { voicesOf, type Voice } from '../judge/verdict.ts';
+
+/** The weaker side of an uneven pair, and at how many visits in a row it was the weaker one. */
+export interface Weaker {
+  side: 'left' | 'right';
+  response: Response;
+  other: Response;
+  visits: number;
+}
+
+export interface Entry {
+  reflex: Reflex;
+  /** Left, right, midline: those that were looked at. */
+  sides: readonly JudgedFinding[];
+  /** Findings that say different things, the one that asks for most first. */
+  distinct: readonly JudgedFinding[];
+  lead: JudgedFinding;
+  attention: Attention;
+  weaker: Weaker | undefined;
+  agreement: Agreement | undefined;
+  /** On which gestation at birth the lead's verdict hangs, when it is not firm. */
+  turning: TurningPoint | undefined;
+}
+
+const ORDER = ['left', 'right', 'midline'] as const;
+
+function weakerAt(visit: JudgedVisit, reflex: string): Omit<Weaker, 'visits'> | undefined {
+  const of = (side: 'left' | 'right') =>
+    visit.findings.find(({ finding: f }) => f.reflex === reflex && f.side === side && isAnswer(f))
+      ?.finding.response;
+  const [left, right] = [of('left'), of('right')];
+  if (!left || !right || left === right) return undefined;
+  return strengthOf(left) < strengthOf(right)
+    ? { side: 'left', response: left, other: right }
+    : { side: 'right', response: right, other: left };
+}
+
+/** The weaker side at the last of these visits, and for how many visits with both sides it has been so. */
+function weakerOver(visits: readonly JudgedVisit[], reflex: string): Weaker | undefined {
+  const last = visits.at(-1);
+  const now = last && weakerAt(last, reflex);
+  if (!now) return undefined;
+  let count = 0;
+  for (const visit of visits.toReversed()) {
+    if (!visit.findings.some(({ finding }) => finding.reflex === reflex)) continue;
+    if (weakerAt(visit, reflex)?.side !== now.side) break;
+    count += 1;
+  }
+  return { ...now, visits: count };
+}
+
+/** Sides that say the same thing are told once. */
+function distinctOf(findings: readonly JudgedFinding[]): JudgedFinding[] {
+  const said = new Map<string, JudgedFinding>();
+  for (const one of worstFirst(findings)) {
+    const key = `${one.finding.response} ${one.judged.verdict}`;
+    if (!said.has(key)) said.set(key, one);
+  }
+  return [...said.values()];
+}
+
+/** The entries of one visit; `earlier` are the judged visits before it, oldest first. */
+export function entriesOf(
+  visit: JudgedVisit,
+  earlier: readonly JudgedVisit[],
+  record: Case,
+  limits: CorrectionLimits,
+): Entry[] {
+  const byReflex = group(visit.findings, ({ reflex }) => reflex.id);
+  const entries = [...byReflex.values()].flatMap((findings): Entry[] => {
+    const distinct = distinctOf(findings);
+    const [lead] = distinct;
+    if (!lead) return [];
+    const { judged, finding, reflex } = lead;
+    const spoken = judged.verdict === 'not-judged' ? undefined : judged.verdict;
+    return [
+      {
+        reflex,
+        sides: ORDER.flatMap((side) => findings.filter((f) => f.finding.side === side)),
+        distinct,
+        lead,
+        attention: lead.attention,
+        weaker: weakerOver([...earlier, visit], reflex.id),
+        agreement: spoken && agreementOn(finding, spoken, lead.reading),
+        turning:
+          judged.verdict === 'not-judged' || judged.firm
+            ? undefined
+            : turningPoint(
+                finding,
+                judged.verdict,
+                lead.reading.compiled,
+                record.child.birth,
+                visit.visit.on,
+                limits,
+              ),
+      },
+    ];
+  });
+  const leads = worstFirst(entries.map((entry) => entry.lead));
+  return entries.sort((a, b) => leads.indexOf(a.lead) - leads.indexOf(b.lead));
+}
+
+/** A claim with what it says of a finding. */
+export interface Spoken {
+  claim: SourcedClaim;
+  voice: Voice;
+}
+
+/** What a verdict rests on: claims that speak at this age, those that are silent, and context. */
+export interface Ground {
+  speaking: readonly Spoken[];
+  silent: readonly Spoken[];
+  context: readonly SourcedClaim[];
+  counts: readonly NearCount[];
+}
+
+export function groundOf(one: JudgedFinding, atlas: Atlas): Ground {
+  const { windows } = one.reading.compiled;
+  const spoken = voicesOf(one.finding.response, one.reading).flatMap((voice): Spoken[] => {
+    const window = windows[voice.window];
+    return window ? [{ claim: window.claim, voice }] : [];
+  });
+  const all = atlas.claims.get(one.reflex.id) ?? [];
+  return {
+    speaking: spoken
+      .filter(({ voice }) => voice.speaks > 0.5)
+      .sort((a, b) => b.voice.probability - a.voice.probability),
+    silent: spoken.filter(({ voice }) => voice.speaks <= 0.5),
+    context: all.filter((claim) => claim.role === 'context'),
+    counts: countsNear(atlas.counts.get(one.reflex.id) ?? [], one.reading.ageDays as never),
+  };
+}
+
+/** Whether the pair differs for another reason than an answer that is obligatory on one side. */
+export const isPlainlyUneven = ({ weaker }: Entry): boolean =>
+  weaker !== undefined && (weaker.other !== 'obligatory' || !isElicited(weaker.response));

@@ -1,0 +1,50 @@
+/** Undo and redo over whole values: a step back gives what stood before, a step forward what came after. */
+
+/** A value before and after a change, with what the change was. */
+interface Step<T, Did> {
+  before: T;
+  after: T;
+  did: Did;
+}
+
+const DEEPEST = 200;
+
+export class History<T, Did> {
+  #past = $state.raw<readonly Step<T, Did>[]>([]);
+  #future = $state.raw<readonly Step<T, Did>[]>([]);
+
+  get canUndo(): boolean {
+    return this.#past.length > 0;
+  }
+
+  get canRedo(): boolean {
+    return this.#future.length > 0;
+  }
+
+  record(before: T, after: T, did: Did): void {
+    this.#past = [...this.#past.slice(1 - DEEPEST), { before, after, did }];
+    this.#future = [];
+  }
+
+  /** The value before the last change, and what is thereby undone. */
+  undo(): { value: T; did: Did } | undefined {
+    const step = this.#past.at(-1);
+    if (!step) return undefined;
+    this.#past = this.#past.slice(0, -1);
+    this.#future = [...this.#future, step];
+    return { value: step.before, did: step.did };
+  }
+
+  redo(): { value: T; did: Did } | undefined {
+    const step = this.#future.at(-1);
+    if (!step) return undefined;
+    this.#future = this.#future.slice(0, -1);
+    this.#past = [...this.#past, step];
+    return { value: step.after, did: step.did };
+  }
+
+  forget(): void {
+    this.#past = [];
+    this.#future = [];
+  }
+}

@@ -1,0 +1,109 @@
+/** The open child, judged under the settings in force. Everything here is derived, nothing is stored. */
+import { TERM, type AxisDay } from '../age/axis.ts';
+import type { CivilDate } from '../age/civil.ts';
+import type { Ages } from '../age/clocks.ts';
+import type { Atlas } from '../atlas/atlas.ts';
+import { agesAt, visitKey, type Case } from '../case/case.ts';
+import { coursesOf, milestoneReached } from '../case/course.ts';
+import { chartData } from '../chart/data.ts';
+import { judgeCase, sheetOf, type JudgeOptions } from '../judge/judge.ts';
+import { planFor } from '../judge/plan.ts';
+import { checkSequences } from '../judge/sequence.ts';
+import { chosenBy } from './choice.ts';
+import type { Desk } from './desk.svelte.ts';
+import { entriesOf } from './entries.ts';
+import { firstSight } from './sight.ts';
+import { mapOf, once } from './sets.ts';
+import type { Settings } from './settings.svelte.ts';
+import type { View } from './view.svelte.ts';
+
+export class Judgement {
+  readonly #atlas: Atlas;
+  readonly #desk: Desk;
+  readonly #settings: Settings;
+  readonly #view: View;
+
+  readonly sheet = $derived.by(() =>
+    sheetOf(this.#atlas, chosenBy(this.#settings.sources, this.#atlas)),
+  );
+  readonly options = $derived.by((): JudgeOptions => ({
+    atlas: this.#atlas,
+    sheet: this.sheet,
+    limits: this.#settings.limits,
+  }));
+  readonly record = $derived.by((): Case | undefined => this.#desk.open?.record);
+  readonly visits = $derived.by(() => (this.record ? judgeCase(this.record, this.options) : []));
+  readonly sequences = $derived.by(() =>
+    this.record ? checkSequences(this.#atlas, this.record.visits, this.#agesOn(this.record)) : [],
+  );
+  readonly #courses = $derived.by(() =>
+    this.record ? coursesOf(this.record.visits, this.#agesOn(this.record)) : [],
+  );
+
+  /** The visit whose verdicts are shown: the chosen one, else the last. */
+  readonly shown = $derived.by(
+    () =>
+      this.visits.find(({ visit }) => visitKey(visit) === this.#view.visit) ?? this.visits.at(-1),
+  );
+  readonly entries = $derived.by(() => {
+    const { record, shown } = this;
+    if (!record || !shown) return [];
+    const earlier = this.visits.slice(0, this.visits.indexOf(shown));
+    return entriesOf(shown, earlier, record, this.#settings.limits);
+  });
+
+  /** Reflexes looked at at any visit. */
+  readonly tested = $derived.by(() =>
+    once(this.visits.flatMap(({ findings }) => findings.map((f) => f.reflex.id))),
+  );
+
+  /** The chart's data for the child, with the lanes the view asks for. */
+  readonly chart = $derived.by(() => {
+    const { record, tested } = this;
+    const some = this.#view.lanes === 'tested' && tested.length > 0;
+    return chartData(
+      this.#atlas,
+      this.sheet,
+      some ? { reflexes: tested } : {},
+      record && {
+        birth: record.child.birth,
+        limits: this.#settings.limits,
+        visits: this.visits,
+        courses: this.#courses,
+        sequences: this.sequences,
+        milestones: mapOf(this.#atlas.milestones.keys(), (id) =>
+          milestoneReached(record.visits, this.#agesOn(record), id),
+        ),
+      },
+    );
+  });
+
+  /** The chart's data without a child. */
+  readonly plainChart = $derived.by(() => chartData(this.#atlas, this.sheet));
+
+  /** Where the age line stands: moved there, else at the visit that is shown, else at term. */
+  readonly age = $derived.by((): AxisDay => this.#view.movedTo ?? this.shown?.ages.axisDay ?? TERM);
+
+  /** The part of the axis that is first in sight. */
+  readonly home = $derived.by(() => firstSight(this.visits.at(-1)?.ages.axisDay));
+
+  constructor(atlas: Atlas, desk: Desk, settings: Settings, view: View) {
+    this.#atlas = atlas;
+    this.#desk = desk;
+    this.#settings = settings;
+    this.#view = view;
+  }
+
+  /** The ages of the open child on a date. */
+  agesOn(on: CivilDate): Ages | undefined {
+    return this.record && agesAt(this.record, on, this.#settings.limits);
+  }
+
+  planOn(on: CivilDate) {
+    return this.record && planFor(this.record, on, this.options);
+  }
+
+  #agesOn(record: Case): (on: CivilDate) => Ages {
+    return (on) => agesAt(record, on, this.#settings.limits);
+  }
+}

@@ -1,0 +1,111 @@
+/** What a reader chose once and keeps: sources, correction limits, theme and text size. */
+import * as v from 'valibot';
+import { DEFAULT_LIMITS, type CorrectionLimits } from '../age/clocks.ts';
+import { MAX_GESTATION_DAYS, MIN_GESTATION_DAYS } from '../age/gestation.ts';
+import { ALL_SOURCES, TIERS, type SourceChoice } from './choice.ts';
+
+export const THEMES = ['system', 'light', 'dark'] as const;
+export type Theme = (typeof THEMES)[number];
+
+/** Text sizes in per cent of the browser's own. */
+export const TEXTS = ['100', '150', '200'] as const;
+export type TextSize = (typeof TEXTS)[number];
+
+export const MAX_UNTIL_MONTHS = 60;
+
+const whole = (low: number, high: number) =>
+  v.pipe(v.number(), v.integer(), v.minValue(low), v.maxValue(high));
+
+/** What is kept, read as hostile: any part that is not understood falls back to its default. */
+const shape = v.object({
+  theme: v.fallback(v.picklist(THEMES), 'system'),
+  text: v.fallback(v.picklist(TEXTS), '100'),
+  sources: v.fallback(
+    v.variant('by', [
+      v.object({ by: v.literal('all') }),
+      v.object({ by: v.literal('kinds'), kinds: v.array(v.picklist(TIERS)) }),
+      v.object({ by: v.literal('one'), source: v.string() }),
+    ]),
+    { by: 'all' },
+  ),
+  limits: v.fallback(
+    v.object({
+      pretermBelowDays: whole(MIN_GESTATION_DAYS, MAX_GESTATION_DAYS),
+      untilMonths: whole(0, MAX_UNTIL_MONTHS),
+    }),
+    DEFAULT_LIMITS,
+  ),
+});
+
+const KEY = 'tidemark-settings';
+
+/** Where settings are kept: the browser's local storage, or nothing where that is denied. */
+export interface Shelf {
+  getItem(key: string): string | null;
+  setItem(key: string, value: string): void;
+}
+
+export class Settings {
+  theme = $state<Theme>('system');
+  text = $state<TextSize>('100');
+  sources = $state.raw<SourceChoice>(ALL_SOURCES);
+  limits = $state.raw<CorrectionLimits>(DEFAULT_LIMITS);
+  readonly #shelf: Shelf | undefined;
+
+  constructor(shelf: Shelf | undefined, knownSources: ReadonlySet<string>) {
+    this.#shelf = shelf;
+    const kept = v.safeParse(shape, this.#read());
+    if (!kept.success) return;
+    const { theme, text, sources, limits } = kept.output;
+    this.theme = theme;
+    this.text = text;
+    this.limits = limits;
+    if (sources.by !== 'one' || knownSources.has(sources.source)) this.sources = sources;
+  }
+
+  /** Whether every source is judged by and the limits are the customary ones. */
+  get byCustom(): boolean {
+    return (
+      this.sources.by === 'all' &&
+      this.limits.pretermBelowDays === DEFAULT_LIMITS.pretermBelowDays &&
+      this.limits.untilMonths === DEFAULT_LIMITS.untilMonths
+    );
+  }
+
+  setTheme(theme: Theme): void {
+    this.theme = theme;
+    this.#keep();
+  }
+
+  setText(text: TextSize): void {
+    this.text = text;
+    this.#keep();
+  }
+
+  chooseSources(sources: SourceChoice): void {
+    this.sources = sources;
+    this.#keep();
+  }
+
+  setLimits(limits: CorrectionLimits): void {
+    this.limits = limits;
+    this.#keep();
+  }
+
+  #read(): unknown {
+    try {
+      return JSON.parse(this.#shelf?.getItem(KEY) ?? '{}');
+    } catch {
+      return {};
+    }
+  }
+
+  #keep(): void {
+    const { theme, text, sources, limits } = this;
+    try {
+      this.#shelf?.setItem(KEY, JSON.stringify({ theme, text, sources, limits }));
+    } catch {
+      // a full or denied storage only means that the choice is forgotten with the page
+    }
+  }
+}

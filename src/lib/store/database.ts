@@ -1,0 +1,61 @@
+/**
+ * The browser's database, version 1: one table of case files by id. A row is the text of a case file,
+ * so that what is stored and what is saved pass the same door, and a newer version is recognised.
+ */
+import Dexie, { liveQuery, type EntityTable } from 'dexie';
+import type { Atlas } from '../atlas/atlas.ts';
+import { caseText, parseCaseText } from '../case/file.ts';
+import { VERSIONS } from './versions.ts';
+import type { Kept, Store, Unread } from './store.ts';
+
+export const DATABASE = 'tidemark-children';
+
+/** A stored row. `text` is a case file, whatever its version. */
+export interface Row {
+  id: string;
+  text: string;
+}
+
+type Database = Dexie & { cases: EntityTable<Row, 'id'> };
+
+const rowOf = ({ id, record }: Kept): Row => ({ id, text: caseText(record) });
+
+function readRows(rows: readonly unknown[], atlas: Atlas): { kept: Kept[]; unread: Unread[] } {
+  const kept: Kept[] = [];
+  const unread: Unread[] = [];
+  for (const row of rows as readonly Partial<Row>[]) {
+    const id = String(row.id);
+    const parsed = parseCaseText(typeof row.text === 'string' ? row.text : '', atlas);
+    if (parsed.ok) kept.push({ id, record: parsed.value });
+    else unread.push({ id, problems: parsed.problems });
+  }
+  return { kept, unread };
+}
+
+/** Opens the database, making it with the seed when it is new. Rejects when storage is denied. */
+export async function openDatabase(
+  atlas: Atlas,
+  seed: readonly Kept[],
+  name = DATABASE,
+): Promise<Store> {
+  const database = new Dexie(name) as Database;
+  for (const { version, stores } of VERSIONS) database.version(version).stores(stores);
+  database.on('populate', (transaction) => {
+    void transaction.table('cases').bulkAdd(seed.map(rowOf));
+  });
+  await database.open();
+  return {
+    kind: 'kept',
+    all: async () => readRows(await database.cases.toArray(), atlas),
+    put: async (one) => {
+      await database.cases.put(rowOf(one));
+    },
+    remove: (id) => database.cases.delete(id),
+    watch: (changed) => {
+      liveQuery(() => database.cases.toArray()).subscribe({ next: changed });
+    },
+    close: () => {
+      database.close();
+    },
+  };
+}

@@ -1,0 +1,20 @@
+/** A store that lasts as long as the page: for where storage is denied. */
+import type { Kept, Store } from './store.ts';
+
+export function memoryStore(seed: readonly Kept[]): Store {
+  const kept = new Map(seed.map((one) => [one.id, one]));
+  return {
+    kind: 'memory',
+    all: () => Promise.resolve({ kept: [...kept.values()], unread: [] }),
+    put: (one) => {
+      kept.set(one.id, one);
+      return Promise.resolve();
+    },
+    remove: (id) => {
+      kept.delete(id);
+      return Promise.resolve();
+    },
+    watch: () => undefined,
+    close: () => undefined,
+  };
+}
