@@ -80,7 +80,7 @@ export function english(atlas: Atlas, due?: CivilDate, born?: CivilDate): ChartW
       const from = appears?.asPrinted ?? appearsWords;
       const to =
         integratesStatus === 'persists' ? 'for life' : (integrates?.asPrinted ?? integratesWords);
-      return [from ? `from ${from}` : '', to ? `to ${to}` : ''].filter(Boolean).join(', ');
+      return [from ? `appears: ${from}` : '', to ? `goes: ${to}` : ''].filter(Boolean).join('; ');
     },
     lane: ({ id, figures, sources, age, expected }) =>
       `${words.reflex(id)}: appears ${stretch(figures.appears)}, integrates ${

@@ -66,13 +66,13 @@ export function placeLanes(data: ChartData, view: ChartView, sizes: Sizes): Plac
   const headings: Heading[] = [];
   const { pitch, ridge, nameAbove, row, heading } = sizes;
   const grouped = view.order === 'group' && !view.dense;
-  let y = 0;
+  let y = sizes.top;
   let group: Group | null = null;
   for (const id of order) {
     const lane = byId.get(id);
     if (!lane) continue;
     if (grouped && lane.group && lane.group !== group) {
-      headings.push({ group: lane.group, y: y + heading * 0.72 });
+      headings.push({ group: lane.group, y: y + heading - sizes.small * 0.35 });
       y += heading;
       group = lane.group;
     }
@@ -97,7 +97,7 @@ export function placeLanes(data: ChartData, view: ChartView, sizes: Sizes): Plac
   let milestonesY = y;
   if (view.milestones && data.milestones.length > 0) {
     y += heading * 0.5;
-    milestonesY = y + heading * 0.72;
+    milestonesY = y + heading - sizes.small * 0.35;
     y += heading;
     for (let i = 0; i < data.milestones.length; i++) {
       y += sizes.milestone;

@@ -26,16 +26,17 @@ const dot = (width: number, ink: Stroke['ink']): Stroke => ({
   cap: 'round',
   ink,
 });
-const bar = (width: number, from: number, to: number): Stroke => ({
+const bar = (width: number, from: number, to: number, ink: Stroke['ink'] = 'signal'): Stroke => ({
   width,
   from,
   to,
   cap: 'butt',
-  ink: 'signal',
+  ink,
 });
 
 /** The strokes in the order they are laid. */
 export const STROKES = {
+  plate: bar(12, -9.2, -4, 'paper'),
   ring: dot(11.4, 'signal'),
   space: dot(8.6, 'paper'),
   dot: dot(9.2, 'signal'),
@@ -55,7 +56,7 @@ const SHAPES: Readonly<Record<Response, readonly StrokeName[]>> = {
   'not-elicited': ['dot', 'hollow'],
   weak: ['dot', 'hollow', 'half'],
   elicited: ['dot'],
-  brisk: ['dot', 'over'],
+  brisk: ['plate', 'dot', 'over'],
   obligatory: ['ring', 'space', 'core'],
   'not-assessable': ['dash'],
 };

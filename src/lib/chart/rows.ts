@@ -1,6 +1,6 @@
 /** The rows of an opened lane: each source's own window, its name and its printed figures. */
 import { bandCorners, bandPath } from './bands.ts';
-import { type Measure } from './labels.ts';
+import { fitting, type Measure } from './labels.ts';
 import type { PlacedLane } from './lanes.ts';
 import type { LaneData } from './model.ts';
 import type { AxisScale } from './scale.ts';
@@ -11,6 +11,7 @@ export interface PlacedRow {
   key: string;
   /** The row's baseline. */
   y: number;
+  /** Empty where names stand above: the row's text is the name then. */
   name: string;
   /** The window: days across, 0 to -1. */
   path: string;
@@ -31,7 +32,9 @@ export function placeRows(
   return lane.bands
     .filter((band) => !band.hidden)
     .map((band, index): PlacedRow => {
-      const text = band.claim ? words.claim(band.claim) : '';
+      const full = sizes.narrow ? band.short : band.claim ? words.claim(band.claim) : '';
+      const room = scale.rightPx - scale.leftPx - 2 * gap;
+      const text = fitting([full], room, lettering, measure) ?? '';
       const days = bandCorners(band).map(([day]) => day);
       const end = Math.max(scale.x(days.at(-1) ?? 0), scale.leftPx);
       const start = Math.min(scale.x(days[0] ?? 0), scale.rightPx);
@@ -45,7 +48,7 @@ export function placeRows(
       return {
         key: `${band.source} ${index}`,
         y: place.rows[index] ?? place.base,
-        name: band.short,
+        name: sizes.narrow ? '' : band.short,
         path: bandPath(band),
         figures: text === '' ? null : { ...at, text },
       };

@@ -20,6 +20,12 @@ export interface Sizes {
   small: number;
   name: number;
   title: number;
+  /** Widths of lines: fine, usual and the one heavy line of term. */
+  fine: number;
+  line: number;
+  heavy: number;
+  /** Above the first lane. */
+  top: number;
   /** From one lane to the next. */
   pitch: number;
   ridge: number;
@@ -79,15 +85,15 @@ export function sizesFor(
   measure: Measure,
 ): Sizes {
   const narrow = room.widthPx < NARROW_BELOW * text && !view.dense;
-  const axis = 42 * text;
-  const foot = 34 * text;
-  const heading = 24 * text;
+  const axis = 40 * text;
+  const foot = 31 * text;
+  const tight = room.heightPx !== undefined && room.heightPx < 760 * text;
+  const heading = (tight ? 16 : 24) * text;
   const milestone = 19 * text;
   const row = 15.5 * text;
   const strip = view.strip !== false && data.sequences.length > 0;
   const stations = strip ? data.sequences.reduce((n, s) => n + s.stations.length, 0) : 0;
-  const tight = room.heightPx !== undefined && room.heightPx < 760 * text;
-  const station = (tight ? 30 : 36) * text;
+  const station = (tight ? 32 : 40) * text;
   const nameAbove = narrow ? 17 * text : 0;
   let pitch = view.dense ? 20 * text : USUAL_PITCH * text;
   if (room.heightPx !== undefined) {
@@ -96,7 +102,7 @@ export function sizesFor(
     const rest = view.milestones ? data.milestones.length * milestone + heading * 1.5 : 0;
     const opened = view.dense ? [] : data.lanes.filter((lane) => view.opened.has(lane.id));
     const rows = opened.reduce((n, lane) => n + lane.bands.length + 0.8, 0) * row;
-    const taken = axis + foot + groups * heading + rest + rows + stations * station + 12 * text;
+    const taken = axis + foot + groups * heading + rest + rows + stations * station + 14 * text;
     pitch = pitchFor(
       room.heightPx - taken - data.lanes.length * nameAbove,
       data.lanes.length,
@@ -113,6 +119,10 @@ export function sizesFor(
     small: SMALL * text,
     name: Math.min(NAME * text, pitch * 0.72),
     title: TITLE * text,
+    fine: Math.max(1, 0.8 * text),
+    line: 1.3 * Math.max(1, 0.85 * text),
+    heavy: 1.7 * Math.max(1, 0.85 * text),
+    top: view.dense ? 0 : 5 * text,
     pitch,
     ridge: view.dense ? pitch - 2 : Math.min(pitch - under, 34 * text),
     under,

@@ -1,10 +1,10 @@
 /**
  * The sequences on top of the chart: stations in their order, each on its own window, joined by one
  * thin path that runs right and down. A child's intervals stand below the windows, joined in the
- * same order: where something came out of turn their path turns back and crosses the first.
+ * same order: where something came out of turn their path runs back and crosses the first.
  */
-import { path as d3path } from './curve.ts';
-import { fitting, type Measure } from './labels.ts';
+import { curveBumpX, line } from 'd3';
+import type { Measure } from './labels.ts';
 import type { OpenInterval, StationData, Stretch, StripData } from './model.ts';
 import type { AxisScale } from './scale.ts';
 import type { Sizes } from './sizes.ts';
@@ -54,7 +54,7 @@ const FADE_PX = 16;
 const clip = (stretch: Stretch, scale: AxisScale): readonly [number, number] | undefined => {
   const from = Math.max(scale.x(stretch.from), scale.leftPx);
   const to = Math.min(scale.x(stretch.to), scale.rightPx);
-  if (to < scale.leftPx || from > scale.rightPx) return undefined;
+  if (to <= scale.leftPx || from >= scale.rightPx) return undefined;
   return to - from < LEAST_PX ? [from - LEAST_PX / 2, from + LEAST_PX / 2] : [from, to];
 };
 
@@ -88,37 +88,31 @@ function placeStation(
     ...(bracket ? { bracket } : {}),
   };
   if (!usual) return placed;
-  const size = sizes.station - 6 * text;
-  const middle = Math.min(
-    Math.max((usual[0] + usual[1]) / 2, scale.leftPx + size / 2),
-    scale.rightPx - size / 2,
-  );
-  placed.thumb = { x: middle - size / 2, y: y - size - 2 * text, size };
-  const gap = 5 * text;
+  const size = sizes.station - 8 * text;
+  const gap = 4 * text;
   const lettering = { sizePx: sizes.name };
-  const after = middle + size / 2 + gap;
-  const before = middle - size / 2 - gap;
   const wording = words.station(data.station);
-  const right = fitting([wording], sizes.width - after - 2 * text, lettering, measure);
-  const left = fitting([wording], before - scale.leftPx, lettering, measure);
-  if (right !== undefined)
-    placed.label = { x: after, y: y - 5 * text, text: right, anchor: 'start' };
-  else if (left !== undefined)
-    placed.label = { x: before, y: y - 5 * text, text: left, anchor: 'end' };
+  const room = size + gap + measure(wording, lettering);
+  const top = y - size - 2 * text;
+  const baseline = y - 6 * text;
+  // figure and name stand behind the window, where the path does not run; before it at the edge
+  if (usual[1] + gap + room <= sizes.width) {
+    placed.thumb = { x: usual[1] + gap, y: top, size };
+    placed.label = { x: usual[1] + 2 * gap + size, y: baseline, text: wording, anchor: 'start' };
+  } else if (usual[0] - gap - room >= scale.leftPx) {
+    placed.thumb = { x: usual[0] - gap - size, y: top, size };
+    placed.label = { x: usual[0] - 2 * gap - size, y: baseline, text: wording, anchor: 'end' };
+  }
   return placed;
 }
 
-/** One smooth path along each stretch and on to the next; it turns back where the next begins earlier. */
-function joined(parts: readonly (readonly [number, number, number])[], reach: number): string {
-  const context = d3path();
-  parts.forEach(([x0, x1, y], index) => {
-    const last = parts[index - 1];
-    if (last) context.join(last[1], last[2], x0, y, reach);
-    else context.moveTo(x0, y);
-    context.lineTo(x1, y);
-  });
-  return parts.length > 1 ? context.toString() : '';
-}
+const joined = line<readonly [number, number]>().curve(curveBumpX).digits(2);
+
+const middleOf = ([from, to]: readonly [number, number]): number => (from + to) / 2;
+
+/** One smooth path through the middles; it runs back where a later station was reached earlier. */
+const pathThrough = (points: readonly (readonly [number, number])[]): string =>
+  points.length > 1 ? (joined(points) ?? '') : '';
 
 export function placeStrip(
   strips: readonly StripData[],
@@ -143,15 +137,13 @@ export function placeStrip(
       title: words.sequence(data.id),
       titleY,
       stations,
-      path: joined(
-        stations.flatMap((s) => (s.usual ? [[s.usual[0], s.usual[1], s.y] as const] : [])),
-        station * 0.7,
+      path: pathThrough(
+        stations.flatMap((s) => (s.usual ? [[middleOf(s.usual), s.y] as const] : [])),
       ),
-      childPath: joined(
+      childPath: pathThrough(
         stations.flatMap((s) =>
-          s.bracket ? [[s.bracket.x0, s.bracket.x1, s.y + below] as const] : [],
+          s.bracket ? [[middleOf([s.bracket.x0, s.bracket.x1]), s.y + below] as const] : [],
         ),
-        station * 0.9,
       ),
     };
   });
