@@ -1,10 +1,8 @@
 /** A body as shapes from the farthest to the nearest. */
-import { levelAt, type Body } from './body.ts';
-import type { Joints } from './joints.ts';
+import { levelAt } from './body.ts';
 import { armLayers, legLayers, shoulderPatch } from './limbs.ts';
-import type { Page } from './page.ts';
 import { tone, type Shape } from './paint.ts';
-import { solid, type Manner, type Pen, type Placed, type Tints } from './pen.ts';
+import { solid, type Pen, type Placed } from './pen.ts';
 import { between } from './space.ts';
 import { headShapes, nappyShapes, trunkShapes } from './torso.ts';
 
@@ -12,14 +10,8 @@ const byDepth = (list: readonly Placed[]): Shape[] =>
   [...list].sort((a, b) => a.depth - b.depth).flatMap((p) => p.shapes);
 
 /** The body in two parts, between which an examiner's hand round the trunk may lie. */
-export function bodyShapes(
-  page: Page,
-  body: Body,
-  joints: Joints,
-  tints: Tints,
-  manner: Manner,
-): { behind: Shape[]; front: Shape[] } {
-  const pen: Pen = { page, body, joints, tints, manner };
+export function bodyShapes(pen: Pen): { behind: Shape[]; front: Shape[] } {
+  const { body } = pen;
   const facing = body.chest.z[2];
   const sideOn = Math.abs(body.chest.x[2]) > 0.5;
   const chestDepth = levelAt(body.levels, 0.86).centre[2];

@@ -82,14 +82,12 @@ export function faceShapes(
     else if (!detail) {
       filled('eye', oval(x + j.gaze * 0.018, EYE.y, 0.036, 0.05 * open), tone('line'));
     } else {
-      filled('eye', oval(x, EYE.y, 0.07, 0.048 * open), tone('eye'), 0.4);
-      filled('iris', oval(x + j.gaze * 0.034, EYE.y, 0.034, 0.043 * open), tone('line'));
-      filled(
-        'glint',
-        oval(x + j.gaze * 0.034 - 0.012, EYE.y + 0.016, 0.0105, 0.012 * open, 8),
-        tone('eye'),
-      );
-      stroke('lid', arc(x, EYE.y + 0.012, 0.075, 0.044 * open), 0.95);
+      const look = x + j.gaze * 0.034;
+      filled('eye', oval(x, EYE.y, 0.068, 0.043 * open), tone('eye'));
+      filled('iris', oval(look, EYE.y, 0.039, 0.0445 * open), tone('line'));
+      filled('glint', oval(look - 0.013, EYE.y + 0.016, 0.011, 0.012 * open, 8), tone('eye'));
+      stroke('lid', arc(x, EYE.y + 0.006, 0.07, 0.044 * open), 0.9);
+      stroke('lid', arc(x, EYE.y - 0.016, 0.05, -0.03 * open), 0.4, true);
     }
   }
   stroke('nose', arc(0, -0.165, 0.036, -0.018), 0.85);
@@ -116,16 +114,9 @@ export function faceShapes(
     });
   else stroke('mouth', lips.closed, 1);
   if (detail && j.purse > 0.3) {
-    for (const side of [-1, 1])
-      stroke(
-        'pout',
-        [-1, 0, 1].map((t): Spot => [
-          side * (0.066 + 0.012 * (1 - t * t)),
-          MOUTH_Y + 0.005 + t * 0.045,
-        ]),
-        0.75,
-        true,
-      );
+    const ring = lay(oval(0, MOUTH_Y, 0.068, 0.056));
+    if (ring.length > 9)
+      shapes.push({ name: 'pout', d: throughPath(ring, true), line: 'line', width: line * 0.7 });
   }
   if (detail) stroke('chin', arc(0, -0.395, 0.035, 0.012), 0.7, true);
   return shapes;

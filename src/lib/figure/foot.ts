@@ -3,11 +3,11 @@ import { at, cosDeg, mix, sinDeg, type Frame, type Vec } from './space.ts';
 
 /** Toes from the big one outward: root forward and inward, length, thickness, fan in degrees. */
 const TOES = [
-  { forward: 0.245, inward: 0.058, long: 0.075, thick: 0.05, fan: 20 },
-  { forward: 0.25, inward: 0.006, long: 0.06, thick: 0.036, fan: 4 },
-  { forward: 0.238, inward: -0.03, long: 0.052, thick: 0.033, fan: -12 },
-  { forward: 0.22, inward: -0.06, long: 0.046, thick: 0.031, fan: -26 },
-  { forward: 0.195, inward: -0.084, long: 0.04, thick: 0.03, fan: -40 },
+  { forward: 0.245, inward: 0.058, long: 0.075, thick: 0.05, fan: 30 },
+  { forward: 0.25, inward: 0.006, long: 0.06, thick: 0.036, fan: 8 },
+  { forward: 0.238, inward: -0.03, long: 0.052, thick: 0.033, fan: -14 },
+  { forward: 0.22, inward: -0.06, long: 0.046, thick: 0.031, fan: -36 },
+  { forward: 0.195, inward: -0.084, long: 0.04, thick: 0.03, fan: -56 },
 ] as const;
 
 /**
@@ -29,7 +29,7 @@ export function footAt(ankle: Vec, foot: Frame, toes: number, fan: number): Extr
     // The big toe rises most; curled toes fold down over the ball of the foot.
     const rise = toes > 0 ? toes * (i === 0 ? 52 : 22) : toes * 78;
     const turn = toe.fan * fan;
-    const long = toe.long * mix(1, 1.25, fan);
+    const long = toe.long * mix(1, 1.5, fan);
     const root = point(toe.forward - 0.02, toe.inward, 0.105);
     const reach = long * cosDeg(rise);
     const tip = point(

@@ -9,7 +9,7 @@ import { add, cosDeg, inFrame, sinDeg, times, type Frame, type Vec } from './spa
 import type { HelperSpec } from './stage.ts';
 
 /** Sizes against the infant's own hand: a grown hand, held a little small so that it never leads. */
-const SIZE = 1.75;
+const USUAL = 1.75;
 const FOREARM = 1.05;
 
 /** How each hold bends the fingers (index to little one), thumb included, and which point of it touches. */
@@ -44,15 +44,16 @@ function frameOf(spec: HelperSpec): Frame {
 /** An examiner's hand placed so that its touching point meets the anchor, in the axes of the body. */
 export function helperOf(spec: HelperSpec, body: Body): Helper {
   const frame = frameOf(spec);
+  const size = USUAL * (spec.size ?? 1);
   const hold = HOLDS[spec.hold];
   const goal = add(ANCHORS[spec.at](body), [...(spec.off ?? [0, 0]), 0] as unknown as Vec);
-  const wrist = add(goal, times(inFrame(frame, hold.touch), -SIZE));
+  const wrist = add(goal, times(inFrame(frame, hold.touch), -size));
   // The hand is made at the infant's size about its wrist, then grown.
   const small = handAt([0, 0, 0], frame, hold.grips, hold.spread);
-  const grow = (v: Vec): Vec => add(wrist, times(v, SIZE));
+  const grow = (v: Vec): Vec => add(wrist, times(v, size));
   const hand: Extremity = {
     pieces: small.pieces.map((p) =>
-      p.map((b) => ({ centre: grow(b.centre), radius: b.radius * SIZE })),
+      p.map((b) => ({ centre: grow(b.centre), radius: b.radius * size })),
     ),
     seams: small.seams.map((s) => s.map(grow)),
   };
@@ -63,8 +64,8 @@ export function helperOf(spec: HelperSpec, body: Body): Helper {
     wrist,
     end,
     forearm: [
-      { centre: wrist, radius: 0.085 * SIZE },
-      { centre: end, radius: 0.115 * SIZE },
+      { centre: wrist, radius: 0.085 * size },
+      { centre: end, radius: 0.115 * size },
     ],
   };
 }

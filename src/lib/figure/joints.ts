@@ -94,7 +94,8 @@ export interface Joints {
 
 type Numbers<T> = { [K in keyof T]: number };
 
-function mixed<T extends Numbers<T>>(a: T, b: T, share: number): T {
+/** Each number part of the way to its counterpart. */
+export function mixNumbers<T extends Numbers<T>>(a: T, b: T, share: number): T {
   const out = { ...a };
   for (const key of Object.keys(a) as (keyof T)[])
     out[key] = mix(a[key], b[key], share) as T[keyof T];
@@ -104,13 +105,13 @@ function mixed<T extends Numbers<T>>(a: T, b: T, share: number): T {
 /** The body part of the way from one pose to another. @param share 0 to 1 */
 export function mixJoints(a: Joints, b: Joints, share: number): Joints {
   return {
-    axial: mixed(a.axial, b.axial, share),
-    face: mixed(a.face, b.face, share),
-    armL: mixed(a.armL, b.armL, share),
-    armR: mixed(a.armR, b.armR, share),
-    legL: mixed(a.legL, b.legL, share),
-    legR: mixed(a.legR, b.legR, share),
-    placing: mixed(a.placing, b.placing, share),
+    axial: mixNumbers(a.axial, b.axial, share),
+    face: mixNumbers(a.face, b.face, share),
+    armL: mixNumbers(a.armL, b.armL, share),
+    armR: mixNumbers(a.armR, b.armR, share),
+    legL: mixNumbers(a.legL, b.legL, share),
+    legR: mixNumbers(a.legR, b.legR, share),
+    placing: mixNumbers(a.placing, b.placing, share),
   };
 }
 

@@ -1,12 +1,15 @@
 import type { LimbPattern } from '../atlas/types.ts';
 import { bodyShapes } from './draw.ts';
-import { groundShapes } from './ground.ts';
+import { palmShapes, soleShapes } from './closeup.ts';
+import { groundShapes, WINDOW } from './ground.ts';
 import { helperShapes } from './helper.ts';
 import { markShapes } from './marks.ts';
 import type { Scene, Shape } from './paint.ts';
-import type { Tints } from './pen.ts';
-import { phasesOf, staged } from './pose.ts';
-import { HEIGHT, momentOf, pageOf, WIDTH } from './view.ts';
+import type { Pen } from './pen.ts';
+import { staged } from './pose.ts';
+import type { Framing } from './stage.ts';
+import { tintsAt } from './tint.ts';
+import { edgeOf, HEIGHT, momentOf, pageOf, WIDTH } from './view.ts';
 
 export type { Scene, Shape } from './paint.ts';
 export { thumbnailOf } from './thumbnail.ts';
@@ -31,6 +34,14 @@ export function momentsOf(
   ];
 }
 
+/** How far close-ups draw: eyes with whites, creases of the skin. */
+const isClose = (framing: Framing): boolean => framing !== 'whole';
+
+/**
+ * One still of a response, or a moment between two.
+ * @param time 0 rest, 1 stimulus, 2 response, 3 and on its further phases
+ * @param side the side of a one-sided stimulus; the atlas writes it on the left
+ */
 export function sceneOf(
   pattern: LimbPattern,
   reflexId: string,
@@ -40,57 +51,35 @@ export function sceneOf(
   const { stage } = staged(pattern, reflexId);
   const page = pageOf(pattern, reflexId, side === 'right');
   const { joints, body, marks, helpers } = momentOf(pattern, reflexId, time);
-  const line = 1.6;
-  const layer = (name: 'behind' | 'middle' | 'front'): Shape[] =>
-    helpers.filter((h) => h.spec.layer === name).flatMap((h) => helperShapes(page, h, line));
-  const figure = bodyShapes(page, body, joints, tintsOf(pattern, reflexId, time), {
-    line,
-    detail: false,
+  const { framing } = stage;
+  const manner = {
+    line: framing === 'whole' ? 1.5 : 1.8,
+    detail: framing === 'face' || framing === 'upper',
     plain: false,
-  });
+  };
+  const pen: Pen = { page, body, joints, tints: tintsAt(pattern, stage, time), manner };
+  const figure =
+    framing === 'hand' ? palmShapes(pen) : framing === 'foot' ? soleShapes(pen) : bodyShapes(pen);
+  const layer = (name: 'behind' | 'middle' | 'front'): Shape[] =>
+    helpers.filter((h) => h.spec.layer === name).flatMap((h) => helperShapes(page, h, manner.line));
   return {
     width: WIDTH,
     height: HEIGHT,
     layers: [
-      ...groundShapes(page, stage, WIDTH, HEIGHT),
+      ...groundShapes(
+        page,
+        stage,
+        joints,
+        { width: WIDTH, height: HEIGHT },
+        edgeOf(pattern, reflexId),
+      ),
       ...layer('behind'),
       ...figure.behind,
       ...layer('middle'),
       ...figure.front,
       ...layer('front'),
     ],
-    marks: marks.flatMap((m) => markShapes(page, m, 2.6)),
+    marks: marks.flatMap((m) => markShapes(page, m, 2.5)),
+    ...(isClose(framing) ? { window: WINDOW } : {}),
   };
-}
-
-function tintsOf(pattern: LimbPattern, reflexId: string, time: number): Tints {
-  const { stage } = staged(pattern, reflexId);
-  const phases = phasesOf(pattern);
-  const given = stage.given ?? [];
-  const at = (index: number): Tints => {
-    const phase = index < 0 ? undefined : phases[index];
-    const on = (part: 'armL' | 'armR' | 'legL' | 'legR'): number => {
-      if (!phase || given.includes(part)) return 0;
-      const end = part.startsWith('arm')
-        ? phase[`hand${part.slice(3)}` as 'handL']
-        : phase[`foot${part.slice(3)}` as 'footL'];
-      return phase[part] !== 'none' || end !== 'none' ? 1 : 0;
-    };
-    return {
-      head: phase && phase.head !== 'none' && !given.includes('head') ? 1 : 0,
-      trunk: phase && /curved|turned/.test(phase.trunk) && !given.includes('trunk') ? 1 : 0,
-      armL: on('armL'),
-      armR: on('armR'),
-      legL: on('legL'),
-      legR: on('legR'),
-    };
-  };
-  const t = Math.max(0, Math.min(time, phases.length + 1)) - 2;
-  const low = Math.floor(t);
-  const [a, b] = [at(low), at(Math.min(phases.length - 1, low + 1))];
-  const share = t - low;
-  const mixed = { ...a } as Record<keyof Tints, number>;
-  for (const key of Object.keys(a) as (keyof Tints)[])
-    mixed[key] = a[key] + (b[key] - a[key]) * share;
-  return mixed;
 }

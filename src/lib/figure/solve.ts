@@ -1,5 +1,5 @@
 /** Contact is solved, never typed: the body is lowered onto what it rests on, and limbs reach for it. */
-import { bodyOf, type Body } from './body.ts';
+import { bodyOf, levelAt, type Body } from './body.ts';
 import { footAt } from './foot.ts';
 import { handAt, type Ball } from './hand.ts';
 import type { Joints } from './joints.ts';
@@ -123,6 +123,7 @@ export function levelled(j: Joints, rest: Rest): Joints {
         reachOf(c.handR, DOWN),
         reachOf(c.armL, DOWN),
         reachOf(c.armR, DOWN),
+        reachOf(c.head, DOWN),
       );
       const rear = Math.max(
         reachOf(c.legL, DOWN),
@@ -153,11 +154,22 @@ export function levelled(j: Joints, rest: Rest): Joints {
   return j;
 }
 
-/** Where the hips are when the lowest point of the body touches its support, in world axes. */
-export function hipsOn(j: Joints): Vec {
+/** Where an examiner's hands hold a body that touches nothing. */
+const HELD_AT = 0.5;
+
+/**
+ * Where the hips are, in world axes: the lowest point of the body touches its support.
+ * @param hangs whether it is held in the air instead, its middle staying where it is
+ */
+export function hipsOn(j: Joints, hangs: boolean): Vec {
+  const body = bodyOf(j);
+  if (hangs) {
+    const middle = levelAt(body.levels, HELD_AT).centre;
+    return [j.placing.shift - middle[0], j.placing.lift - middle[1], -middle[2]];
+  }
   const down = downFor(j.placing.slope);
-  const c = contactsOf(bodyOf(j), j, down);
-  const lowest = reachOf(Object.values(c).flat() as Ball[], down);
+  const c = contactsOf(body, j, down);
+  const lowest = reachOf((Object.values(c) as (readonly Ball[])[]).flat(), down);
   const up = times(down, -(lowest + j.placing.lift));
   return [up[0] + j.placing.shift, up[1], up[2]];
 }

@@ -38,6 +38,7 @@ export type Anchor =
   | 'foot-top-L'
   | 'sole-outer-L'
   | 'sole-heel-L'
+  | 'sole-curve-L'
   | 'spine-low'
   | 'spine-high'
   | 'paraspinal-high'
@@ -87,6 +88,8 @@ export interface HelperSpec extends Timed {
   /** Which side of the forearm the thumb is on as seen. */
   readonly thumb?: 'clockwise' | 'counter';
   readonly palm?: 'viewer' | 'away';
+  /** Against its usual size. */
+  readonly size?: number;
   readonly layer: 'behind' | 'middle' | 'front';
 }
 
@@ -113,6 +116,13 @@ export interface Stage {
     readonly joint: 'shoulderFlex' | 'shoulderOut';
     readonly range: readonly [number, number];
   }[];
+  /** Where there is a table: what touches its edge with the stimulus, and what is set down on it at last. */
+  readonly placed?: {
+    readonly touched: Anchor;
+    readonly part: 'footL' | 'handL';
+    /** From the touching point to the edge, to the right of the page, in head heights. */
+    readonly gap: number;
+  };
   readonly marks: readonly MarkSpec[];
   readonly helpers: readonly HelperSpec[];
 }

@@ -106,13 +106,13 @@ export function thumbnailOf(apart: Apart): Scene {
   const moment = momentOf(pattern, id, RESPONSE);
   const bare = { ...moment, marks: [], helpers: [] };
   const page = fitted([bare], stage, { width: WIDTH, height: HEIGHT, margin: 10, largest: 90 });
-  const figure = bodyShapes(
-    { ...page, mirrored: false },
-    moment.body,
-    moment.joints,
-    { ...NO_TINT, ...tinted },
-    { line: 3.4, detail: false, plain: true },
-  );
+  const figure = bodyShapes({
+    page: { ...page, mirrored: false },
+    body: moment.body,
+    joints: moment.joints,
+    tints: { ...NO_TINT, ...tinted },
+    manner: { line: 3.4, detail: false, plain: true },
+  });
   const floor: Shape[] = [];
   if (stage.elevation < 60) {
     const y = Math.round(onPage({ ...page, mirrored: false }, [0, 0, 0])[1] * 10) / 10;

@@ -1,14 +1,18 @@
 /** Finding room: everything that is ever shown of a response fits the frame, at one scale throughout. */
+import { ANCHORS } from './anchors.ts';
 import { bodyOf, type Body } from './body.ts';
+import { broughtClose } from './closeup.ts';
+import { groundPoints, type Edge } from './ground.ts';
 import { helperOf, type Helper } from './helper.ts';
 import type { LimbPattern } from '../atlas/types.ts';
+import type { Ball } from './hand.ts';
 import type { Joints } from './joints.ts';
 import { markPoints, marksOf, shows, type Mark } from './marks.ts';
 import type { Page } from './page.ts';
 import { anglesOf, staged } from './pose.ts';
-import { contactsOf, hipsOn, seen } from './solve.ts';
+import { contactsOf, hipsOn, reachOf, seen, type Contacts } from './solve.ts';
 import type { Vec } from './space.ts';
-import type { Stage } from './stage.ts';
+import type { Framing, Stage } from './stage.ts';
 
 export const WIDTH = 300;
 export const HEIGHT = 280;
@@ -24,12 +28,15 @@ export interface Moment3 {
   readonly helpers: readonly Helper[];
 }
 
+/** Held in the air with nothing below. */
+const hangs = (stage: Stage): boolean => stage.ground === 'none' || stage.ground === 'edge';
+
 /** The body, marks and helpers at a time, unmirrored. */
 export function momentOf(pattern: LimbPattern, reflexId: string, time: number): Moment3 {
   const { stage } = staged(pattern, reflexId);
   const joints = anglesOf(pattern, reflexId, time, 'left');
-  const hips = seen(hipsOn(joints), stage.elevation);
-  const body = bodyOf(joints, stage.elevation, hips);
+  const hips = seen(hipsOn(joints, hangs(stage)), stage.elevation);
+  const body = broughtClose(bodyOf(joints, stage.elevation, hips), stage.framing);
   return {
     joints,
     body,
@@ -52,6 +59,12 @@ function grow(box: Box, v: Vec, r = 0): void {
   box.top = Math.max(box.top, v[1] + r);
 }
 
+/** What of the body must be in the frame: all of it, or all but the legs. */
+const shownParts = (c: Contacts, framing: Framing): Ball[] =>
+  framing === 'upper'
+    ? [c.head, c.armL, c.armR, c.handL, c.handR].flat()
+    : (Object.values(c) as (readonly Ball[])[]).flat();
+
 /** What a moment takes up, in head heights. */
 export function extentOf(m: Moment3, stage: Stage, box: Box): void {
   const sideways: readonly Vec[] = [
@@ -59,7 +72,7 @@ export function extentOf(m: Moment3, stage: Stage, box: Box): void {
     [0, 1, 0],
   ];
   for (const across of sideways)
-    for (const b of Object.values(contactsOf(m.body, m.joints, across)).flat() as {
+    for (const b of shownParts(contactsOf(m.body, m.joints, across), stage.framing) as {
       centre: Vec;
       radius: number;
     }[])
@@ -67,10 +80,9 @@ export function extentOf(m: Moment3, stage: Stage, box: Box): void {
   for (const mark of m.marks) for (const p of markPoints(mark)) grow(box, p, 0.08);
   for (const h of m.helpers) {
     for (const b of h.hand.pieces.flat()) grow(box, b.centre, b.radius);
-    for (const b of h.forearm) grow(box, b.centre, b.radius);
+    if (stage.framing === 'whole') for (const b of h.forearm) grow(box, b.centre, b.radius);
   }
-  if (stage.elevation < 60 && stage.ground !== 'none')
-    grow(box, [m.body.levels[4]?.centre[0] ?? 0, -0.12, 0]);
+  for (const p of groundPoints(stage, m.joints)) grow(box, p);
 }
 
 export interface Room {
@@ -101,6 +113,13 @@ export function fitted(
   };
 }
 
+/** Scale and what stands in the middle of the frame, for close-ups. */
+const CLOSE: Partial<Record<Framing, { scale: number; middle: (body: Body) => Vec }>> = {
+  face: { scale: 138, middle: (b) => [b.head.centre[0], b.head.centre[1] - 0.12, 0] },
+  hand: { scale: 330, middle: () => [0, 0, 0] },
+  foot: { scale: 360, middle: () => [0, 0, 0] },
+};
+
 const pages = new WeakMap<LimbPattern, Map<string, Omit<Page, 'mirrored'>>>();
 
 /** The scale and origin that hold for all moments of one response. */
@@ -111,14 +130,34 @@ export function pageOf(pattern: LimbPattern, reflexId: string, mirrored: boolean
   if (!page) {
     const { stage, poses } = staged(pattern, reflexId);
     const times = Array.from({ length: (poses.length - 1) * 4 + 1 }, (_, i) => i / 4);
+    const close = CLOSE[stage.framing];
     const moments = times.map((time) => momentOf(pattern, reflexId, time));
-    page = fitted(moments, stage, {
-      width: WIDTH,
-      height: HEIGHT,
-      margin: MARGIN,
-      largest: LARGEST,
-    });
+    const [first] = moments;
+    if (close && first) {
+      const [x, y] = close.middle(first.body);
+      page = {
+        scale: close.scale,
+        originX: WIDTH / 2 - x * close.scale,
+        originY: HEIGHT / 2 + y * close.scale,
+      };
+    } else
+      page = fitted(moments, stage, {
+        width: WIDTH,
+        height: HEIGHT,
+        margin: MARGIN,
+        largest: LARGEST,
+      });
     known.set(reflexId, page);
   }
   return mirrored ? { ...page, mirrored, originX: WIDTH - page.originX } : { ...page, mirrored };
+}
+
+/** The corner of the table that a foot or hand is brought against and set down on: found, not typed. */
+export function edgeOf(pattern: LimbPattern, reflexId: string): Edge | undefined {
+  const { stage, poses } = staged(pattern, reflexId);
+  if (stage.ground !== 'edge' || !stage.placed) return undefined;
+  const touched = ANCHORS[stage.placed.touched](momentOf(pattern, reflexId, 1).body);
+  const last = momentOf(pattern, reflexId, poses.length - 1);
+  const down = contactsOf(last.body, last.joints, [0, -1, 0])[stage.placed.part];
+  return { corner: [touched[0] + stage.placed.gap, -reachOf(down, [0, -1, 0]), 0] };
 }

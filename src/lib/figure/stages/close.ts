@@ -7,7 +7,7 @@ const ARMS_DOWN = { shoulderFlex: 4, shoulderOut: 24, shoulderTurn: 0, elbow: 20
 export const face: Stage = {
   ...supine,
   framing: 'face',
-  rest: { ...ON_BACK, axial: { neckFlex: 0 }, arms: ARMS_DOWN },
+  rest: { placing: { pitch: -90 }, arms: ARMS_DOWN },
 };
 
 export const CLOSE: Readonly<Record<string, Stage>> = {
@@ -120,7 +120,7 @@ export const CLOSE: Readonly<Record<string, Stage>> = {
       {
         hold: 'thumb',
         at: 'palm-L',
-        forearm: 70,
+        forearm: 60,
         thumb: 'counter',
         palm: 'viewer',
         layer: 'front',
@@ -128,14 +128,55 @@ export const CLOSE: Readonly<Record<string, Stage>> = {
       {
         hold: 'thumb',
         at: 'palm-R',
-        forearm: -70,
+        forearm: -60,
         thumb: 'clockwise',
         palm: 'viewer',
         layer: 'front',
       },
     ],
   },
-  'palmar-grasp': { ...supine, framing: 'hand' },
-  'plantar-grasp': { ...supine, framing: 'foot' },
-  'plantar-response': { ...supine, framing: 'foot' },
+  'palmar-grasp': {
+    ...supine,
+    framing: 'hand',
+    rest: { ...ON_BACK, armL: { grip: 0.1, spread: 0.75 } },
+    // The finger held keeps the fist from closing to its end.
+    response: { armL: { grip: 0.78 } },
+    marks: [
+      { kind: 'touch', at: 'palm-L', off: [0.005, -0.005], during: [1, 1] },
+      { kind: 'arrow', at: 'palm-L', from: [0.34, 0.075], to: [0.17, 0.075], during: [1, 1] },
+      { kind: 'arrow', at: 'palm-L', from: [0.2, 0.075], to: [0.36, 0.075], during: [2, 2] },
+    ],
+    helpers: [
+      {
+        hold: 'point',
+        at: 'palm-L',
+        off: [-0.09, 0.01],
+        size: 0.85,
+        forearm: 94,
+        thumb: 'counter',
+        layer: 'middle',
+      },
+    ],
+  },
+  'plantar-grasp': {
+    ...supine,
+    framing: 'foot',
+    marks: [{ kind: 'touch', at: 'ball-L', during: [1, 1] }],
+    helpers: [
+      {
+        hold: 'point',
+        at: 'ball-L',
+        off: [-0.03, 0],
+        size: 0.8,
+        forearm: 112,
+        thumb: 'counter',
+        layer: 'middle',
+      },
+    ],
+  },
+  'plantar-response': {
+    ...supine,
+    framing: 'foot',
+    marks: [{ kind: 'trail', along: ['sole-heel-L', 'sole-outer-L', 'sole-curve-L', 'ball-L'] }],
+  },
 };

@@ -209,17 +209,7 @@ export const LYING: Readonly<Record<string, Stage>> = {
       armL: { shoulderFlex: 40, shoulderOut: 36, elbow: 76 },
       legs: { hipFlex: 60, hipOut: 22, knee: 80 },
     },
-    marks: [
-      { kind: 'turn', at: 'head', from: -42, to: 48, during: [1, 1] },
-      {
-        kind: 'arrow',
-        at: 'pelvis',
-        from: [-0.7, 0.36],
-        to: [0.76, 0.36],
-        bulge: 0.28,
-        during: [2, 2],
-      },
-    ],
+    marks: [{ kind: 'turn', at: 'head', from: -42, to: 48 }],
   },
   'body-righting-body': {
     ...supine,

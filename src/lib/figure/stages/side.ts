@@ -42,7 +42,7 @@ const HANGING: Change = {
   placing: { yaw: FACING_RIGHT, pitch: 92, lift: 0.5 },
   axial: { neckFlex: 14, trunkFlex: 34 },
   arms: { shoulderFlex: 92, shoulderOut: 10, elbow: 24, grip: 0.4 },
-  legs: { hipFlex: 40, hipOut: 8, hipTurn: 4, knee: 34, ankle: -34 },
+  legs: { hipFlex: 58, hipOut: 8, hipTurn: 4, knee: 44, ankle: -34 },
 };
 
 export const hanging: Stage = {
@@ -50,7 +50,18 @@ export const hanging: Stage = {
   setting: 'hanging',
   ground: 'none',
   rest: HANGING,
-  helpers: [{ hold: 'edge', at: 'belly', forearm: 180, thumb: 'counter', layer: 'behind' }],
+  helpers: [
+    {
+      hold: 'flat',
+      at: 'belly',
+      off: [-0.04, 0.16],
+      forearm: 186,
+      palm: 'away',
+      thumb: 'clockwise',
+      layer: 'middle',
+      during: [0, 9],
+    },
+  ],
 };
 
 const LYING_SIDE: Change = {
@@ -70,7 +81,7 @@ const SITTING: Change = {
 const HELD: Change = {
   placing: { yaw: FACING_LEFT, pitch: 8, lift: 0.32 },
   axial: { trunkFlex: 4, neckFlex: -4 },
-  arms: { shoulderFlex: 30, shoulderOut: 26, elbow: 46, grip: 0.5 },
+  arms: { shoulderFlex: 12, shoulderOut: 34, elbow: 44, grip: 0.5 },
   legs: { hipFlex: 62, hipOut: 8, hipTurn: 4, knee: 70, ankle: -6 },
 };
 
@@ -83,6 +94,7 @@ const heldFromBehind: Stage['helpers'] = [
     palm: 'away',
     thumb: 'counter',
     layer: 'middle',
+    during: [0, 9],
   },
 ];
 
@@ -114,6 +126,7 @@ export const SIDE: Readonly<Record<string, Stage>> = {
   'tlr/prone': {
     ...fromTheSide,
     setting: 'lying',
+    resting: 'hands-and-knees',
     rest: {
       placing: { yaw: FACING_RIGHT, pitch: 92 },
       axial: { neckFlex: -14 },
@@ -187,7 +200,15 @@ export const SIDE: Readonly<Record<string, Stage>> = {
     },
     marks: [{ kind: 'turn', at: 'head', from: 40, to: 104, radius: 0.86 }],
     helpers: [
-      { hold: 'flat', at: 'back', off: [-0.02, -0.3], forearm: 4, palm: 'away', layer: 'middle' },
+      {
+        hold: 'flat',
+        at: 'back',
+        off: [-0.02, -0.3],
+        forearm: 4,
+        palm: 'away',
+        layer: 'middle',
+        during: [0, 9],
+      },
     ],
   },
   'protective-backward': {
@@ -246,15 +267,16 @@ export const SIDE: Readonly<Record<string, Stage>> = {
     ground: 'edge',
     rest: {
       ...HELD,
-      placing: { yaw: FACING_LEFT, pitch: 2, lift: 0 },
-      legL: { hipFlex: 12, hipOut: 6, knee: 16, ankle: -26 },
-      legR: { hipFlex: 8, hipOut: 6, knee: 12, ankle: -30 },
+      placing: { yaw: FACING_LEFT, pitch: 2, lift: 0.3, shift: 0.3 },
+      legL: { hipFlex: 24, hipOut: 6, knee: 34, ankle: -34 },
+      legR: { hipFlex: 6, hipOut: 6, knee: 12, ankle: -30 },
     },
-    stimulus: { placing: { shift: -0.14 } },
+    stimulus: { placing: { shift: 0 } },
     response: [
-      { placing: { shift: -0.14 }, legL: { hipFlex: 96, knee: 104, ankle: 18 } },
-      { placing: { shift: -0.22, lift: 0 }, legL: { hipFlex: 40, knee: 22, ankle: 4 } },
+      { legL: { hipFlex: 100, knee: 106, ankle: 14 } },
+      { placing: { shift: -0.1 }, legL: { hipFlex: 48, knee: 26, ankle: -2 } },
     ],
+    placed: { touched: 'foot-top-L', part: 'footL', gap: -0.12 },
     marks: [{ kind: 'touch', at: 'foot-top-L', during: [1, 1] }],
     helpers: heldFromBehind,
   },
@@ -263,25 +285,38 @@ export const SIDE: Readonly<Record<string, Stage>> = {
     setting: 'hanging',
     ground: 'edge',
     rest: {
-      placing: { yaw: FACING_LEFT, pitch: 70, lift: 0.4 },
-      axial: { neckFlex: -34, trunkFlex: 2 },
-      arms: { shoulderFlex: 76, shoulderOut: 8, elbow: 16, forearmTurn: -60, grip: 0.55 },
+      placing: { yaw: FACING_LEFT, pitch: 66, lift: 0.4, shift: 0.3 },
+      axial: { neckFlex: -30, trunkFlex: 2 },
+      arms: { shoulderFlex: 66, shoulderOut: 8, elbow: 20, forearmTurn: -70, grip: 0.6 },
       legs: { hipFlex: 30, hipOut: 8, knee: 30, ankle: -30 },
     },
-    marks: [{ kind: 'touch', at: 'hand-back-L', during: [1, 1] }],
-    helpers: [{ hold: 'edge', at: 'belly', forearm: 180, thumb: 'clockwise', layer: 'behind' }],
+    stimulus: { placing: { shift: 0 } },
     response: [
       {
         armL: {
-          shoulderFlex: 104,
+          shoulderFlex: 96,
           shoulderOut: 10,
-          elbow: 112,
+          elbow: 104,
           forearmTurn: -70,
           wrist: -10,
           grip: 0.4,
         },
       },
-      { armL: { shoulderFlex: 112, shoulderOut: 8, elbow: 14, forearmTurn: -82, wrist: -60 } },
+      { armL: { shoulderFlex: 104, shoulderOut: 8, elbow: 12, forearmTurn: -82, wrist: -52 } },
+    ],
+    placed: { touched: 'hand-back-L', part: 'handL', gap: -0.06 },
+    marks: [{ kind: 'touch', at: 'hand-back-L', during: [1, 1] }],
+    helpers: [
+      {
+        hold: 'flat',
+        at: 'belly',
+        off: [-0.02, 0.14],
+        forearm: 184,
+        palm: 'away',
+        thumb: 'counter',
+        layer: 'middle',
+        during: [0, 9],
+      },
     ],
   },
   'body-righting-head': {
@@ -290,14 +325,7 @@ export const SIDE: Readonly<Record<string, Stage>> = {
     rest: {
       placing: { yaw: FACING_RIGHT, pitch: 90 },
       axial: { neckFlex: 8 },
-      arms: {
-        shoulderFlex: 150,
-        shoulderOut: 30,
-        shoulderTurn: 0,
-        elbow: 60,
-        forearmTurn: -60,
-        grip: 0.3,
-      },
+      arms: { shoulderFlex: -4, shoulderOut: 72, shoulderTurn: 88, elbow: 100, grip: 0.4 },
       legs: { hipFlex: 8, hipOut: 14, hipTurn: 10, knee: 14, ankle: -46 },
     },
     response: { axial: { neckFlex: -46, trunkFlex: -14 } },

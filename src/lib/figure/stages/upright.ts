@@ -27,6 +27,7 @@ const hands: readonly HelperSpec[] = [
     palm: 'away',
     thumb: 'counter',
     layer: 'middle',
+    during: [0, 9],
   },
   {
     hold: 'flat',
@@ -36,6 +37,7 @@ const hands: readonly HelperSpec[] = [
     palm: 'away',
     thumb: 'clockwise',
     layer: 'middle',
+    during: [0, 9],
   },
 ];
 
