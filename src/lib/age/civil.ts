@@ -11,7 +11,20 @@ export type CivilDate = string & { readonly [civilDate]: 'CivilDate' };
 
 const ISO = /^\d{4}-\d{2}-\d{2}$/;
 
-const at = (date: CivilDate): DateTime => DateTime.fromISO(date, { zone: 'utc' });
+/** Reading a date is the slow part of every count; a clinic's dates repeat, so some are kept. */
+const KEPT = 4096;
+const kept = new Map<CivilDate, DateTime>();
+
+function at(date: CivilDate): DateTime {
+  let moment = kept.get(date);
+  if (!moment) {
+    if (kept.size >= KEPT) kept.clear();
+    kept.set(date, (moment = DateTime.fromISO(date, { zone: 'utc' })));
+  }
+  return moment;
+}
+
+const MS_PER_DAY = 86_400_000;
 
 /** Reads `YYYY-MM-DD`; undefined when the form is another or the day does not exist (30 February). */
 export function parseCivil(text: string): CivilDate | undefined {
@@ -22,7 +35,7 @@ export function parseCivil(text: string): CivilDate | undefined {
 
 /** Whole days from one date to another; negative when `to` is earlier. */
 export const daysBetween = (from: CivilDate, to: CivilDate): number =>
-  Math.round(at(to).diff(at(from), 'days').days);
+  Math.round((at(to).toMillis() - at(from).toMillis()) / MS_PER_DAY); // in UTC every day has 24 hours
 
 /** The date a number of whole days later (or earlier). */
 export const addDays = (date: CivilDate, days: number): CivilDate =>

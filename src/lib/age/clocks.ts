@@ -78,8 +78,7 @@ export function agesOn(birth: Birth, on: CivilDate, limits = DEFAULT_LIMITS): Ag
   const chronologicalDays = daysBetween(birth.born, on);
   const postmenstrualDays = birth.gestationalDays + chronologicalDays;
   const preterm = birth.gestationalDays < limits.pretermBelowDays;
-  const within = on <= addMonths(birth.born, limits.untilMonths);
-  const corrected = preterm && within;
+  const corrected = preterm && on <= addMonths(birth.born, limits.untilMonths);
   return {
     on,
     due: birth.due,
@@ -88,7 +87,7 @@ export function agesOn(birth: Birth, on: CivilDate, limits = DEFAULT_LIMITS): Ag
     postmenstrualDays,
     correctedDays: postmenstrualDays - TERM_DAYS,
     counts: corrected ? 'corrected' : 'chronological',
-    why: !preterm ? 'born-at-term' : within ? 'born-early' : 'past-limit',
+    why: !preterm ? 'born-at-term' : corrected ? 'born-early' : 'past-limit',
     axisDay: toAxisDay(corrected ? postmenstrualDays : TERM_DAYS + chronologicalDays),
     sdDays: corrected ? DATING_SD_DAYS[birth.dating] : 0,
   };

@@ -6,6 +6,7 @@
  */
 import { below, density, FAR } from './normal.ts';
 import { ROW } from './phases.ts';
+import { FIRM_SHARE } from './thresholds.ts';
 import type { Window } from './window.ts';
 
 /**
@@ -23,11 +24,8 @@ export interface Compiled {
   shared: readonly (readonly number[])[];
 }
 
-/** What the sources say at one age: a row of six probabilities and an expectation for each window. */
-export interface Reading {
-  compiled: Compiled;
-  ageDays: number;
-  sdDays: number;
+/** Numbers for every window at one age. */
+interface Rows {
   /** windows x 6: silent, then the five phases. Each row sums to 1. */
   phases: Float64Array;
   /** Per window: the mean expectation over the ages at which it speaks, times how likely it speaks. */
@@ -35,6 +33,44 @@ export interface Reading {
   /** Per window: its weight in a sum over sources, so that each source has one voice at most. */
   voice: Float64Array;
 }
+
+/** What the sources say at one age. The rows are worked out when they are first asked for. */
+export class Reading {
+  readonly compiled: Compiled;
+  readonly ageDays: number;
+  readonly sdDays: number;
+  #rows: Rows | undefined;
+
+  constructor(compiled: Compiled, ageDays: number, sdDays: number) {
+    this.compiled = compiled;
+    this.ageDays = ageDays;
+    this.sdDays = sdDays;
+  }
+
+  get #filled(): Rows {
+    if (!this.#rows) {
+      this.#rows = rowsFor(this.compiled.windows.length);
+      fillRows(this, this.#rows);
+    }
+    return this.#rows;
+  }
+
+  /** windows x 6: silent, then the five phases. Each row sums to 1. */
+  get phases(): Float64Array {
+    return this.#filled.phases;
+  }
+
+  /** Per window: the mean expectation over the ages at which it speaks, times how likely it speaks. */
+  get expected(): Float64Array {
+    return this.#filled.expected;
+  }
+}
+
+const rowsFor = (windows: number): Rows => ({
+  phases: new Float64Array(windows * ROW),
+  expected: new Float64Array(windows),
+  voice: new Float64Array(windows),
+});
 
 const clamp = (value: number, low: number, high: number): number =>
   Math.min(Math.max(value, low), high);
@@ -71,9 +107,9 @@ export function compile(windows: readonly Window[]): Compiled {
 }
 
 /** Reads every window at an exact age: on an edge the later phase has it. */
-function readExact(compiled: Compiled, age: number, phases: Float64Array, expected: Float64Array) {
-  const { edges, rise, fall } = compiled;
-  for (let i = 0; i < expected.length; i++) {
+function readExact({ compiled, ageDays: age }: Reading, { phases, expected }: Rows) {
+  const { edges, rise, fall, windows } = compiled;
+  for (let i = 0; i < windows.length; i++) {
     const at = i * ROW;
     let phase = 0;
     if (age >= edges[at]! && age < edges[at + 5]!) {
@@ -92,16 +128,10 @@ function readExact(compiled: Compiled, age: number, phases: Float64Array, expect
  * distribution; the mean of level + slope x age over it adds the difference of the densities:
  * integral of x over (a, b) = m (P(b) - P(a)) - sd (f(b) - f(a)).
  */
-function readInDoubt(
-  compiled: Compiled,
-  age: number,
-  sd: number,
-  phases: Float64Array,
-  expected: Float64Array,
-) {
-  const { edges, rise, fall } = compiled;
+function readInDoubt({ compiled, ageDays: age, sdDays: sd }: Reading, { phases, expected }: Rows) {
+  const { edges, rise, fall, windows } = compiled;
   const per = 1 / sd;
-  for (let i = 0; i < expected.length; i++) {
+  for (let i = 0; i < windows.length; i++) {
     const at = i * ROW;
     let spoken = 0;
     let sum = 0;
@@ -141,20 +171,24 @@ function readInDoubt(
   }
 }
 
-/** What every window says at an age with a standard deviation (0: the age is exact), in days. */
-export function readAt(compiled: Compiled, ageDays: number, sdDays: number): Reading {
-  const count = compiled.windows.length;
-  const phases = new Float64Array(count * ROW);
-  const expected = new Float64Array(count);
-  if (sdDays > 0) readInDoubt(compiled, ageDays, sdDays, phases, expected);
-  else readExact(compiled, ageDays, phases, expected);
-  const voice = new Float64Array(count).fill(1);
-  for (const indices of compiled.shared) {
-    const spoken = indices.reduce((sum, i) => sum + 1 - phases[i * ROW]!, 0);
-    for (const i of indices) voice[i] = 1 / Math.max(1, spoken);
+/** Works out every window's row. The rows may be longer than needed; they are cleared first. */
+function fillRows(reading: Reading, rows: Rows): void {
+  const { windows, shared } = reading.compiled;
+  rows.phases.fill(0, 0, windows.length * ROW);
+  rows.expected.fill(0, 0, windows.length);
+  rows.voice.fill(1, 0, windows.length);
+  if (reading.sdDays > 0) readInDoubt(reading, rows);
+  else readExact(reading, rows);
+  for (const indices of shared) {
+    let spoken = 0;
+    for (const i of indices) spoken += 1 - rows.phases[i * ROW]!;
+    for (const i of indices) rows.voice[i] = 1 / Math.max(1, spoken);
   }
-  return { compiled, ageDays, sdDays, phases, expected, voice };
 }
+
+/** What every window says at an age with a standard deviation (0: the age is exact), in days. */
+export const readAt = (compiled: Compiled, ageDays: number, sdDays: number): Reading =>
+  new Reading(compiled, ageDays, sdDays);
 
 /** Sums over the sources at one age, each with one voice. */
 export interface Totals {
@@ -168,19 +202,69 @@ export interface Totals {
   meanEstablished: number;
   /** Whether any source is more than half not silent. */
   anySpeaks: boolean;
+  /** Bit k is set when every such source gives verdict group k nearly all it says; see FIRM_GROUPS. */
+  firm: number;
 }
 
+/**
+ * The sets of phases that a verdict stands for, as the six numbers of a row to be added: four for
+ * an elicited response (early, fits, closing, persisting), three for one not elicited (fits, may
+ * still appear, missing). A response's verdict names its group.
+ */
+export const FIRM_GROUPS = {
+  notYet: 0,
+  there: 1,
+  integrating: 2,
+  integrated: 3,
+  away: 4,
+  emerging: 5,
+  established: 6,
+} as const;
+
+const ALL_FIRM = (1 << 7) - 1;
+const TINY = 1e-12;
+
+/** Which groups one row gives nearly all of what it says. */
+function firmGroups(phases: Float64Array, at: number, spoken: number): number {
+  const enough = FIRM_SHARE * spoken - TINY;
+  const notYet = phases[at + 1]!;
+  const emerging = phases[at + 2]!;
+  const established = phases[at + 3]!;
+  const integrating = phases[at + 4]!;
+  const integrated = phases[at + 5]!;
+  return (
+    (notYet >= enough ? 1 : 0) |
+    (emerging + established >= enough ? 2 : 0) |
+    (integrating >= enough ? 4 : 0) |
+    (integrated >= enough ? 8 : 0) |
+    (notYet + integrating + integrated >= enough ? 16 : 0) |
+    (emerging >= enough ? 32 : 0) |
+    (established >= enough ? 64 : 0)
+  );
+}
+
+/** Rows that are written over at each call: a total keeps only its sums. */
+let scratch = rowsFor(32);
+
 export function totalsOf(reading: Reading): Totals {
-  const { phases, expected, voice } = reading;
+  const count = reading.compiled.windows.length;
+  if (scratch.expected.length < count) scratch = rowsFor(count * 2);
+  fillRows(reading, scratch);
+  const { phases, expected, voice } = scratch;
   const sums = new Float64Array(ROW);
   let expectation = 0;
   let anySpeaks = false;
-  for (let i = 0; i < expected.length; i++) {
+  let firm = ALL_FIRM;
+  for (let i = 0; i < count; i++) {
     const weight = voice[i]!;
     const at = i * ROW;
     for (let k = 0; k < ROW; k++) sums[k]! += weight * phases[at + k]!;
     expectation += weight * expected[i]!;
-    if (phases[at]! < 0.5) anySpeaks = true;
+    const spoken = 1 - phases[at]!;
+    if (spoken > 0.5) {
+      anySpeaks = true;
+      firm &= firmGroups(phases, at, spoken);
+    }
   }
   const speaking = sums[1]! + sums[2]! + sums[3]! + sums[4]! + sums[5]!;
   return {
@@ -189,5 +273,6 @@ export function totalsOf(reading: Reading): Totals {
     meanExpectation: expectation / speaking,
     meanEstablished: sums[3]! / speaking,
     anySpeaks,
+    firm,
   };
 }

@@ -1,7 +1,7 @@
 /** A whole case judged: every finding at its age, under the chosen sources, with the rules on top. */
 import { DEFAULT_LIMITS, type Ages, type CorrectionLimits } from '../age/clocks.ts';
 import type { Atlas } from '../atlas/atlas.ts';
-import type { Reflex } from '../atlas/types.ts';
+import type { Reflex, Side } from '../atlas/types.ts';
 import { agesAt, type Case, type Visit } from '../case/case.ts';
 import { isAnswer, isElicited, type Finding } from '../case/finding.ts';
 import {
@@ -13,9 +13,9 @@ import {
   type Totals,
 } from './expectation.ts';
 import { RULES } from './rules/registry.ts';
-import type { Attention, Raised } from './rules/rule.ts';
+import type { Attention, PastAnswer, Raised, RuleContext } from './rules/rule.ts';
 import { DISCUSS_SHARE } from './thresholds.ts';
-import { verdictOf, type PhaseVerdict } from './verdict.ts';
+import { verdictOf, type Judged } from './verdict.ts';
 import { windowsOf } from './window.ts';
 
 /** The sources judged by: all of them, or those whose ids are named. */
@@ -39,7 +39,7 @@ export function sheetOf(atlas: Atlas, chosen: Chosen = 'all'): Sheet {
 export interface JudgedFinding {
   finding: Finding;
   reflex: Reflex;
-  judged: PhaseVerdict;
+  judged: Judged;
   /** What it asks for: the most of what the verdict and the flags ask. */
   attention: Attention;
   raised: readonly Raised[];
@@ -66,9 +66,9 @@ const MORE: Readonly<Record<Attention, number>> = {
 };
 
 /** What a verdict asks for by its phase alone. */
-export function attentionOf(judged: PhaseVerdict): Attention {
+export function attentionOf(judged: Judged): Attention {
   if (judged.verdict === 'not-judged') return 'not-judged';
-  const share = judged.shares[judged.verdict];
+  const { share } = judged;
   switch (judged.verdict) {
     case 'persisting':
     case 'missing':
@@ -80,65 +80,106 @@ export function attentionOf(judged: PhaseVerdict): Attention {
   }
 }
 
-/** Earlier answers on one reflex and side, one entry a date: elicited if any examiner elicited it. */
-function answersBefore(visits: readonly Visit[], finding: Finding, on: string) {
-  const byDate = new Map<string, boolean>();
-  for (const visit of visits) {
-    if (visit.on >= on) continue;
-    for (const f of visit.findings)
-      if (f.reflex === finding.reflex && f.side === finding.side && isAnswer(f))
-        byDate.set(visit.on, (byDate.get(visit.on) ?? false) || isElicited(f.response));
-  }
-  return [...byDate]
-    .sort(([a], [b]) => (a < b ? -1 : 1))
-    .map(([date, elicited]) => ({ on: date, elicited }));
+/** Every answer of a record by reflex, then side, oldest first, one entry a date. */
+export type History = ReadonlyMap<string, Partial<Record<Side, readonly PastAnswer[]>>>;
+
+export function historyOf(visits: readonly Visit[]): History {
+  const history = new Map<string, Partial<Record<Side, PastAnswer[]>>>();
+  for (const { on, findings } of [...visits].sort((a, b) => (a.on < b.on ? -1 : 1)))
+    for (const finding of findings) {
+      if (!isAnswer(finding)) continue;
+      let sides = history.get(finding.reflex);
+      if (!sides) history.set(finding.reflex, (sides = {}));
+      const answers = (sides[finding.side] ??= []);
+      const elicited = isElicited(finding.response);
+      const last = answers.at(-1);
+      if (last?.on === on) last.elicited ||= elicited;
+      else answers.push({ on, elicited });
+    }
+  return history;
 }
 
+const NO_ANSWERS: readonly PastAnswer[] = [];
 const OTHER = { left: 'right', right: 'left', midline: undefined } as const;
 
-/** The answer on the other side at the same visit, when both sides answered. */
-function otherSide(finding: Finding, visit: Visit): Finding | undefined {
-  const side = OTHER[finding.side];
-  if (!side || !isAnswer(finding)) return undefined;
-  return visit.findings.find((f) => f.reflex === finding.reflex && f.side === side && isAnswer(f));
+const NOTHING_RAISED: readonly Raised[] = [];
+
+function raise(context: RuleContext): readonly Raised[] {
+  let raised: Raised[] | undefined;
+  for (const rule of RULES) {
+    const found = rule(context);
+    if (found) (raised ??= []).push(found);
+  }
+  return raised ?? NOTHING_RAISED;
 }
 
-/** One visit judged; `visits` are all of the child's, for what came before. */
+/** A reflex read at one visit: both sides share it. */
+interface Read {
+  reflex: Reflex;
+  reading: Reading;
+  totals: Totals;
+  /** The findings of the visit that are answers, by side. */
+  answers: Partial<Record<Side, Finding>>;
+}
+
+/** Every reflex looked at in a visit, read once at the child's age. */
+function readVisit(visit: Visit, ages: Ages, { atlas, sheet }: JudgeOptions): Map<string, Read> {
+  const reads = new Map<string, Read>();
+  for (const finding of visit.findings) {
+    let read = reads.get(finding.reflex);
+    if (!read) {
+      const reflex = atlas.reflexes.get(finding.reflex);
+      const compiled = sheet.get(finding.reflex);
+      if (!reflex || !compiled) continue; // of an atlas that is not at hand: it stays in the record
+      const reading = readAt(compiled, ages.axisDay, ages.sdDays);
+      read = { reflex, reading, totals: totalsOf(reading), answers: {} };
+      reads.set(finding.reflex, read);
+    }
+    if (isAnswer(finding)) read.answers[finding.side] = finding;
+  }
+  return reads;
+}
+
+/** The answer on the other side at the same visit, when both sides answered. */
+function otherSide({ side }: Finding, { answers }: Read): Finding | undefined {
+  const other = OTHER[side];
+  return other && answers[side] ? answers[other] : undefined;
+}
+
+/** One visit judged; the history is that of all the child's visits, for what came before. */
 export function judgeVisit(
   record: Case,
   visit: Visit,
-  { atlas, sheet, limits = DEFAULT_LIMITS }: JudgeOptions,
+  options: JudgeOptions,
+  history = historyOf(record.visits),
 ): JudgedVisit {
-  const ages = agesAt(record, visit.on, limits);
-  const readings = new Map<string, { reading: Reading; totals: Totals }>();
-  const findings = visit.findings.flatMap((finding): JudgedFinding[] => {
-    const reflex = atlas.reflexes.get(finding.reflex);
-    const compiled = sheet.get(finding.reflex);
-    if (!reflex || !compiled) return [];
-    let read = readings.get(reflex.id);
-    if (!read) {
-      const reading = readAt(compiled, ages.axisDay, ages.sdDays);
-      read = { reading, totals: totalsOf(reading) };
-      readings.set(reflex.id, read);
-    }
-    const judged = verdictOf(finding, read.reading, read.totals);
-    const context = {
+  const ages = agesAt(record, visit.on, options.limits ?? DEFAULT_LIMITS);
+  const reads = readVisit(visit, ages, options);
+  const findings: JudgedFinding[] = [];
+  for (const finding of visit.findings) {
+    const read = reads.get(finding.reflex);
+    if (!read) continue;
+    const { reflex, reading, totals } = read;
+    const judged = verdictOf(finding, reading, totals);
+    const raised = raise({
       finding,
       reflex,
-      other: otherSide(finding, visit),
-      before: answersBefore(record.visits, finding, visit.on),
-      totals: read.totals,
-    };
-    const raised = RULES.flatMap((rule) => rule(context) ?? []);
+      other: otherSide(finding, read),
+      on: visit.on,
+      history: history.get(finding.reflex)?.[finding.side] ?? NO_ANSWERS,
+      totals,
+    });
     let attention = attentionOf(judged);
     for (const { asks } of raised) if (MORE[asks] > MORE[attention]) attention = asks;
-    return [{ finding, reflex, judged, attention, raised, reading: read.reading }];
-  });
+    findings.push({ finding, reflex, judged, attention, raised, reading });
+  }
   return { visit, ages, findings };
 }
 
-export const judgeCase = (record: Case, options: JudgeOptions): JudgedVisit[] =>
-  record.visits.map((visit) => judgeVisit(record, visit, options));
+export function judgeCase(record: Case, options: JudgeOptions): JudgedVisit[] {
+  const history = historyOf(record.visits);
+  return record.visits.map((visit) => judgeVisit(record, visit, options, history));
+}
 
 /** Worst first: what is to be discussed, then watched, then what fits, then what is not judged. */
 export function worstFirst(findings: readonly JudgedFinding[]): JudgedFinding[] {
@@ -149,7 +190,7 @@ export function worstFirst(findings: readonly JudgedFinding[]): JudgedFinding[] 
     'not-judged': 3,
   };
   const share = ({ judged }: JudgedFinding): number =>
-    judged.verdict === 'not-judged' ? 0 : judged.shares[judged.verdict];
+    judged.verdict === 'not-judged' ? 0 : judged.share;
   return [...findings].sort(
     (a, b) => order[a.attention] - order[b.attention] || share(b) - share(a),
   );

@@ -1,9 +1,8 @@
 /** The verdict of one finding: first under each source, then over the chosen sources. */
 import type { Finding, InfantState, Response } from '../case/finding.ts';
 import { isElicited, isUnfitState } from '../case/finding.ts';
-import { totalsOf, type Reading, type Totals } from './expectation.ts';
+import { FIRM_GROUPS, totalsOf, type Reading, type Totals } from './expectation.ts';
 import { EMERGING, ESTABLISHED, INTEGRATED, INTEGRATING, NOT_YET, ROW } from './phases.ts';
-import { FIRM_SHARE } from './thresholds.ts';
 
 /** In the order of how much they ask for: of equal shares the later one is the verdict. */
 export const VERDICTS = [
@@ -24,9 +23,62 @@ export type Shares = Readonly<Record<VerdictWord, number>>;
 export type NotJudged =
   { code: 'not-assessable' } | { code: 'unfit-state'; state: InfantState } | { code: 'silent' };
 
-export type PhaseVerdict =
-  | { verdict: VerdictWord; shares: Shares; firm: boolean; totals: Totals }
-  | { verdict: 'not-judged'; why: NotJudged; totals: Totals };
+/** A verdict by the phase an age falls in. The shares are worked out when they are asked for. */
+export class PhaseVerdict {
+  readonly verdict: VerdictWord;
+  /** The verdict's share over the sources that speak, 0 to 1. */
+  readonly share: number;
+  readonly firm: boolean;
+  readonly totals: Totals;
+  readonly #elicited: boolean;
+
+  constructor(elicited: boolean, totals: Totals) {
+    this.#elicited = elicited;
+    this.totals = totals;
+    let best: VerdictWord = 'fits';
+    let most = -1;
+    for (const verdict of elicited ? ELICITED_ASKS : MISSING_ASKS) {
+      const sum = rowShare(totals.phases, 0, elicited, verdict);
+      // of equal shares, the one that asks for more
+      if (sum >= most - TINY) {
+        best = verdict;
+        most = sum;
+      }
+    }
+    this.verdict = best;
+    this.share = most / totals.speaking;
+    this.firm = isFirm(totals, elicited, best);
+  }
+
+  get shares(): Shares {
+    const { phases, speaking } = this.totals;
+    const share = (verdict: VerdictWord): number =>
+      rowShare(phases, 0, this.#elicited, verdict) / speaking;
+    return {
+      fits: share('fits'),
+      closing: share('closing'),
+      'may-still-appear': share('may-still-appear'),
+      early: share('early'),
+      missing: share('missing'),
+      persisting: share('persisting'),
+    };
+  }
+}
+
+/** A finding that is not judged, with the reason. */
+export interface Unjudged {
+  verdict: 'not-judged';
+  why: NotJudged;
+  totals: Totals;
+}
+
+export type Judged = PhaseVerdict | Unjudged;
+
+const TINY = 1e-12;
+
+/** The verdicts a response can get, in the order of how much they ask for. */
+const ELICITED_ASKS = ['fits', 'closing', 'early', 'persisting'] as const;
+const MISSING_ASKS = ['fits', 'may-still-appear', 'missing'] as const;
 
 /** The probabilities of one row that make up a verdict on a response. */
 function rowShare(row: Float64Array, at: number, elicited: boolean, verdict: VerdictWord): number {
@@ -55,22 +107,20 @@ function rowShare(row: Float64Array, at: number, elicited: boolean, verdict: Ver
   }
 }
 
-/** The verdict with the largest share; of equals, the one that asks for more. */
-function largest(shares: Shares): VerdictWord {
-  let best: VerdictWord = 'fits';
-  for (const verdict of VERDICTS) if (shares[verdict] >= shares[best] - 1e-12) best = verdict;
-  return best;
-}
+/** The group of phases each verdict stands for, by whether the response was elicited. */
+const GROUP: Readonly<Record<VerdictWord, { elicited: number; not: number }>> = {
+  early: { elicited: FIRM_GROUPS.notYet, not: -1 },
+  fits: { elicited: FIRM_GROUPS.there, not: FIRM_GROUPS.away },
+  closing: { elicited: FIRM_GROUPS.integrating, not: -1 },
+  persisting: { elicited: FIRM_GROUPS.integrated, not: -1 },
+  'may-still-appear': { elicited: -1, not: FIRM_GROUPS.emerging },
+  missing: { elicited: -1, not: FIRM_GROUPS.established },
+};
 
 /** Firm: every source that is more than half not silent gives it nearly all of what it says. */
-function isFirm(reading: Reading, elicited: boolean, verdict: VerdictWord): boolean {
-  const { phases } = reading;
-  for (let at = 0; at < phases.length; at += ROW) {
-    const spoken = 1 - phases[at]!;
-    if (spoken > 0.5 && rowShare(phases, at, elicited, verdict) < FIRM_SHARE * spoken - 1e-12)
-      return false;
-  }
-  return true;
+function isFirm(totals: Totals, elicited: boolean, verdict: VerdictWord): boolean {
+  const group = elicited ? GROUP[verdict].elicited : GROUP[verdict].not;
+  return (totals.firm & (1 << group)) !== 0;
 }
 
 /** Whether a response in a state can be judged at all. */
@@ -86,22 +136,10 @@ export function verdictOf(
   finding: Pick<Finding, 'response' | 'state'>,
   reading: Reading,
   totals = totalsOf(reading),
-): PhaseVerdict {
+): Judged {
   const why = whyNot(finding.response, finding.state, totals);
   if (why) return { verdict: 'not-judged', why, totals };
-  const elicited = isElicited(finding.response);
-  const { phases, speaking } = totals;
-  const share = (verdict: VerdictWord): number => rowShare(phases, 0, elicited, verdict) / speaking;
-  const shares: Shares = {
-    fits: share('fits'),
-    closing: share('closing'),
-    'may-still-appear': share('may-still-appear'),
-    early: share('early'),
-    missing: share('missing'),
-    persisting: share('persisting'),
-  };
-  const verdict = largest(shares);
-  return { verdict, shares, firm: isFirm(reading, elicited, verdict), totals };
+  return new PhaseVerdict(isElicited(finding.response), totals);
 }
 
 /** What one source says of a finding. */
@@ -125,10 +163,10 @@ export function voicesOf(response: Response, reading: Reading): Voice[] {
     const speaks = 1 - reading.phases[at]!;
     let verdict: VerdictWord | undefined;
     let probability = 0;
-    if (speaks > 1e-12)
+    if (speaks > TINY)
       for (const word of VERDICTS) {
         const p = rowShare(reading.phases, at, elicited, word);
-        if (p > 0 && p >= probability - 1e-12) {
+        if (p > 0 && p >= probability - TINY) {
           verdict = word;
           probability = p;
         }

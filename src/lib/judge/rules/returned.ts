@@ -2,9 +2,13 @@
 import { isElicited } from '../../case/finding.ts';
 import type { Rule } from './rule.ts';
 
-export const returned: Rule = ({ finding, before }) => {
-  if (!isElicited(finding.response)) return undefined;
-  const first = before.findIndex((answer) => answer.elicited);
-  const gone = first >= 0 && before.slice(first).some((answer) => !answer.elicited);
-  return gone ? { flag: 'returned', asks: 'discuss' } : undefined;
+export const returned: Rule = ({ finding, on, history }) => {
+  if (history.length < 3 || !isElicited(finding.response)) return undefined;
+  let seen = false;
+  for (const answer of history) {
+    if (answer.on >= on) return undefined;
+    if (seen && !answer.elicited) return { flag: 'returned', asks: 'discuss' };
+    seen ||= answer.elicited;
+  }
+  return undefined;
 };

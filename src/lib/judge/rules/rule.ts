@@ -1,4 +1,5 @@
 /** A rule that stands on top of the phase: it looks at more than one response at one age. */
+import type { CivilDate } from '../../age/civil.ts';
 import type { Reflex } from '../../atlas/types.ts';
 import type { Finding } from '../../case/finding.ts';
 import type { Totals } from '../expectation.ts';
@@ -10,14 +11,22 @@ export type Attention = (typeof ATTENTIONS)[number];
 export const FLAGS = ['uneven', 'weak', 'brisk', 'obligatory', 'returned'] as const;
 export type Flag = (typeof FLAGS)[number];
 
+/** Whether a response was there on a date, by any examiner. */
+export interface PastAnswer {
+  on: CivilDate;
+  elicited: boolean;
+}
+
 /** All a rule may look at. */
 export interface RuleContext {
   finding: Finding;
   reflex: Reflex;
   /** The finding on the other side at the same visit, if it is an answer. */
   other: Finding | undefined;
-  /** Earlier answers on this reflex and side, oldest first, one entry a date. */
-  before: readonly { on: string; elicited: boolean }[];
+  /** The visit's date. */
+  on: CivilDate;
+  /** All answers on this reflex and side, oldest first, one entry a date. */
+  history: readonly PastAnswer[];
   totals: Totals;
 }
 
