@@ -3,7 +3,7 @@ import { chromium } from '@playwright/test';
 import { preview } from 'vite';
 import { launchOptions } from './browser.js';
 
-const FILE = 'static/chart.png';
+const FILE = 'tests/pictures/chart.png';
 
 const server = await preview({
   configFile: 'preview.config.ts',

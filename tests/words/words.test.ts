@@ -1,0 +1,101 @@
+import { describe, expect, test } from 'vitest';
+import { toAxisDay } from '../../src/lib/age/axis.ts';
+import { parseCivil } from '../../src/lib/age/civil.ts';
+import { agesOn, birthFromGestation, type Birth } from '../../src/lib/age/clocks.ts';
+import { parseGestation } from '../../src/lib/age/gestation.ts';
+import { ATLAS } from '../../src/lib/atlas/atlas.ts';
+import { VERDICTS } from '../../src/lib/judge/verdict.ts';
+import { en } from '../../src/lib/words/en.ts';
+
+const born = parseCivil('2026-03-04')!;
+const ages = (gestation: string, on: string) =>
+  agesOn(
+    birthFromGestation(born, parseGestation(gestation)!, 'last-period') as Birth,
+    parseCivil(on)!,
+  );
+
+describe('ages are said the way the trade says them', () => {
+  test.each([
+    ['33w1d', '2026-03-10', '6 wk before term'],
+    ['33w1d', '2026-03-04', '6 wk 6 d before term'],
+    ['33w1d', '2026-04-21', 'at term'],
+    ['33w1d', '2026-05-18', '3 wk 6 d'],
+    ['33w1d', '2026-06-15', '7 wk 6 d'],
+    ['33w1d', '2026-08-06', '3 mo 2 wk'],
+    ['33w1d', '2026-07-21', '3 mo'],
+    ['41w0d', '2026-03-05', '1 wk 1 d'],
+  ])('born at %s, on %s: %s', (gestation, on, words) => {
+    expect(en.ages.correctedWords(ages(gestation, on))).toBe(words);
+  });
+
+  test('the age that counts, why, and the doubt', () => {
+    const early = ages('33w1d', '2026-08-06');
+    expect(en.ages.countedWords(early, born)).toBe('3 mo 2 wk corrected');
+    expect(en.ages.whyCounts(early, 259, 24)).toMatch(
+      /Born at 33w1d, before 37w0d.*corrected age counts/,
+    );
+    expect(en.ages.doubtWords(early.sdDays)).toMatch(/within 16 days/);
+    const term = ages('39w0d', '2026-08-06');
+    expect(en.ages.countedWords(term, born)).toBe('5 mo since birth');
+    expect(en.ages.doubtWords(term.sdDays)).toBe('The age is exact.');
+  });
+
+  test.each([
+    [224, '32w0d'],
+    [280, '0 mo'],
+    [280 + 4.5 * 30.4375, '4.5 mo'],
+  ])('axis day %f is %s', (day, words) => {
+    expect(en.ages.axisWords(toAxisDay(day))).toBe(words);
+  });
+
+  test.each([
+    [175, 210, '25 to 30 wk of gestation'],
+    [210, 310.4375, '30 wk of gestation to 1 mo'],
+    [340.875, 462.625, '2 to 6 mo'],
+    [645.25, null, 'later than 12 mo'],
+  ])('from %f to %j: %s', (from, to, words) => {
+    expect(en.ages.spanWords(toAxisDay(from), to === null ? null : toAxisDay(to))).toBe(words);
+  });
+});
+
+describe('verdicts in words', () => {
+  test('every verdict has its sentence, for every agreement', () => {
+    for (const verdict of VERDICTS)
+      for (const of of [1, 3])
+        for (const response of ['elicited', 'not-elicited'] as const) {
+          const sentence = en.judge.verdictSentence(verdict, response, { agree: 1, of });
+          expect(sentence).toMatch(/^[A-Z].*\.$/);
+          expect(sentence).toMatch(of === 1 ? /the one source/ : /1 of 3 sources/);
+        }
+  });
+
+  test.each([
+    [{ kind: 'firm', fromDays: 231, toDays: null } as const, 'Firm if born at 33w0d or later.'],
+    [{ kind: 'holds', fromDays: null, toDays: 231 } as const, 'Holds if born at 33w0d or earlier.'],
+    [
+      { kind: 'firm', fromDays: 224, toDays: 231 } as const,
+      'Firm if born between 32w0d and 33w0d.',
+    ],
+    [{ kind: 'firm', fromDays: 224, toDays: 224 } as const, 'Firm only if born at 32w0d.'],
+  ])('%j: %s', (turning, words) => {
+    expect(en.judge.turningSentence(turning)).toBe(words);
+  });
+
+  test('no verdict, caution or note claims a diagnosis', () => {
+    const said = JSON.stringify([
+      en.judge.verdicts,
+      en.judge.attentions,
+      en.judge.flags,
+      en.atlas.cautions,
+    ]);
+    expect(said).not.toMatch(/abnormal|patholog|diagnos|disorder|palsy/i);
+    expect(en.judge.CAUTION).toMatch(/not a diagnosis.*local pathways.*licensed practice/);
+  });
+
+  test('every caution and position the atlas uses has words', () => {
+    for (const reflex of ATLAS.reflexes.values()) {
+      expect(en.atlas.positions[reflex.position]).toBeTruthy();
+      for (const caution of reflex.cautions) expect(en.atlas.cautions[caution]).toMatch(/\.$/);
+    }
+  });
+});
