@@ -121,3 +121,14 @@ export function faceShapes(
   if (detail) stroke('chin', arc(0, -0.395, 0.035, 0.012), 0.7, true);
   return shapes;
 }
+
+/** The eyes alone, larger: where a picture is too small for a face but must say which way it looks. */
+export function eyeShapes(page: Page, origin: Vec, f: Frame): Shape[] {
+  return [-1, 1].flatMap((side) => {
+    const ring = oval(side * EYE.x, EYE.y, 0.05, 0.062);
+    const seen = faceLine(page, origin, f, ring);
+    return seen.length < ring.length * 0.6
+      ? []
+      : [{ name: 'eye', d: throughPath(seen, true), fill: tone('line') }];
+  });
+}

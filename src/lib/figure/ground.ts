@@ -9,15 +9,22 @@ import type { Stage } from './stage.ts';
 /** Half lengths of a tilt board across and along, its thickness, and the height of what it rocks on. */
 const BOARDS = {
   lying: { across: 1.28, along: 1.85, thick: 0.13, rocker: 0.2 },
+  quadruped: { across: 1.0, along: 1.35, thick: 0.13, rocker: 0.24 },
   upright: { across: 1.45, along: 0.62, thick: 0.13, rocker: 0.26 },
 } as const;
 
 const boardOf = (stage: Stage): (typeof BOARDS)[keyof typeof BOARDS] =>
-  stage.setting === 'lying' || stage.setting === 'quadruped' ? BOARDS.lying : BOARDS.upright;
+  stage.setting === 'hanging' ? BOARDS.lying : BOARDS[stage.setting];
 
+/** A board's axes: it slopes with the body on it, and lies along a body on hands and knees. */
 function boardFrame(stage: Stage, j: Joints): Frame {
-  return turned(turned(UPRIGHT, 'x', stage.elevation), 'z', -j.placing.slope);
+  const sloped = turned(turned(UPRIGHT, 'x', stage.elevation), 'z', -j.placing.slope);
+  return stage.setting === 'quadruped' ? turned(sloped, 'y', j.placing.yaw) : sloped;
 }
+
+/** The hips are not the middle of the body: how far towards the head the board's middle lies. */
+const boardMiddle = (stage: Stage): number =>
+  stage.setting === 'lying' ? -0.42 : stage.setting === 'quadruped' ? 0.35 : 0.2;
 
 /** Corners of what is rested on, for finding room for it; in the axes of the viewer. */
 export function groundPoints(stage: Stage, j: Joints): Vec[] {
@@ -25,7 +32,9 @@ export function groundPoints(stage: Stage, j: Joints): Vec[] {
     const b = boardOf(stage);
     const f = boardFrame(stage, j);
     const corners = [-1, 1].flatMap((x) =>
-      [-1, 1].map((z) => at([0, 0, 0], f, [x * b.across, -b.thick, z * b.along])),
+      [-1, 1].map((z) =>
+        at([0, 0, 0], f, [x * b.across, -b.thick, z * b.along + boardMiddle(stage)]),
+      ),
     );
     return [...corners, [0, -b.thick - b.rocker, 0]];
   }
@@ -58,12 +67,12 @@ function board(page: Page, stage: Stage, j: Joints): Shape[] {
   const b = boardOf(stage);
   const f = boardFrame(stage, j);
   const corner = (x: number, y: number, z: number): Spot =>
-    onPage(page, at([0, 0, 0], f, [x * b.across, y, z * b.along]));
+    onPage(page, at([0, 0, 0], f, [x * b.across, y, z * b.along + boardMiddle(stage)]));
   const round = 0.045;
   const slab = [-1, 1].flatMap((x) =>
     [-1, 1].flatMap((z) =>
       [-round, -b.thick].map((y) =>
-        discOf(page, at([0, 0, 0], f, [x * b.across, y, z * b.along]), round),
+        discOf(page, at([0, 0, 0], f, [x * b.across, y, z * b.along + boardMiddle(stage)]), round),
       ),
     ),
   );
@@ -87,7 +96,7 @@ function board(page: Page, stage: Stage, j: Joints): Shape[] {
     line: 'helper-line',
     width: 1,
   });
-  if (stage.elevation > 30)
+  if (stage.elevation > 15)
     shapes.push({
       name: 'board-edge',
       d: linePath([corner(-1, -0.01, 1), corner(1, -0.01, 1)]),

@@ -26,6 +26,8 @@ const LINKS = [0.42, 0.32, 0.26] as const;
 const CURL = [78, 98, 62] as const;
 /** A hand at ease still bends a little and closes its fan. */
 const FIST_FROM = 0.6;
+/** Fingers less spread than this lie side by side, with a line between them. */
+const TOGETHER = 0.15;
 
 /**
  * A hand: palm, four fingers of three links and a thumb of two.
@@ -79,7 +81,10 @@ export function handAt(
         ]);
     }
   pieces.push(...thumb(point, gripOf(2), spread));
-  return { pieces, seams: gripOf(3) > FIST_FROM ? knuckles(chains.map((c) => c.tips)) : [] };
+  const fingers = chains.map((c) => c.tips);
+  const seams =
+    gripOf(3) > FIST_FROM ? seamsOf(fingers, 1) : spread < TOGETHER ? seamsOf(fingers, 0) : [];
+  return { pieces, seams };
 }
 
 function thumb(
@@ -112,14 +117,14 @@ function thumb(
   return [balls.slice(0, 2), balls.slice(1)];
 }
 
-/** Lines between neighbouring bent fingers, from the knuckle to the last link. */
-function knuckles(chains: readonly (readonly Vec[])[]): Vec[][] {
+/** Lines between neighbouring fingers, from the root (0) or the bent knuckle (1) to the last link. */
+function seamsOf(chains: readonly (readonly Vec[])[], from: 0 | 1): Vec[][] {
   const seams: Vec[][] = [];
   chains.forEach((tips, i) => {
     const next = chains[i + 1];
     if (!next) return;
     const seam: Vec[] = [];
-    for (const k of [1, 2]) {
+    for (const k of [0, 1, 2].slice(from)) {
       const [a, b] = [tips[k], next[k]];
       if (a && b) seam.push([(a[0] + b[0]) / 2, (a[1] + b[1]) / 2, (a[2] + b[2]) / 2]);
     }

@@ -139,7 +139,13 @@ export function faceLine(
 }
 
 /** A line on the skull, where it faces the viewer. */
-function skullLine(page: Page, origin: Vec, f: Frame, line: readonly Vec[]): Spot[] {
+function skullLine(
+  page: Page,
+  origin: Vec,
+  f: Frame,
+  line: readonly Vec[],
+  facing: number,
+): Spot[] {
   const [skull] = PARTS;
   if (!skull) return [];
   const seen: Spot[] = [];
@@ -152,7 +158,7 @@ function skullLine(page: Page, origin: Vec, f: Frame, line: readonly Vec[]): Spo
       unit[2] / skull.radii[2],
     ];
     const steep = inFrame(f, normal)[2] / Math.sqrt(dot(normal, normal));
-    if (steep < 0.04) continue;
+    if (steep < facing) continue;
     const point: Vec = [
       skull.centre[0] + unit[0] * skull.radii[0],
       skull.centre[1] + unit[1] * skull.radii[1],
@@ -175,7 +181,11 @@ export function hairLines(page: Page, origin: Vec, f: Frame): Spot[][] {
     [x + 0.03, 0.98, 0.24],
     [x + 0.12, 0.93, 0.42],
   ];
-  return [whorl, lock(-0.1), lock(0.02)]
-    .map((line) => skullLine(page, origin, f, line))
-    .filter((line) => line.length > 2);
+  const curls = skullLine(page, origin, f, whorl, 0.5);
+  return [
+    ...(curls.length === whorl.length ? [curls] : []),
+    ...[lock(-0.1), lock(0.02)]
+      .map((line) => skullLine(page, origin, f, line, 0.04))
+      .filter((line) => line.length > 2),
+  ];
 }

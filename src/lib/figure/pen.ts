@@ -26,6 +26,8 @@ export interface Manner {
   readonly detail: boolean;
   /** No face and no seams: for pictures a few dozen pixels high. */
   readonly plain: boolean;
+  /** The eyes are covered with a band. */
+  readonly blindfold?: boolean;
 }
 
 /** Shapes with how near the viewer they lie. */

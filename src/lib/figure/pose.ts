@@ -1,4 +1,4 @@
-import type { LimbPattern, LimbTokens, PatternPhase } from '../atlas/types.ts';
+import type { LimbPattern, LimbTokens, PatternPhase, Position } from '../atlas/types.ts';
 import { changed, STRAIGHT, type Change } from './change.ts';
 import { mirrorJoints, mixJoints, type Joints } from './joints.ts';
 import { levelled, reaching } from './solve.ts';
@@ -7,6 +7,14 @@ import { stageOf } from './stages.ts';
 import { withTokens, type Part } from './tokens.ts';
 
 const ALL: readonly Part[] = ['head', 'trunk', 'face', 'armL', 'armR', 'legL', 'legR'];
+
+/** A variant of a reflex as it is staged: the poses between which the infant moves. */
+export interface Staging {
+  readonly pattern: LimbPattern;
+  readonly stage: Stage;
+  /** Rest, stimulus, then one for each phase of the response. */
+  readonly poses: readonly Joints[];
+}
 
 /** The phases of a response; a response without any is one. */
 export const phasesOf = (pattern: LimbPattern): readonly LimbTokens[] =>
@@ -20,45 +28,61 @@ function held(phase: LimbTokens, pattern: LimbPattern, given: readonly Part[]): 
   return { ...phase, ...kept };
 }
 
-const changeAt = (stage: Stage, index: number): Change => {
+function changeFor(stage: Stage, phase: number): Change {
   const { response } = stage;
   if (!response) return {};
   if (!('length' in response)) return response;
-  return response[Math.min(index, response.length - 1)] ?? {};
-};
+  return response[Math.min(phase, response.length - 1)] ?? {};
+}
 
 const settled = (j: Joints, stage: Stage): Joints => levelled(j, stage.resting);
 
-/** The poses between which the infant moves: rest, stimulus, then one for each phase of the response. */
-function stills(pattern: LimbPattern, stage: Stage): Joints[] {
-  const rest = changed(STRAIGHT, stage.rest);
+function posesOf(pattern: LimbPattern, stage: Stage): Joints[] {
   const given = stage.given ?? [];
+  const free = ALL.filter((part) => !given.includes(part));
+  const rest = changed(STRAIGHT, stage.rest);
   const stimulus = changed(withTokens(rest, pattern, stage.setting, given), stage.stimulus ?? {});
   const responses = phasesOf(pattern).map((phase, i) => {
-    const free = ALL.filter((part) => !given.includes(part));
     const told = withTokens(stimulus, held(phase, pattern, given), stage.setting, free);
-    let pose = settled(changed(told, changeAt(stage, i)), stage);
+    let pose = settled(changed(told, changeFor(stage, i)), stage);
     for (const { arm, joint, range } of stage.reach ?? []) pose = reaching(pose, arm, joint, range);
     return pose;
   });
   return [settled(rest, stage), settled(stimulus, stage), ...responses];
 }
 
-const cache = new WeakMap<LimbPattern, Map<string, { stage: Stage; poses: readonly Joints[] }>>();
+const stagings = new WeakMap<LimbPattern, Map<string, Staging>>();
 
-/** The staging of a pattern and its key poses, worked out once. */
-export function staged(
-  pattern: LimbPattern,
-  reflexId: string,
-): { stage: Stage; poses: readonly Joints[] } {
-  const known = cache.get(pattern) ?? new Map<string, { stage: Stage; poses: readonly Joints[] }>();
-  cache.set(pattern, known);
-  const found = known.get(reflexId);
-  if (found) return found;
-  const stage = stageOf(pattern, reflexId);
-  const made = { stage, poses: stills(pattern, stage) };
-  known.set(reflexId, made);
-  return made;
+/**
+ * The staging of a variant with its poses, worked out once.
+ * @param position where the reflex has no staging of its own, the position it is examined in
+ */
+export function staged(pattern: LimbPattern, reflexId: string, position?: Position): Staging {
+  const known = stagings.get(pattern) ?? new Map<string, Staging>();
+  stagings.set(pattern, known);
+  const key = `${reflexId} ${position ?? ''}`;
+  let staging = known.get(key);
+  if (!staging) {
+    const stage = stageOf(pattern, reflexId, position);
+    staging = { pattern, stage, poses: posesOf(pattern, stage) };
+    known.set(key, staging);
+  }
+  return staging;
+}
+
+/** The last moment of a staging. */
+export const endOf = (staging: Staging): number => staging.poses.length - 1;
+
+/** The pose at a moment. @param time see {@link anglesOf} */
+export function poseAt({ stage, poses }: Staging, time: number): Joints {
+  const within = Math.min(poses.length - 1, Math.max(0, time));
+  const index = Math.min(poses.length - 2, Math.floor(within));
+  const [from, to] = [poses[index], poses[index + 1]];
+  if (!from || !to) throw new RangeError(`no pose at time ${time}`);
+  const share = within - index;
+  if (share === 0) return from;
+  if (share === 1) return to;
+  return settled(mixJoints(from, to, share), stage);
 }
 
 /**
@@ -66,19 +90,15 @@ export function staged(
  * @param time 0 rest, 1 stimulus, 2 response (its first phase), 3 and on further phases; between
  *   whole numbers on the way. Held to the range there is.
  * @param side `left` as the atlas writes it; `right` with left and right exchanged throughout
+ * @param position for a reflex without a staging of its own; on the back if left out
  */
 export function anglesOf(
   pattern: LimbPattern,
   reflexId: string,
   time: number,
   side: 'left' | 'right',
+  position?: Position,
 ): Joints {
-  const { stage, poses } = staged(pattern, reflexId);
-  const held = Math.min(poses.length - 1, Math.max(0, time));
-  const index = Math.min(poses.length - 2, Math.floor(held));
-  const [from, to] = [poses[index], poses[index + 1]];
-  if (!from || !to) throw new RangeError(`no pose at time ${time}`);
-  const share = held - index;
-  const pose = share === 0 ? from : share === 1 ? to : settled(mixJoints(from, to, share), stage);
+  const pose = poseAt(staged(pattern, reflexId, position), time);
   return side === 'left' ? pose : mirrorJoints(pose);
 }

@@ -1,4 +1,4 @@
-import type { LimbPattern } from '../atlas/types.ts';
+import type { LimbPattern, Position } from '../atlas/types.ts';
 import { bodyShapes } from './draw.ts';
 import { palmShapes, soleShapes } from './closeup.ts';
 import { groundShapes, WINDOW } from './ground.ts';
@@ -7,9 +7,9 @@ import { markShapes } from './marks.ts';
 import type { Scene, Shape } from './paint.ts';
 import type { Pen } from './pen.ts';
 import { staged } from './pose.ts';
-import type { Framing } from './stage.ts';
+import type { HelperSpec } from './stage.ts';
 import { tintsAt } from './tint.ts';
-import { edgeOf, HEIGHT, momentOf, pageOf, WIDTH } from './view.ts';
+import { HEIGHT, instantOf, mirroredPage, setupOf, WIDTH } from './view.ts';
 
 export type { Scene, Shape } from './paint.ts';
 export { thumbnailOf } from './thumbnail.ts';
@@ -34,52 +34,50 @@ export function momentsOf(
   ];
 }
 
-/** How far close-ups draw: eyes with whites, creases of the skin. */
-const isClose = (framing: Framing): boolean => framing !== 'whole';
-
 /**
  * One still of a response, or a moment between two.
  * @param time 0 rest, 1 stimulus, 2 response, 3 and on its further phases
  * @param side the side of a one-sided stimulus; the atlas writes it on the left
+ * @param position for a reflex that has no staging of its own: it is drawn from its pattern and this
  */
 export function sceneOf(
   pattern: LimbPattern,
   reflexId: string,
   time: number,
   side: 'left' | 'right',
+  position?: Position,
 ): Scene {
-  const { stage } = staged(pattern, reflexId);
-  const page = pageOf(pattern, reflexId, side === 'right');
-  const { joints, body, marks, helpers } = momentOf(pattern, reflexId, time);
+  const staging = staged(pattern, reflexId, position);
+  const { stage } = staging;
+  const setup = setupOf(staging);
+  const page = side === 'right' ? mirroredPage(setup.page) : setup.page;
+  const { joints, body, marks, helpers } = instantOf(staging, time);
   const { framing } = stage;
   const manner = {
     line: framing === 'whole' ? 1.5 : 1.8,
     detail: framing === 'face' || framing === 'upper',
     plain: false,
+    blindfold: stage.blindfold ?? false,
   };
   const pen: Pen = { page, body, joints, tints: tintsAt(pattern, stage, time), manner };
   const figure =
     framing === 'hand' ? palmShapes(pen) : framing === 'foot' ? soleShapes(pen) : bodyShapes(pen);
-  const layer = (name: 'behind' | 'middle' | 'front'): Shape[] =>
-    helpers.filter((h) => h.spec.layer === name).flatMap((h) => helperShapes(page, h, manner.line));
+  const hands = (layer: HelperSpec['layer']): Shape[] =>
+    helpers
+      .filter((h) => h.spec.layer === layer)
+      .flatMap((h) => helperShapes(page, h, manner.line));
   return {
     width: WIDTH,
     height: HEIGHT,
     layers: [
-      ...groundShapes(
-        page,
-        stage,
-        joints,
-        { width: WIDTH, height: HEIGHT },
-        edgeOf(pattern, reflexId),
-      ),
-      ...layer('behind'),
+      ...groundShapes(page, stage, joints, { width: WIDTH, height: HEIGHT }, setup.edge),
+      ...hands('behind'),
       ...figure.behind,
-      ...layer('middle'),
+      ...hands('middle'),
       ...figure.front,
-      ...layer('front'),
+      ...hands('front'),
     ],
     marks: marks.flatMap((m) => markShapes(page, m, 2.5)),
-    ...(isClose(framing) ? { window: WINDOW } : {}),
+    ...(framing === 'whole' ? {} : { window: WINDOW }),
   };
 }

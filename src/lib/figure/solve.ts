@@ -140,7 +140,8 @@ export function levelled(j: Joints, rest: Rest): Joints {
       const key = `leg${side}` as const;
       return bisect(20, 125, (hipFlex) => {
         const bent = { ...j, [key]: { ...j[key], hipFlex } };
-        const upright = { ...bent, placing: { ...j.placing, slope: 0 } };
+        // The legs go with the pelvis when the whole body is pushed over.
+        const upright = { ...bent, placing: { ...j.placing, slope: 0, tip: 0 } };
         const c = contactsOf(bodyOf(upright), upright, DOWN);
         return reachOf(c.trunk, DOWN) - reachOf([...c[`foot${side}`], ...c[key].slice(1)], DOWN);
       });

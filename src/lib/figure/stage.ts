@@ -20,8 +20,8 @@ export type Anchor =
   | 'back'
   | 'shoulder-L'
   | 'shoulder-R'
-  | 'armpit-L'
-  | 'armpit-R'
+  | 'flank-L'
+  | 'flank-R'
   | 'pelvis'
   | 'pelvis-L'
   | 'palm-L'
@@ -103,6 +103,8 @@ export interface Stage {
   readonly elevation: number;
   readonly ground: Ground;
   readonly framing: Framing;
+  /** The eyes are covered. */
+  readonly blindfold?: boolean;
   readonly rest: Change;
   readonly stimulus?: Change;
   /** Words of the pattern that the examiner brings about, so that they come with the stimulus. */

@@ -1,12 +1,15 @@
 /** Small pictures for the sequence strip: one pose, no face, a heavier line. */
 import type { Dissociation, LimbPattern } from '../atlas/types.ts';
 import { bodyShapes } from './draw.ts';
+import type { Ball } from './hand.ts';
 import { linePath } from './outline.ts';
 import { onPage } from './page.ts';
 import type { Scene, Shape } from './paint.ts';
 import { NO_TINT, type Tints } from './pen.ts';
 import { staged } from './pose.ts';
-import { fitted, momentOf } from './view.ts';
+import { contactsOf, reachOf } from './solve.ts';
+import type { Vec } from './space.ts';
+import { fitted, instantOf } from './view.ts';
 
 export type Apart = Dissociation | 'forward' | 'sideways' | 'backward';
 
@@ -95,35 +98,40 @@ const STATIONS: Record<Apart, { staged: string; pattern: LimbPattern; tinted: Pa
   },
 };
 
+const DOWN: Vec = [0, -1, 0];
 const WIDTH = 216;
 const HEIGHT = 192;
 const RESPONSE = 2;
+const LINE = 3.4;
 
 /** The figure of one station, to be shown 44 to 64 pixels high. The limbs that differ are tinted. */
 export function thumbnailOf(apart: Apart): Scene {
   const { staged: id, pattern, tinted } = STATIONS[apart];
-  const { stage } = staged(pattern, id);
-  const moment = momentOf(pattern, id, RESPONSE);
-  const bare = { ...moment, marks: [], helpers: [] };
-  const page = fitted([bare], stage, { width: WIDTH, height: HEIGHT, margin: 10, largest: 90 });
+  const staging = staged(pattern, id);
+  const { stage } = staging;
+  const instant = { ...instantOf(staging, RESPONSE), marks: [], helpers: [] };
+  const page = fitted([instant], stage, { width: WIDTH, height: HEIGHT, margin: 10, largest: 90 });
+  const { body, joints } = instant;
   const figure = bodyShapes({
-    page: { ...page, mirrored: false },
-    body: moment.body,
-    joints: moment.joints,
+    page,
+    body,
+    joints,
     tints: { ...NO_TINT, ...tinted },
-    manner: { line: 3.4, detail: false, plain: true },
+    manner: { line: LINE, detail: false, plain: true },
   });
   const floor: Shape[] = [];
   if (stage.elevation < 60) {
-    const y = Math.round(onPage({ ...page, mirrored: false }, [0, 0, 0])[1] * 10) / 10;
+    const contacts = Object.values(contactsOf(body, joints, DOWN)) as (readonly Ball[])[];
+    const lowest = -reachOf(contacts.flat(), DOWN);
+    const y = Math.round((onPage(page, [0, lowest, 0])[1] + LINE / 2) * 10) / 10;
     floor.push({
       name: 'floor',
       d: linePath([
-        [8, y + 1.7],
-        [WIDTH - 8, y + 1.7],
+        [8, y],
+        [WIDTH - 8, y],
       ]),
       line: 'ink',
-      width: 3,
+      width: LINE * 0.9,
     });
   }
   return {

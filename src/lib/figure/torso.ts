@@ -1,13 +1,13 @@
 /** Trunk with neck, nappy, and head with face. */
 import { levelAt, type Level } from './body.ts';
-import { faceShapes } from './face.ts';
+import { eyeShapes, faceShapes } from './face.ts';
 import { ears, hairLines, headOutline } from './head.ts';
-import { bandPath, blobBandPath, discPath, throughPath } from './outline.ts';
+import { bandPath, blobBandPath, discPath, linePath, throughPath } from './outline.ts';
 import { blobOf, onPage, type Spot } from './page.ts';
 import { tone, type Shape } from './paint.ts';
 import { disc, solid, type Pen } from './pen.ts';
 import { FLESH } from './skeleton.ts';
-import { at, times } from './space.ts';
+import { at, cosDeg, inFrame, sinDeg, times, type Vec } from './space.ts';
 import { girdle, girth, pelvisOutline, trunkOutline } from './trunk.ts';
 
 const WAIST = 0.22;
@@ -92,6 +92,30 @@ export function nappyShapes(pen: Pen, cuffs: readonly string[]): Shape[] {
   return shapes;
 }
 
+/** A band over the eyes and round the head. */
+function blindfold(pen: Pen): Shape[] {
+  const { page, body, manner } = pen;
+  const { centre, frame } = body.head;
+  const edge = (y: number): Spot[] =>
+    Array.from({ length: 13 }, (_, i): Vec => {
+      const a = -90 + i * 15;
+      return [0.425 * sinDeg(a), y - 0.03 * cosDeg(a), 0.44 * cosDeg(a)];
+    })
+      .map((v) => ({ v, seen: inFrame(frame, [v[0], 0, v[2]])[2] > -0.05 }))
+      .filter((p) => p.seen)
+      .map((p) => onPage(page, at(centre, frame, p.v)));
+  const top = edge(0.03);
+  const low = edge(-0.14).reverse();
+  return [
+    solid(
+      { ...pen, manner: { ...manner, line: manner.line * 0.7 } },
+      'blindfold',
+      linePath([...top, ...low], true),
+      tone('nappy'),
+    ),
+  ];
+}
+
 export function headShapes(pen: Pen): Shape[] {
   const { page, body, joints, tints, manner } = pen;
   const { centre, frame } = body.head;
@@ -103,7 +127,8 @@ export function headShapes(pen: Pen): Shape[] {
   const shapes: Shape[] = sides.filter((e) => e.facing <= NEAR).map(ear);
   const outline = headOutline(page, centre, frame, joints.face.purse);
   shapes.push(solid(pen, 'head', throughPath(outline, true), fill));
-  if (!manner.plain) {
+  if (manner.plain) shapes.push(...eyeShapes(page, centre, frame));
+  else {
     for (const line of hairLines(page, centre, frame))
       shapes.push({
         name: 'hair',
@@ -112,6 +137,7 @@ export function headShapes(pen: Pen): Shape[] {
         width: manner.line * 0.75,
       });
     shapes.push(...faceShapes(page, centre, frame, joints.face, manner.line, manner.detail));
+    if (manner.blindfold) shapes.push(...blindfold(pen));
   }
   for (const e of sides)
     if (e.facing > NEAR) {

@@ -3,13 +3,12 @@ import { ANCHORS } from './anchors.ts';
 import { bodyOf, type Body } from './body.ts';
 import { broughtClose } from './closeup.ts';
 import { groundPoints, type Edge } from './ground.ts';
-import { helperOf, type Helper } from './helper.ts';
-import type { LimbPattern } from '../atlas/types.ts';
 import type { Ball } from './hand.ts';
+import { helperOf, type Helper } from './helper.ts';
 import type { Joints } from './joints.ts';
 import { markPoints, marksOf, shows, type Mark } from './marks.ts';
 import type { Page } from './page.ts';
-import { anglesOf, staged } from './pose.ts';
+import { endOf, poseAt, type Staging } from './pose.ts';
 import { contactsOf, hipsOn, reachOf, seen, type Contacts } from './solve.ts';
 import type { Vec } from './space.ts';
 import type { Framing, Stage } from './stage.ts';
@@ -20,8 +19,8 @@ export const HEIGHT = 280;
 const LARGEST = 66;
 const MARGIN = 17;
 
-/** One moment in space, as the viewer's axes have it. */
-export interface Moment3 {
+/** One moment in space, as the viewer's axes have it, unmirrored. */
+export interface Instant {
   readonly joints: Joints;
   readonly body: Body;
   readonly marks: readonly Mark[];
@@ -31,10 +30,10 @@ export interface Moment3 {
 /** Held in the air with nothing below. */
 const hangs = (stage: Stage): boolean => stage.ground === 'none' || stage.ground === 'edge';
 
-/** The body, marks and helpers at a time, unmirrored. */
-export function momentOf(pattern: LimbPattern, reflexId: string, time: number): Moment3 {
-  const { stage } = staged(pattern, reflexId);
-  const joints = anglesOf(pattern, reflexId, time, 'left');
+/** Body, marks and helpers at a time. */
+export function instantOf(staging: Staging, time: number): Instant {
+  const { stage } = staging;
+  const joints = poseAt(staging, time);
   const hips = seen(hipsOn(joints, hangs(stage)), stage.elevation);
   const body = broughtClose(bodyOf(joints, stage.elevation, hips), stage.framing);
   return {
@@ -52,7 +51,7 @@ interface Box {
   bottom: number;
 }
 
-function grow(box: Box, v: Vec, r = 0): void {
+function include(box: Box, v: Vec, r = 0): void {
   box.left = Math.min(box.left, v[0] - r);
   box.right = Math.max(box.right, v[0] + r);
   box.bottom = Math.min(box.bottom, v[1] - r);
@@ -65,24 +64,20 @@ const shownParts = (c: Contacts, framing: Framing): Ball[] =>
     ? [c.head, c.armL, c.armR, c.handL, c.handR].flat()
     : (Object.values(c) as (readonly Ball[])[]).flat();
 
-/** What a moment takes up, in head heights. */
-export function extentOf(m: Moment3, stage: Stage, box: Box): void {
-  const sideways: readonly Vec[] = [
+function includeInstant(box: Box, instant: Instant, stage: Stage): void {
+  const ways: readonly Vec[] = [
     [1, 0, 0],
     [0, 1, 0],
   ];
-  for (const across of sideways)
-    for (const b of shownParts(contactsOf(m.body, m.joints, across), stage.framing) as {
-      centre: Vec;
-      radius: number;
-    }[])
-      grow(box, b.centre, b.radius);
-  for (const mark of m.marks) for (const p of markPoints(mark)) grow(box, p, 0.08);
-  for (const h of m.helpers) {
-    for (const b of h.hand.pieces.flat()) grow(box, b.centre, b.radius);
-    if (stage.framing === 'whole') for (const b of h.forearm) grow(box, b.centre, b.radius);
+  for (const way of ways)
+    for (const b of shownParts(contactsOf(instant.body, instant.joints, way), stage.framing))
+      include(box, b.centre, b.radius);
+  for (const mark of instant.marks) for (const p of markPoints(mark)) include(box, p, 0.08);
+  for (const h of instant.helpers) {
+    for (const b of h.hand.pieces.flat()) include(box, b.centre, b.radius);
+    if (stage.framing === 'whole') for (const b of h.forearm) include(box, b.centre, b.radius);
   }
-  for (const p of groundPoints(stage, m.joints)) grow(box, p);
+  for (const p of groundPoints(stage, instant.joints)) include(box, p);
 }
 
 export interface Room {
@@ -93,14 +88,10 @@ export interface Room {
   readonly largest: number;
 }
 
-/** The scale and origin at which some moments fill a room and none leaves it. */
-export function fitted(
-  moments: readonly Moment3[],
-  stage: Stage,
-  room: Room,
-): Omit<Page, 'mirrored'> {
+/** The scale and origin at which some instants fill a room and none leaves it. */
+export function fitted(instants: readonly Instant[], stage: Stage, room: Room): Page {
   const box: Box = { left: Infinity, right: -Infinity, top: -Infinity, bottom: Infinity };
-  for (const moment of moments) extentOf(moment, stage, box);
+  for (const instant of instants) includeInstant(box, instant, stage);
   const scale = Math.min(
     room.largest,
     (room.width - 2 * room.margin) / (box.right - box.left),
@@ -110,54 +101,71 @@ export function fitted(
     scale,
     originX: room.width / 2 - ((box.left + box.right) / 2) * scale,
     originY: room.height / 2 + ((box.top + box.bottom) / 2) * scale,
+    mirrored: false,
   };
 }
 
-/** Scale and what stands in the middle of the frame, for close-ups. */
+/** Page units to a head height in close-ups, and what stands in the middle of the frame. */
 const CLOSE: Partial<Record<Framing, { scale: number; middle: (body: Body) => Vec }>> = {
   face: { scale: 138, middle: (b) => [b.head.centre[0], b.head.centre[1] - 0.12, 0] },
   hand: { scale: 330, middle: () => [0, 0, 0] },
   foot: { scale: 360, middle: () => [0, 0, 0] },
 };
 
-const pages = new WeakMap<LimbPattern, Map<string, Omit<Page, 'mirrored'>>>();
-
-/** The scale and origin that hold for all moments of one response. */
-export function pageOf(pattern: LimbPattern, reflexId: string, mirrored: boolean): Page {
-  const known = pages.get(pattern) ?? new Map<string, Omit<Page, 'mirrored'>>();
-  pages.set(pattern, known);
-  let page = known.get(reflexId);
-  if (!page) {
-    const { stage, poses } = staged(pattern, reflexId);
-    const times = Array.from({ length: (poses.length - 1) * 4 + 1 }, (_, i) => i / 4);
-    const close = CLOSE[stage.framing];
-    const moments = times.map((time) => momentOf(pattern, reflexId, time));
-    const [first] = moments;
-    if (close && first) {
-      const [x, y] = close.middle(first.body);
-      page = {
-        scale: close.scale,
-        originX: WIDTH / 2 - x * close.scale,
-        originY: HEIGHT / 2 + y * close.scale,
-      };
-    } else
-      page = fitted(moments, stage, {
-        width: WIDTH,
-        height: HEIGHT,
-        margin: MARGIN,
-        largest: LARGEST,
-      });
-    known.set(reflexId, page);
+function roomFor(staging: Staging): Page {
+  const { stage } = staging;
+  const close = CLOSE[stage.framing];
+  if (close) {
+    const [x, y] = close.middle(instantOf(staging, 0).body);
+    return {
+      scale: close.scale,
+      originX: WIDTH / 2 - x * close.scale,
+      originY: HEIGHT / 2 + y * close.scale,
+      mirrored: false,
+    };
   }
-  return mirrored ? { ...page, mirrored, originX: WIDTH - page.originX } : { ...page, mirrored };
+  const times = Array.from({ length: endOf(staging) * 4 + 1 }, (_, i) => i / 4);
+  const instants = times.map((time) => instantOf(staging, time));
+  return fitted(instants, stage, {
+    width: WIDTH,
+    height: HEIGHT,
+    margin: MARGIN,
+    largest: LARGEST,
+  });
 }
 
 /** The corner of the table that a foot or hand is brought against and set down on: found, not typed. */
-export function edgeOf(pattern: LimbPattern, reflexId: string): Edge | undefined {
-  const { stage, poses } = staged(pattern, reflexId);
-  if (stage.ground !== 'edge' || !stage.placed) return undefined;
-  const touched = ANCHORS[stage.placed.touched](momentOf(pattern, reflexId, 1).body);
-  const last = momentOf(pattern, reflexId, poses.length - 1);
-  const down = contactsOf(last.body, last.joints, [0, -1, 0])[stage.placed.part];
-  return { corner: [touched[0] + stage.placed.gap, -reachOf(down, [0, -1, 0]), 0] };
+function tableOf(staging: Staging): Edge | undefined {
+  const { ground, placed } = staging.stage;
+  if (ground !== 'edge' || !placed) return undefined;
+  const touched = ANCHORS[placed.touched](instantOf(staging, 1).body);
+  const last = instantOf(staging, endOf(staging));
+  const down: Vec = [0, -1, 0];
+  const depth = reachOf(contactsOf(last.body, last.joints, down)[placed.part], down);
+  return { corner: [touched[0] + placed.gap, -depth, 0] };
 }
+
+/** What holds for all moments of a staging. */
+export interface Setup {
+  readonly page: Page;
+  readonly edge: Edge | undefined;
+}
+
+const setups = new WeakMap<Staging, Setup>();
+
+/** Scale, origin and table of a staging, worked out once. */
+export function setupOf(staging: Staging): Setup {
+  let setup = setups.get(staging);
+  if (!setup) {
+    setup = { page: roomFor(staging), edge: tableOf(staging) };
+    setups.set(staging, setup);
+  }
+  return setup;
+}
+
+/** A page as its mirror shows it. */
+export const mirroredPage = (page: Page): Page => ({
+  ...page,
+  mirrored: !page.mirrored,
+  originX: WIDTH - page.originX,
+});

@@ -1,20 +1,7 @@
-/** Seen from the side: on hands and knees, hanging, drawn up, pushed over, stepping. */
+/** Seen from the side: on hands and knees, lying, drawn up, pushed over, stepping. */
 import type { Change } from '../change.ts';
 import type { Stage } from '../stage.ts';
-
-/** A little turned to the viewer, so that the far limbs show. */
-const FACING_RIGHT = 76;
-/** The infant's left side near the viewer, for what is done to the left. */
-const FACING_LEFT = -76;
-
-const fromTheSide = {
-  elevation: 0,
-  ground: 'floor',
-  framing: 'whole',
-  resting: 'whole',
-  marks: [],
-  helpers: [],
-} as const;
+import { FACING_LEFT, FACING_RIGHT, fromTheSide } from './from-side.ts';
 
 const HANDS_AND_KNEES: Change = {
   placing: { yaw: FACING_RIGHT, pitch: 82 },
@@ -31,37 +18,11 @@ const HANDS_AND_KNEES: Change = {
   legs: { hipFlex: 90, hipOut: 8, hipTurn: 0, knee: 92, ankle: -52 },
 };
 
-export const onHandsAndKnees: Stage = {
+export const handsAndKnees: Stage = {
   ...fromTheSide,
   setting: 'quadruped',
   resting: 'hands-and-knees',
   rest: HANDS_AND_KNEES,
-};
-
-const HANGING: Change = {
-  placing: { yaw: FACING_RIGHT, pitch: 92, lift: 0.5 },
-  axial: { neckFlex: 14, trunkFlex: 34 },
-  arms: { shoulderFlex: 92, shoulderOut: 10, elbow: 24, grip: 0.4 },
-  legs: { hipFlex: 58, hipOut: 8, hipTurn: 4, knee: 44, ankle: -34 },
-};
-
-export const hanging: Stage = {
-  ...fromTheSide,
-  setting: 'hanging',
-  ground: 'none',
-  rest: HANGING,
-  helpers: [
-    {
-      hold: 'flat',
-      at: 'belly',
-      off: [-0.04, 0.16],
-      forearm: 186,
-      palm: 'away',
-      thumb: 'clockwise',
-      layer: 'middle',
-      during: [0, 9],
-    },
-  ],
 };
 
 const LYING_SIDE: Change = {
@@ -88,7 +49,7 @@ const HELD: Change = {
 const heldFromBehind: Stage['helpers'] = [
   {
     hold: 'flat',
-    at: 'armpit-L',
+    at: 'flank-L',
     off: [-0.02, -0.1],
     forearm: 84,
     palm: 'away',
@@ -100,13 +61,13 @@ const heldFromBehind: Stage['helpers'] = [
 
 export const SIDE: Readonly<Record<string, Stage>> = {
   'stnr/neck-flexed': {
-    ...onHandsAndKnees,
+    ...handsAndKnees,
     given: ['head'],
     response: { axial: { trunkFlex: 14 } },
     marks: [{ kind: 'turn', at: 'head', from: 34, to: 104, radius: 0.78 }],
   },
   'stnr/neck-extended': {
-    ...onHandsAndKnees,
+    ...handsAndKnees,
     given: ['head'],
     stimulus: { axial: { neckFlex: -60 } },
     response: { axial: { trunkFlex: -6 } },
@@ -141,32 +102,6 @@ export const SIDE: Readonly<Record<string, Stage>> = {
     },
     marks: [{ kind: 'plumb', at: 'ear' }],
   },
-  perez: {
-    ...hanging,
-    response: { axial: { neckFlex: -40, trunkFlex: -30 } },
-    marks: [{ kind: 'trail', along: ['spine-low', 'back', 'spine-high'] }],
-  },
-  landau: {
-    ...hanging,
-    response: { axial: { neckFlex: -44, trunkFlex: -32 } },
-  },
-  'landau/head-bent': {
-    ...hanging,
-    rest: {
-      ...HANGING,
-      placing: { yaw: FACING_RIGHT, pitch: 86, lift: 0.5 },
-      axial: { neckFlex: -40, trunkFlex: -26 },
-      arms: { shoulderFlex: 124, shoulderOut: 20, elbow: 12, grip: 0.2 },
-      legs: { hipFlex: -6, hipOut: 8, knee: 10, ankle: -46 },
-    },
-    given: ['head'],
-    response: {
-      placing: { pitch: 92 },
-      axial: { trunkFlex: 34 },
-      arms: { shoulderFlex: 100, elbow: 24 },
-    },
-    marks: [{ kind: 'turn', at: 'head', from: 20, to: 100, radius: 0.78 }],
-  },
   traction: {
     ...fromTheSide,
     setting: 'lying',
@@ -180,36 +115,6 @@ export const SIDE: Readonly<Record<string, Stage>> = {
     },
     marks: [{ kind: 'arrow', at: 'wrist-R', from: [0.42, 0.12], to: [0.92, 0.52] }],
     helpers: [{ hold: 'grasp', at: 'wrist-R', forearm: 52, thumb: 'counter', layer: 'front' }],
-  },
-  'protective-forward': {
-    ...hanging,
-    ground: 'floor',
-    rest: {
-      ...HANGING,
-      placing: { yaw: FACING_RIGHT, pitch: 88, lift: 0.9 },
-      axial: { neckFlex: -30, trunkFlex: -4 },
-      arms: { shoulderFlex: 62, shoulderOut: 12, elbow: 70, grip: 0.5 },
-      legs: { hipFlex: 26, hipOut: 8, knee: 36, ankle: -30 },
-    },
-    stimulus: { placing: { pitch: 108, lift: 0.62 } },
-    response: {
-      placing: { pitch: 120, lift: 0 },
-      axial: { neckFlex: -42, trunkFlex: -14 },
-      arms: { shoulderFlex: 150, shoulderOut: 8, elbow: 3, forearmTurn: -82, wrist: -64 },
-      legs: { hipFlex: 8, knee: 18 },
-    },
-    marks: [{ kind: 'turn', at: 'head', from: 40, to: 104, radius: 0.86 }],
-    helpers: [
-      {
-        hold: 'flat',
-        at: 'back',
-        off: [-0.02, -0.3],
-        forearm: 4,
-        palm: 'away',
-        layer: 'middle',
-        during: [0, 9],
-      },
-    ],
   },
   'protective-backward': {
     ...fromTheSide,
@@ -257,7 +162,7 @@ export const SIDE: Readonly<Record<string, Stage>> = {
     ],
     marks: [
       { kind: 'touch', at: 'sole-L', during: [1, 1] },
-      { kind: 'arrow', at: 'pelvis', from: [-0.55, -0.1], to: [-1.1, -0.1], during: [1, 3] },
+      { kind: 'arrow', at: 'pelvis', from: [-0.72, -0.34], to: [-1.22, -0.34], during: [1, 3] },
     ],
     helpers: heldFromBehind,
   },
@@ -279,45 +184,6 @@ export const SIDE: Readonly<Record<string, Stage>> = {
     placed: { touched: 'foot-top-L', part: 'footL', gap: -0.12 },
     marks: [{ kind: 'touch', at: 'foot-top-L', during: [1, 1] }],
     helpers: heldFromBehind,
-  },
-  'placing-arm': {
-    ...fromTheSide,
-    setting: 'hanging',
-    ground: 'edge',
-    rest: {
-      placing: { yaw: FACING_LEFT, pitch: 66, lift: 0.4, shift: 0.3 },
-      axial: { neckFlex: -30, trunkFlex: 2 },
-      arms: { shoulderFlex: 66, shoulderOut: 8, elbow: 20, forearmTurn: -70, grip: 0.6 },
-      legs: { hipFlex: 30, hipOut: 8, knee: 30, ankle: -30 },
-    },
-    stimulus: { placing: { shift: 0 } },
-    response: [
-      {
-        armL: {
-          shoulderFlex: 96,
-          shoulderOut: 10,
-          elbow: 104,
-          forearmTurn: -70,
-          wrist: -10,
-          grip: 0.4,
-        },
-      },
-      { armL: { shoulderFlex: 104, shoulderOut: 8, elbow: 12, forearmTurn: -82, wrist: -52 } },
-    ],
-    placed: { touched: 'hand-back-L', part: 'handL', gap: -0.06 },
-    marks: [{ kind: 'touch', at: 'hand-back-L', during: [1, 1] }],
-    helpers: [
-      {
-        hold: 'flat',
-        at: 'belly',
-        off: [-0.02, 0.14],
-        forearm: 184,
-        palm: 'away',
-        thumb: 'counter',
-        layer: 'middle',
-        during: [0, 9],
-      },
-    ],
   },
   'body-righting-head': {
     ...fromTheSide,

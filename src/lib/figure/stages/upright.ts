@@ -18,27 +18,11 @@ const HELD: Change = {
   legs: { hipFlex: 46, hipOut: 22, hipTurn: 18, knee: 66, ankle: -14 },
 };
 
+const hand = { hold: 'flat', palm: 'away', layer: 'middle', during: [0, 9], size: 0.92 } as const;
+
 const hands: readonly HelperSpec[] = [
-  {
-    hold: 'flat',
-    at: 'armpit-L',
-    off: [-0.16, -0.02],
-    forearm: 92,
-    palm: 'away',
-    thumb: 'counter',
-    layer: 'middle',
-    during: [0, 9],
-  },
-  {
-    hold: 'flat',
-    at: 'armpit-R',
-    off: [0.16, -0.02],
-    forearm: -92,
-    palm: 'away',
-    thumb: 'clockwise',
-    layer: 'middle',
-    during: [0, 9],
-  },
+  { ...hand, at: 'flank-L', off: [-0.02, 0], forearm: 104, thumb: 'counter' },
+  { ...hand, at: 'flank-R', off: [0.02, 0], forearm: -104, thumb: 'clockwise' },
 ];
 
 export const heldUpright: Stage = { ...facing, rest: HELD, helpers: hands };
@@ -68,7 +52,7 @@ export const standing: Stage = { ...facing, rest: STANDING };
 /** The body tipped in the air towards its left. */
 const tipped: Change = { placing: { tip: 30 } };
 
-export const UPRIGHT_STAGES: Readonly<Record<string, Stage>> = {
+export const UPRIGHT: Readonly<Record<string, Stage>> = {
   'positive-support': {
     ...heldUpright,
     stimulus: { placing: { lift: 0 }, legs: { hipFlex: 36, hipOut: 18, knee: 54, ankle: 8 } },
@@ -90,7 +74,8 @@ export const UPRIGHT_STAGES: Readonly<Record<string, Stage>> = {
   'labyrinthine-righting': {
     ...heldUpright,
     ground: 'none',
-    rest: { ...HELD, legs: { hipFlex: 22, hipOut: 12, knee: 30, ankle: -20 }, face: { eyes: 0 } },
+    blindfold: true,
+    rest: { ...HELD, legs: { hipFlex: 22, hipOut: 12, knee: 30, ankle: -20 } },
     stimulus: tipped,
     response: { axial: { neckTilt: -30 } },
     marks: [
@@ -114,8 +99,8 @@ export const UPRIGHT_STAGES: Readonly<Record<string, Stage>> = {
     elevation: 10,
     stimulus: { placing: { tip: 12 } },
     response: {
-      placing: { tip: 30 },
-      axial: { trunkSide: -18, neckTilt: -22 },
+      placing: { tip: 27 },
+      axial: { trunkSide: -14, neckTilt: -24 },
       armL: {
         shoulderFlex: 6,
         shoulderOut: 60,
@@ -127,7 +112,9 @@ export const UPRIGHT_STAGES: Readonly<Record<string, Stage>> = {
       armR: { shoulderFlex: 10, shoulderOut: 74, shoulderTurn: 20, elbow: 24 },
     },
     reach: [{ arm: 'armL', joint: 'shoulderOut', range: [20, 110] }],
-    marks: [{ kind: 'arrow', at: 'shoulder-R', from: [-0.78, 0.12], to: [-0.22, 0.02] }],
+    marks: [
+      { kind: 'arrow', at: 'shoulder-R', from: [-0.78, 0.12], to: [-0.22, 0.02], during: [1, 1] },
+    ],
   },
   'protective-stepping': {
     ...standing,
@@ -170,7 +157,7 @@ export const UPRIGHT_STAGES: Readonly<Record<string, Stage>> = {
       axial: { trunkSide: -14, neckTilt: -8 },
       armR: { shoulderOut: 90, shoulderTurn: 40, elbow: 6 },
       armL: { shoulderOut: 74, shoulderTurn: 40, elbow: 14 },
-      legL: { hipFlex: 4, hipOut: 16, knee: 4 },
+      legL: { hipFlex: 4, hipOut: 7, knee: 4 },
       legR: { hipFlex: 62, hipOut: 22, hipTurn: 20, knee: 92, ankle: 16 },
     },
     marks: [{ kind: 'arrow', at: 'ground', from: [1.6, 0.7], to: [1.6, -0.1] }],
@@ -178,11 +165,11 @@ export const UPRIGHT_STAGES: Readonly<Record<string, Stage>> = {
   'equilibrium-quadruped': {
     ...facing,
     setting: 'quadruped',
-    elevation: 20,
+    elevation: 34,
     ground: 'board',
     resting: 'hands-and-knees',
     rest: {
-      placing: { yaw: 38, pitch: 82 },
+      placing: { yaw: 30, pitch: 82 },
       axial: { neckFlex: -40, trunkFlex: 6 },
       arms: {
         shoulderFlex: 86,
