@@ -3,12 +3,13 @@ import type { Atlas } from '../atlas/atlas.ts';
 import type { Case } from '../case/case.ts';
 import { caseText, parseCaseText, sizeProblem } from '../case/file.ts';
 import { parseRaw } from '../case/parse.ts';
-import { refused, type Parsed } from '../case/problem.ts';
+import { refused, type Parsed, type Problem } from '../case/problem.ts';
 import type { RawCase, RawChild, RawVisit } from '../case/shape.ts';
 import type { Kept, Store, Unread } from '../store/store.ts';
-import { newRaw, numberOf, withChild, withoutVisit, withVisit } from './edits.ts';
+import { newRaw, numberOf, rawVisit, withChild, withoutVisit, withVisit } from './edits.ts';
 import { History } from './history.svelte.ts';
 import { newId } from './ids.ts';
+import { isBlank } from './visit.ts';
 
 /** What a change was, for the sentence beside "Undo". */
 export type Did =
@@ -117,8 +118,41 @@ export class Desk {
     return this.#changed((record) => withoutVisit(record, number), 'visit-removed');
   }
 
-  setDraft(draft: Draft | undefined): void {
-    this.draft = draft;
+  /**
+   * Keeps a visit as far as it has come: in the record when it can be kept, else as a draft of which
+   * nothing is lost. Answers with the visit's number once it stands in the record.
+   */
+  writeVisit(number: number | undefined, visit: RawVisit): number | undefined {
+    const open = this.open;
+    if (!open) return undefined;
+    if (number === undefined && isBlank(visit)) this.draft = { childId: open.id, number, visit };
+    else {
+      const parsed = this.putVisit(number, visit);
+      this.draft = parsed.ok ? undefined : { childId: open.id, number, visit };
+      if (parsed.ok) return parsed.value;
+    }
+    return number;
+  }
+
+  /** The visit with a number as it was last typed in: the draft of it, else what the record has. */
+  visitTyped(number: number | undefined): RawVisit | undefined {
+    const { open, draft } = this;
+    if (!open) return undefined;
+    if (draft?.childId === open.id && draft.number === number) return draft.visit;
+    return number === undefined ? undefined : rawVisit(open.record, number);
+  }
+
+  /** What keeps the draft of a visit from being kept. */
+  draftProblems(number: number | undefined): readonly Problem[] {
+    const { open, draft } = this;
+    if (!open || draft?.childId !== open.id || draft.number !== number) return [];
+    if (number === undefined && isBlank(draft.visit)) return [];
+    const parsed = parseRaw(withVisit(open.record, number, draft.visit), this.#atlas);
+    return parsed.ok ? [] : parsed.problems;
+  }
+
+  discardDraft(): void {
+    this.draft = undefined;
   }
 
   undo(): void {
