@@ -172,6 +172,29 @@ export type Position =
   | 'standing'
   | 'side-lying';
 
+/** What elicits a response, coarse enough to tell look-alikes apart by. */
+export type StimulusKind =
+  | 'touch'
+  | 'stroke'
+  | 'pressure'
+  | 'tap'
+  | 'sound'
+  | 'head-drop'
+  | 'head-turn'
+  | 'neck-bend'
+  | 'position'
+  | 'pull'
+  | 'sole-contact'
+  | 'edge-contact'
+  | 'surface-contact'
+  | 'suspension'
+  | 'lowering'
+  | 'push'
+  | 'tip'
+  | 'tilt'
+  | 'roll'
+  | 'lift';
+
 /** Handling cautions; the sentences are in words. */
 export type Caution =
   | 'support-head'
@@ -200,6 +223,7 @@ export interface Reflex {
   /** Unlike sides are common in healthy infants: uneven alone weighs little. */
   unequalIsCommon: boolean;
   position: Position;
+  stimulus: StimulusKind;
   /** Likely to upset the infant, so examined last. */
   upsetting: boolean;
   cautions: readonly Caution[];

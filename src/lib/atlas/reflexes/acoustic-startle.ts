@@ -10,6 +10,7 @@ export const reflex: Reflex = {
   midline: false,
   unequalIsCommon: false,
   position: 'supine',
+  stimulus: 'sound',
   upsetting: true,
   cautions: ['few-repeats', 'stop-if-distress'],
   patterns: [

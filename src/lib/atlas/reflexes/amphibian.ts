@@ -10,6 +10,7 @@ export const reflex: Reflex = {
   midline: false,
   unequalIsCommon: false,
   position: 'prone',
+  stimulus: 'lift',
   upsetting: false,
   cautions: ['airway-clear'],
   patterns: [

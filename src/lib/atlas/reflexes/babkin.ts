@@ -10,6 +10,7 @@ export const reflex: Reflex = {
   midline: true,
   unequalIsCommon: false,
   position: 'supine',
+  stimulus: 'pressure',
   upsetting: false,
   cautions: ['light-touch', 'stop-if-distress'],
   patterns: [

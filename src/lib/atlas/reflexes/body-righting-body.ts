@@ -10,6 +10,7 @@ export const reflex: Reflex = {
   midline: false,
   unequalIsCommon: false,
   position: 'supine',
+  stimulus: 'roll',
   upsetting: false,
   cautions: ['skip-if-injury'],
   patterns: [

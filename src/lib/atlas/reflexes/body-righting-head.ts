@@ -10,6 +10,7 @@ export const reflex: Reflex = {
   midline: true,
   unequalIsCommon: false,
   position: 'side-lying',
+  stimulus: 'surface-contact',
   upsetting: false,
   cautions: ['airway-clear'],
   patterns: [

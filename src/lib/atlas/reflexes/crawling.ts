@@ -10,6 +10,7 @@ export const reflex: Reflex = {
   midline: true,
   unequalIsCommon: false,
   position: 'prone',
+  stimulus: 'pressure',
   upsetting: false,
   cautions: ['airway-clear'],
   patterns: [

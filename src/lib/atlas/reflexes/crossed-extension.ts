@@ -10,6 +10,7 @@ export const reflex: Reflex = {
   midline: false,
   unequalIsCommon: false,
   position: 'supine',
+  stimulus: 'touch',
   upsetting: true,
   cautions: ['light-touch', 'skip-if-injury'],
   patterns: [

@@ -10,6 +10,7 @@ export const reflex: Reflex = {
   midline: true,
   unequalIsCommon: false,
   position: 'supine',
+  stimulus: 'head-turn',
   upsetting: false,
   cautions: ['support-head', 'skip-if-injury'],
   patterns: [

@@ -10,6 +10,7 @@ export const reflex: Reflex = {
   midline: true,
   unequalIsCommon: false,
   position: 'prone',
+  stimulus: 'tilt',
   upsetting: false,
   cautions: ['guard-fall'],
   patterns: [

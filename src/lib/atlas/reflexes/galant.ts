@@ -10,6 +10,7 @@ export const reflex: Reflex = {
   midline: false,
   unequalIsCommon: false,
   position: 'prone',
+  stimulus: 'stroke',
   upsetting: false,
   cautions: ['airway-clear', 'light-touch'],
   patterns: [

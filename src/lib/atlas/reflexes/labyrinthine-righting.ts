@@ -10,6 +10,7 @@ export const reflex: Reflex = {
   midline: true,
   unequalIsCommon: false,
   position: 'upright-held',
+  stimulus: 'tip',
   upsetting: false,
   cautions: ['trunk-support', 'skip-if-injury'],
   patterns: [

@@ -10,6 +10,7 @@ export const reflex: Reflex = {
   midline: true,
   unequalIsCommon: false,
   position: 'prone-suspension',
+  stimulus: 'suspension',
   upsetting: false,
   cautions: ['trunk-support', 'airway-clear', 'skip-if-injury'],
   patterns: [

@@ -10,6 +10,7 @@ export const reflex: Reflex = {
   midline: false,
   unequalIsCommon: false,
   position: 'supine',
+  stimulus: 'head-drop',
   upsetting: true,
   cautions: ['support-head', 'no-drop', 'skip-if-injury', 'few-repeats'],
   patterns: [

@@ -10,6 +10,7 @@ export const reflex: Reflex = {
   midline: true,
   unequalIsCommon: false,
   position: 'prone-suspension',
+  stimulus: 'stroke',
   upsetting: true,
   cautions: ['airway-clear', 'light-touch', 'few-repeats', 'stop-if-distress'],
   patterns: [

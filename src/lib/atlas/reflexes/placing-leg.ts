@@ -10,6 +10,7 @@ export const reflex: Reflex = {
   midline: false,
   unequalIsCommon: false,
   position: 'upright-held',
+  stimulus: 'edge-contact',
   upsetting: false,
   cautions: ['trunk-support', 'light-touch'],
   patterns: [

@@ -10,6 +10,7 @@ export const reflex: Reflex = {
   midline: false,
   unequalIsCommon: true,
   position: 'supine',
+  stimulus: 'stroke',
   upsetting: true,
   cautions: ['light-touch', 'few-repeats'],
   patterns: [

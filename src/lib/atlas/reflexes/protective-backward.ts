@@ -10,6 +10,7 @@ export const reflex: Reflex = {
   midline: false,
   unequalIsCommon: false,
   position: 'sitting',
+  stimulus: 'push',
   upsetting: false,
   cautions: ['gentle-push', 'guard-fall'],
   patterns: [

@@ -10,6 +10,7 @@ export const reflex: Reflex = {
   midline: false,
   unequalIsCommon: false,
   position: 'prone-suspension',
+  stimulus: 'lowering',
   upsetting: true,
   cautions: ['trunk-support', 'no-drop', 'skip-if-injury'],
   patterns: [

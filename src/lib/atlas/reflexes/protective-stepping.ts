@@ -10,6 +10,7 @@ export const reflex: Reflex = {
   midline: true,
   unequalIsCommon: false,
   position: 'standing',
+  stimulus: 'push',
   upsetting: false,
   cautions: ['gentle-push', 'guard-fall'],
   patterns: [

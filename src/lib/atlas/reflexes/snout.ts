@@ -10,6 +10,7 @@ export const reflex: Reflex = {
   midline: true,
   unequalIsCommon: false,
   position: 'supine',
+  stimulus: 'tap',
   upsetting: false,
   cautions: ['light-touch'],
   patterns: [

@@ -10,6 +10,7 @@ export const reflex: Reflex = {
   midline: true,
   unequalIsCommon: false,
   position: 'upright-held',
+  stimulus: 'sole-contact',
   upsetting: false,
   cautions: ['trunk-support', 'few-repeats'],
   patterns: [

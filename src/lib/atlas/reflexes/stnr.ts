@@ -10,6 +10,7 @@ export const reflex: Reflex = {
   midline: true,
   unequalIsCommon: false,
   position: 'hands-and-knees',
+  stimulus: 'neck-bend',
   upsetting: false,
   cautions: ['trunk-support', 'skip-if-injury'],
   patterns: [

@@ -10,6 +10,7 @@ export const reflex: Reflex = {
   midline: true,
   unequalIsCommon: false,
   position: 'prone',
+  stimulus: 'position',
   upsetting: false,
   cautions: ['support-head', 'airway-clear'],
   patterns: [

@@ -10,6 +10,7 @@ export const reflex: Reflex = {
   midline: true,
   unequalIsCommon: false,
   position: 'supine',
+  stimulus: 'pull',
   upsetting: true,
   cautions: ['no-pull', 'support-head', 'skip-if-injury'],
   patterns: [
