@@ -82,10 +82,12 @@ export function english(atlas: Atlas, due?: CivilDate, born?: CivilDate): ChartW
         integratesStatus === 'persists' ? 'for life' : (integrates?.asPrinted ?? integratesWords);
       return [from ? `appears: ${from}` : '', to ? `goes: ${to}` : ''].filter(Boolean).join('; ');
     },
-    lane: ({ id, figures, sources, age, expected }) =>
+    laneFigures: (id, figures, sources) =>
       `${words.reflex(id)}: appears ${stretch(figures.appears)}, integrates ${
         figures.lifelong && !figures.integrates ? 'never' : stretch(figures.integrates)
-      }, ${sources} sources; at ${spoken(age)} ${
+      }, ${sources} sources`,
+    lane: ({ id, figures, sources, age, expected }) =>
+      `${words.laneFigures(id, figures, sources)}; at ${spoken(age)} ${
         expected === null ? 'no source speaks' : `expected ${expected.toFixed(1)}`
       }`,
     readout: ({ id, age, expected, said, sources }) => {

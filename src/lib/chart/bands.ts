@@ -38,12 +38,18 @@ export function phaseIn(band: SourceBand, day: number): Phase | undefined {
   return PHASES[edges.filter((edge) => day >= edge).length];
 }
 
+const NONE: ReadonlySet<string> = new Set();
+
 /** How many sources in sight hold a day between the first sign and the last. */
-export function holdersAt(bands: readonly SourceBand[], day: number): number {
+export function holdersAt(
+  bands: readonly SourceBand[],
+  day: number,
+  hidden: ReadonlySet<string> = NONE,
+): number {
   let count = 0;
   for (const band of bands)
     if (
-      !band.hidden &&
+      !hidden.has(band.source) &&
       day >= Math.max(band.appearsFrom, band.speaksFrom) &&
       day <= band.integratesTo &&
       day < band.speaksTo

@@ -1,6 +1,6 @@
 /** Lanes from top to bottom: their order, their groups, and how high each stands. */
 import type { Group } from '../atlas/types.ts';
-import type { ChartData, ChartView, LaneData, LaneOrder } from './model.ts';
+import type { ChartData, ChartView, LaneData, LaneOrder, Shown } from './model.ts';
 import type { Sizes } from './sizes.ts';
 
 /** Lifelong lanes come last among the integrating; among equals the order of the groups stands. */
@@ -58,29 +58,32 @@ export interface PlacedLanes {
   height: number;
 }
 
-/** Places every lane. */
-export function placeLanes(data: ChartData, view: ChartView, sizes: Sizes): PlacedLanes {
+/** Places every lane, in an order from top to bottom (see orderOf). */
+export function placeLanes(
+  data: ChartData,
+  shown: Shown,
+  order: readonly string[],
+  sizes: Sizes,
+): PlacedLanes {
   const byId = new Map(data.lanes.map((lane) => [lane.id, lane]));
-  const order = orderOf(data.lanes, view.order);
   const placed = new Map<string, PlacedLane>();
   const headings: Heading[] = [];
   const { pitch, ridge, nameAbove, row, heading } = sizes;
-  const grouped = view.order === 'group' && !view.dense;
   let y = sizes.top;
   let group: Group | null = null;
   for (const id of order) {
     const lane = byId.get(id);
     if (!lane) continue;
-    if (grouped && lane.group && lane.group !== group) {
+    if (shown.grouped && lane.group && lane.group !== group) {
       headings.push({ group: lane.group, y: y + heading - sizes.small * 0.35 });
       y += heading;
       group = lane.group;
     }
-    const opened = !view.dense && view.opened.has(id);
-    const shown = opened ? lane.bands.filter((band) => !band.hidden).length : 0;
+    const opened = !shown.dense && shown.opened.has(id);
+    const sources = opened ? lane.bands.length : 0;
     const base = y + nameAbove + pitch - sizes.under;
-    const rows = Array.from({ length: shown }, (_, i) => base + row * (i + 1) + row * 0.15);
-    const height = nameAbove + pitch + (opened ? row * (shown + 0.8) : 0);
+    const rows = Array.from({ length: sources }, (_, i) => base + row * (i + 1) + row * 0.15);
+    const height = nameAbove + pitch + (opened ? row * (sources + 0.8) : 0);
     placed.set(id, {
       id,
       top: y,
@@ -95,7 +98,7 @@ export function placeLanes(data: ChartData, view: ChartView, sizes: Sizes): Plac
   }
   const milestones: number[] = [];
   let milestonesY = y;
-  if (view.milestones && data.milestones.length > 0) {
+  if (shown.milestones && data.milestones.length > 0) {
     y += heading * 0.5;
     milestonesY = y + heading - sizes.small * 0.35;
     y += heading;

@@ -8,9 +8,16 @@ import { placeAge, type PlacedAge } from './ageline.ts';
 import { bandPath, holdersAt, phaseIn } from './bands.ts';
 import { coursesByLane, type LaneCourses } from './courses.ts';
 import { fitting, type Measure } from './labels.ts';
-import { placeLanes, type PlacedLanes } from './lanes.ts';
+import { orderOf, placeLanes, type PlacedLanes } from './lanes.ts';
 import { marksByLane, type LaneMarks } from './marks.ts';
-import type { ChartData, ChartView, LaneData } from './model.ts';
+import {
+  shownIn,
+  type ChartData,
+  type ChartView,
+  type LaneData,
+  type Shown,
+  type Stretch,
+} from './model.ts';
 import { heightAt, ridgePaths, type RidgePaths } from './ridge.ts';
 import { axisScale, matrixOf, type AxisScale } from './scale.ts';
 import { sizesFor, type Room, type Sizes } from './sizes.ts';
@@ -40,6 +47,8 @@ export interface Frame {
   /** Lays geometry in days onto the plot. */
   matrix: string;
   ticks: readonly Tick[];
+  /** Those of the ticks that have a figure. */
+  figures: readonly Tick[];
   termX: number;
   termSeen: boolean;
   /** The ground before term: left edge and width. */
@@ -48,12 +57,12 @@ export interface Frame {
 }
 
 export function placeFrame(
-  view: Pick<ChartView, 'range'>,
+  range: Stretch,
   sizes: Sizes,
   words: ChartWords,
   measure: Measure,
 ): Frame {
-  const scale = axisScale(view.range, sizes.left, sizes.right);
+  const scale = axisScale(range, sizes.left, sizes.right);
   const lettering = { sizePx: sizes.small };
   const termX = scale.x(TERM);
   const termSeen = termX >= scale.leftPx - 0.5 && termX <= scale.rightPx + 0.5;
@@ -71,10 +80,12 @@ export function placeFrame(
     return [{ text, x: end === 'left' ? from : to - measure(text, lettering) }];
   };
   const edge = sizes.narrow ? 4 * sizes.text : 0;
+  const ticks = ticksIn(scale, lettering, words, measure, [2, sizes.width - 2]);
   return {
     scale,
     matrix: matrixOf(scale),
-    ticks: ticksIn(scale, lettering, words, measure, [2, sizes.width - 2]),
+    ticks,
+    figures: ticks.filter((tick) => tick.label !== ''),
     termX,
     termSeen,
     womb: { x: scale.leftPx, width: wombTo - scale.leftPx },
@@ -99,13 +110,13 @@ export interface PlacedChart {
 export const NO_STRIP: PlacedStrip = { sequences: [], height: 0 };
 
 /** Every name that stands beside a lane. */
-export const namesOf = (data: ChartData, view: ChartView, words: ChartWords): string[] => [
+export const namesOf = (data: ChartData, shown: Shown, words: ChartWords): string[] => [
   ...data.lanes.map((lane) => words.reflex(lane.id)),
   ...data.lanes
-    .filter((lane) => view.opened.has(lane.id))
+    .filter((lane) => shown.opened.has(lane.id))
     .flatMap((lane) => lane.bands.map((band) => band.short)),
-  ...(view.milestones ? data.milestones.map(({ id }) => words.milestone(id)) : []),
-  ...(view.strip !== false ? data.sequences.map(({ id }) => words.sequence(id)) : []),
+  ...(shown.milestones ? data.milestones.map(({ id }) => words.milestone(id)) : []),
+  ...(shown.strip ? data.sequences.map(({ id }) => words.sequence(id)) : []),
 ];
 
 /** The whole chart, placed at once. */
@@ -117,27 +128,28 @@ export function layout(
   words: ChartWords,
   measure: Measure,
 ): PlacedChart {
-  const sizes = sizesFor(data, view, room, text, namesOf(data, view, words), measure);
-  const frame = placeFrame(view, sizes, words, measure);
+  const shown = shownIn(view);
+  const sizes = sizesFor(data, shown, room, text, namesOf(data, shown, words), measure);
+  const frame = placeFrame(view.range, sizes, words, measure);
   return {
     sizes,
     drawn: drawLanes(data.lanes),
-    lanes: placeLanes(data, view, sizes),
+    lanes: placeLanes(data, shown, orderOf(data.lanes, view.order), sizes),
     frame,
     marks: marksByLane(data.child?.marks ?? [], text),
     courses: coursesByLane(data.child?.courses ?? [], text),
-    strip:
-      view.strip === false
-        ? NO_STRIP
-        : placeStrip(data.sequences, frame.scale, sizes, words, measure),
+    strip: shown.strip ? placeStrip(data.sequences, frame.scale, sizes, words, measure) : NO_STRIP,
     age: placeAge(view.age, data.child?.spread ?? null, frame.scale, sizes, words, measure),
   };
 }
 
+/** How many sources a lane rests on. */
+export const sourcesOf = (lane: LaneData): number =>
+  new Set(lane.bands.map((band) => band.source)).size;
+
 /** What the sources say of a lane at an age. */
 export function readLane(lane: LaneData, age: AxisDay): LaneReading {
-  const shown = lane.bands.filter((band) => !band.hidden);
-  const said = shown.map((band) => ({
+  const said = lane.bands.map((band) => ({
     short: band.short,
     phase: phaseIn(band, age),
     claim: band.claim,
@@ -145,7 +157,7 @@ export function readLane(lane: LaneData, age: AxisDay): LaneReading {
   return {
     id: lane.id,
     figures: lane.figures,
-    sources: new Set(shown.map((band) => band.source)).size,
+    sources: sourcesOf(lane),
     age,
     expected: said.some((source) => source.phase) ? heightAt(lane.ridge, age) : null,
     said,
@@ -153,5 +165,8 @@ export function readLane(lane: LaneData, age: AxisDay): LaneReading {
 }
 
 /** How many sources hold the age in each lane, in the order of the data. */
-export const holdersIn = (lanes: readonly LaneData[], age: number): number[] =>
-  lanes.map((lane) => holdersAt(lane.bands, age));
+export const holdersIn = (
+  lanes: readonly LaneData[],
+  age: number,
+  hidden?: ReadonlySet<string>,
+): number[] => lanes.map((lane) => holdersAt(lane.bands, age, hidden));

@@ -32,8 +32,6 @@ export interface SourceBand {
   integratesFrom: AxisDay;
   integratesTo: AxisDay;
   speaksTo: AxisDay;
-  /** Hidden bands are neither drawn nor counted. */
-  hidden?: boolean;
   /** A colour of its own, where sources are to be told apart by hue; else the one water colour. */
   colour?: string;
   /** The claim it was read from, for its printed figures. */
@@ -152,6 +150,26 @@ export interface ChartView {
   opened: ReadonlySet<string>;
   /** Every lane opened, its sources laid over each other in the lane's own height. */
   dense?: boolean;
+  /** Sources whose windows are neither drawn nor counted in a dense chart, by id. */
+  hidden?: ReadonlySet<string>;
   strip?: boolean;
   milestones?: boolean;
 }
+
+/** What of a view decides how much room each thing takes: neither the range, the age nor the order does. */
+export interface Shown {
+  /** Whether groups have headings. */
+  grouped: boolean;
+  opened: ReadonlySet<string>;
+  dense: boolean;
+  strip: boolean;
+  milestones: boolean;
+}
+
+export const shownIn = (view: ChartView): Shown => ({
+  grouped: view.order === 'group' && !view.dense,
+  opened: view.opened,
+  dense: view.dense ?? false,
+  strip: view.strip !== false,
+  milestones: view.milestones ?? false,
+});

@@ -29,28 +29,26 @@ export function placeRows(
 ): PlacedRow[] {
   const gap = 6 * sizes.text;
   const lettering = { sizePx: sizes.small };
-  return lane.bands
-    .filter((band) => !band.hidden)
-    .map((band, index): PlacedRow => {
-      const full = sizes.narrow ? band.short : band.claim ? words.claim(band.claim) : '';
-      const room = scale.rightPx - scale.leftPx - 2 * gap;
-      const text = fitting([full], room, lettering, measure) ?? '';
-      const days = bandCorners(band).map(([day]) => day);
-      const end = Math.max(scale.x(days.at(-1) ?? 0), scale.leftPx);
-      const start = Math.min(scale.x(days[0] ?? 0), scale.rightPx);
-      const width = measure(text, lettering);
-      const at =
-        end + gap + width <= scale.rightPx
-          ? { x: end + gap, anchor: 'start' as const }
-          : start - gap - width >= scale.leftPx
-            ? { x: start - gap, anchor: 'end' as const }
-            : { x: scale.rightPx - gap, anchor: 'end' as const };
-      return {
-        key: `${band.source} ${index}`,
-        y: place.rows[index] ?? place.base,
-        name: sizes.narrow ? '' : band.short,
-        path: bandPath(band),
-        figures: text === '' ? null : { ...at, text },
-      };
-    });
+  return lane.bands.map((band, index): PlacedRow => {
+    const full = sizes.narrow ? band.short : band.claim ? words.claim(band.claim) : '';
+    const room = scale.rightPx - scale.leftPx - 2 * gap;
+    const text = fitting([full], room, lettering, measure) ?? '';
+    const days = bandCorners(band).map(([day]) => day);
+    const end = Math.max(scale.x(days.at(-1) ?? 0), scale.leftPx);
+    const start = Math.min(scale.x(days[0] ?? 0), scale.rightPx);
+    const width = measure(text, lettering);
+    const at =
+      end + gap + width <= scale.rightPx
+        ? { x: end + gap, anchor: 'start' as const }
+        : start - gap - width >= scale.leftPx
+          ? { x: start - gap, anchor: 'end' as const }
+          : { x: scale.rightPx - gap, anchor: 'end' as const };
+    return {
+      key: `${band.source} ${index}`,
+      y: place.rows[index] ?? place.base,
+      name: sizes.narrow ? '' : band.short,
+      path: bandPath(band),
+      figures: text === '' ? null : { ...at, text },
+    };
+  });
 }

@@ -1,6 +1,6 @@
 /** Every length of the chart in pixels, from the room there is and the size of the text. */
 import type { Measure } from './labels.ts';
-import type { ChartData, ChartView } from './model.ts';
+import type { ChartData, Shown } from './model.ts';
 
 /** Room for the chart, px. Without a height it is as high as it needs to be. */
 export interface Room {
@@ -78,29 +78,28 @@ function pitchFor(leftPx: number, lanes: number, text: number): number {
  */
 export function sizesFor(
   data: ChartData,
-  view: ChartView,
+  shown: Shown,
   room: Room,
   text: number,
   names: readonly string[],
   measure: Measure,
 ): Sizes {
-  const narrow = room.widthPx < NARROW_BELOW * text && !view.dense;
+  const narrow = room.widthPx < NARROW_BELOW * text && !shown.dense;
   const axis = 40 * text;
   const foot = 31 * text;
   const tight = room.heightPx !== undefined && room.heightPx < 760 * text;
   const heading = (tight ? 16 : 24) * text;
   const milestone = 19 * text;
   const row = 15.5 * text;
-  const strip = view.strip !== false && data.sequences.length > 0;
+  const strip = shown.strip && data.sequences.length > 0;
   const stations = strip ? data.sequences.reduce((n, s) => n + s.stations.length, 0) : 0;
   const station = (tight ? 32 : 40) * text;
   const nameAbove = narrow ? 17 * text : 0;
-  let pitch = view.dense ? 20 * text : USUAL_PITCH * text;
+  let pitch = shown.dense ? 20 * text : USUAL_PITCH * text;
   if (room.heightPx !== undefined) {
-    const groups =
-      view.order === 'group' && !view.dense ? new Set(data.lanes.map((l) => l.group)).size : 0;
-    const rest = view.milestones ? data.milestones.length * milestone + heading * 1.5 : 0;
-    const opened = view.dense ? [] : data.lanes.filter((lane) => view.opened.has(lane.id));
+    const groups = shown.grouped ? new Set(data.lanes.map((l) => l.group)).size : 0;
+    const rest = shown.milestones ? data.milestones.length * milestone + heading * 1.5 : 0;
+    const opened = shown.dense ? [] : data.lanes.filter((lane) => shown.opened.has(lane.id));
     const rows = opened.reduce((n, lane) => n + lane.bands.length + 0.8, 0) * row;
     const taken = axis + foot + groups * heading + rest + rows + stations * station + 14 * text;
     pitch = pitchFor(
@@ -109,7 +108,7 @@ export function sizesFor(
       text,
     );
   }
-  const under = view.dense ? 1 : 4 * text;
+  const under = shown.dense ? 1 : 4 * text;
   return {
     width: room.widthPx,
     text,
@@ -122,9 +121,9 @@ export function sizesFor(
     fine: Math.max(1, 0.8 * text),
     line: 1.3 * Math.max(1, 0.85 * text),
     heavy: 1.7 * Math.max(1, 0.85 * text),
-    top: view.dense ? 0 : 5 * text,
+    top: shown.dense ? 0 : 5 * text,
     pitch,
-    ridge: view.dense ? pitch - 2 : Math.min(pitch - under, 34 * text),
+    ridge: shown.dense ? pitch - 2 : Math.min(pitch - under, 34 * text),
     under,
     nameAbove,
     row,

@@ -48,6 +48,8 @@ export interface ChartWords {
   clocks(age: AxisDay): readonly string[];
   /** The printed figures of a claim, beside its row. */
   claim(claim: SourcedClaim): string;
+  /** A lane in one sentence, whatever the age. */
+  laneFigures(id: string, figures: LaneFigures, sources: number): string;
   /** A lane in one sentence, with what the sources lead one to expect at the age. */
   lane(reading: LaneReading): string;
   /** The lane pointed at: what is said of it at the age, and by whom. */

@@ -7,4 +7,4 @@ import Gallery from './Gallery.svelte';
 
 const target = document.querySelector('main');
 if (!target) throw new Error('the page has no main');
-mount(Gallery, { target, props: { query: new URLSearchParams(location.search) } });
+mount(Gallery, { target });
