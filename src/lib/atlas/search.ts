@@ -1,0 +1,62 @@
+/** Finding a reflex by name or synonym; typing forgives a slip. */
+import MiniSearch from 'minisearch';
+import type { Reflex, ReflexProse } from './types.ts';
+
+export interface NameIndex {
+  /** Ids of the reflexes that fit a text, best first; all of them for an empty text. */
+  find(text: string): string[];
+}
+
+const plain = (text: string): string =>
+  text
+    .normalize('NFD')
+    .replaceAll(/\p{Mark}/gu, '')
+    .toLowerCase();
+
+/** An index over names, short names, ids and synonyms. */
+export function nameIndex(
+  reflexes: readonly Reflex[],
+  prose: Readonly<Record<string, ReflexProse>>,
+): NameIndex {
+  const index = new MiniSearch<{ id: string; name: string; short: string; synonyms: string }>({
+    fields: ['name', 'short', 'id', 'synonyms'],
+    processTerm: plain,
+    searchOptions: {
+      boost: { name: 2, short: 2 },
+      prefix: true,
+      // one slip in a word of four letters, two in a long one
+      fuzzy: (term) => (term.length < 4 ? 0 : term.length < 8 ? 1 : 2),
+      combineWith: 'AND',
+    },
+  });
+  index.addAll(
+    reflexes.map(({ id, name, short }) => ({
+      id,
+      name,
+      short,
+      synonyms: (prose[id]?.synonyms ?? []).join(' '),
+    })),
+  );
+  return {
+    find: (text) =>
+      text.trim() === ''
+        ? reflexes.map(({ id }) => id)
+        : index.search(text).map((result) => result.id as string),
+  };
+}
+
+/** The reflex a printed name most likely means: exact first, then by search. */
+export function reflexNamed(
+  text: string,
+  reflexes: readonly Reflex[],
+  prose: Readonly<Record<string, ReflexProse>>,
+  index = nameIndex(reflexes, prose),
+): { exact: boolean; id: string } | undefined {
+  const wanted = plain(text.trim());
+  const same = reflexes.find(({ id, name, short }) =>
+    [id, name, short, ...(prose[id]?.synonyms ?? [])].some((word) => plain(word) === wanted),
+  );
+  if (same) return { exact: true, id: same.id };
+  const [nearest] = index.find(text);
+  return nearest === undefined ? undefined : { exact: false, id: nearest };
+}
