@@ -55,7 +55,7 @@ const direction = {
       HOUSE
     );
     const rule = table[from];
-    /** @param {import('estree').Node & { source?: any; importKind?: string; exportKind?: string; specifiers?: any[] }} node */
+    /** @param {any} node an import or export, of any form */
     const check = (node) => {
       if (typeof node.source?.value !== 'string') return;
       if (!rule) return context.report({ node, messageId: 'unknown', data: { from } });

@@ -21,7 +21,10 @@ export function editDistance(a: string, b: string): number {
 
 /** The nearest known name, if it is near enough to have been meant. */
 export function nearestName(text: string, known: readonly string[]): string | undefined {
-  const word = text.slice(0, 60).toLowerCase().replaceAll(/[\s_]+/g, '-');
+  const word = text
+    .slice(0, 60)
+    .toLowerCase()
+    .replaceAll(/[\s_]+/g, '-');
   const ranked = known
     .map((name) => ({ name, distance: editDistance(word, name) }))
     .sort((a, b) => a.distance - b.distance);

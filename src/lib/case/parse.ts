@@ -56,8 +56,10 @@ function readBirth(raw: RawChild, read: Reader): Birth | undefined {
         { field: 'dating' },
         { code: 'unknown-dating', text: raw.dating, known: DATING_METHODS },
       );
-  if (raw.gestation === undefined && raw.due === undefined)
-    { read.refuse({ field: 'gestation' }, { code: 'no-dating' }); return; }
+  if (raw.gestation === undefined && raw.due === undefined) {
+    read.refuse({ field: 'gestation' }, { code: 'no-dating' });
+    return;
+  }
   const due = raw.due === undefined ? undefined : read.date(raw.due, { field: 'due' });
   const days = raw.gestation === undefined ? undefined : parseGestation(raw.gestation);
   if (raw.gestation !== undefined && days === undefined)
@@ -65,17 +67,25 @@ function readBirth(raw: RawChild, read: Reader): Birth | undefined {
   if (!born || !dating) return undefined;
   const byGestation = days === undefined ? undefined : birthFromGestation(born, days, dating);
   const byDue = due === undefined ? undefined : birthFromDue(born, due, dating);
-  if (byGestation && 'code' in byGestation) { read.refuse({ field: 'gestation' }, byGestation); return; }
-  if (byDue && 'code' in byDue) { read.refuse({ field: 'due' }, byDue); return; }
-  if (byDue && byGestation && byDue.gestationalDays !== byGestation.gestationalDays)
-    { read.refuse(
+  if (byGestation && 'code' in byGestation) {
+    read.refuse({ field: 'gestation' }, byGestation);
+    return;
+  }
+  if (byDue && 'code' in byDue) {
+    read.refuse({ field: 'due' }, byDue);
+    return;
+  }
+  if (byDue && byGestation && byDue.gestationalDays !== byGestation.gestationalDays) {
+    read.refuse(
       { field: 'due' },
       {
         code: 'due-contradicts',
         byDue: byDue.gestationalDays,
         byGestation: byGestation.gestationalDays,
       },
-    ); return; }
+    );
+    return;
+  }
   return byGestation ?? byDue;
 }
 
@@ -90,11 +100,10 @@ function readChild(raw: RawChild, read: Reader): Child | undefined {
 
 function readSide(raw: RawFinding, atlas: Atlas, at: Place, read: Reader): Side | undefined {
   const side = read.oneOf(raw.side, SIDES);
-  if (!side)
-    { read.refuse(
-      { ...at, field: 'side' },
-      { code: 'unknown-side', text: raw.side, known: SIDES },
-    ); return; }
+  if (!side) {
+    read.refuse({ ...at, field: 'side' }, { code: 'unknown-side', text: raw.side, known: SIDES });
+    return;
+  }
   const reflex = atlas.reflexes.get(raw.reflex);
   if (!reflex) return side;
   const has: Side[] = [
@@ -102,10 +111,7 @@ function readSide(raw: RawFinding, atlas: Atlas, at: Place, read: Reader): Side 
     ...(reflex.midline ? (['midline'] as const) : []),
   ];
   if (has.includes(side)) return side;
-  read.refuse(
-    { ...at, field: 'side' },
-    { code: 'no-such-side', side, reflex: reflex.name, has },
-  );
+  read.refuse({ ...at, field: 'side' }, { code: 'no-such-side', side, reflex: reflex.name, has });
 }
 
 function readFinding(raw: RawFinding, atlas: Atlas, at: Place, read: Reader): Finding | undefined {
@@ -149,8 +155,10 @@ function readVisit(
     read.refuse({ field: 'on', visit }, { code: 'exam-before-birth', on, born: birth.born });
   const examiner = read.text(raw.examiner.trim(), { field: 'examiner', visit }, MAX_LABEL);
   const note = read.text(raw.note, { field: 'note', visit }, MAX_NOTE);
-  if (raw.findings.length > MAX_FINDINGS)
-    { read.refuse({ field: 'findings', visit }, { code: 'too-many', limit: MAX_FINDINGS }); return; }
+  if (raw.findings.length > MAX_FINDINGS) {
+    read.refuse({ field: 'findings', visit }, { code: 'too-many', limit: MAX_FINDINGS });
+    return;
+  }
   const seen = new Set<string>();
   const findings = raw.findings.flatMap((rawFinding, index): Finding[] => {
     const at: Place = {

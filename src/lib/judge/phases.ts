@@ -5,7 +5,7 @@ export const PHASES = ['not-yet', 'emerging', 'established', 'integrating', 'int
 export type Phase = (typeof PHASES)[number];
 
 /** Where each phase stands in a row of probabilities: silent first, then the phases in order. */
-export const SILENT = 0;
+// index 0: silent
 export const NOT_YET = 1;
 export const EMERGING = 2;
 export const ESTABLISHED = 3;

@@ -12,4 +12,3 @@ import * as ui from './en/ui.ts';
 
 export const en = { ages, atlas, attention, record, chart, forms, judge, pages, problems, ui };
 
-export type Words = typeof en;
