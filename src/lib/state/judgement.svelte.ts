@@ -57,14 +57,29 @@ export class Judgement {
     once(this.visits.flatMap(({ findings }) => findings.map((f) => f.reflex.id))),
   );
 
+  /** The lanes the view asks for; none named means all. */
+  readonly lanes = $derived.by((): readonly string[] => {
+    switch (this.#view.lanes) {
+      case 'asking': {
+        const asking = this.entries.filter(
+          (e) => e.attention === 'discuss' || e.attention === 'watch',
+        );
+        return asking.length > 0 ? asking.map((e) => e.reflex.id) : this.tested;
+      }
+      case 'tested':
+        return this.tested;
+      case 'all':
+        return [];
+    }
+  });
+
   /** The chart's data for the child, with the lanes the view asks for. */
   readonly chart = $derived.by(() => {
-    const { record, tested } = this;
-    const some = this.#view.lanes === 'tested' && tested.length > 0;
+    const { record, lanes } = this;
     return chartData(
       this.#atlas,
       this.sheet,
-      some ? { reflexes: tested } : {},
+      lanes.length > 0 ? { reflexes: lanes } : {},
       record && {
         birth: record.child.birth,
         limits: this.#settings.limits,

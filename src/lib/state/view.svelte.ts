@@ -3,8 +3,9 @@ import type { AxisDay } from '../age/axis.ts';
 import type { LaneOrder, Stretch } from '../chart/model.ts';
 import { NONE, toggled } from './sets.ts';
 
-/** Which lanes are shown: those looked at in this child, or all. */
-export type LaneChoice = 'tested' | 'all';
+/** Which lanes are shown: those that ask for attention at the visit, those looked at, or all. */
+export const LANE_CHOICES = ['asking', 'tested', 'all'] as const;
+export type LaneChoice = (typeof LANE_CHOICES)[number];
 
 export class View {
   /** The part of the axis in sight; undefined: the first sight. */

@@ -16,7 +16,7 @@ import {
   shortDateWords,
   spanWords,
 } from './ages.ts';
-import { apart, bases, groups, sides } from './atlas.ts';
+import { apart, groups, sides } from './atlas.ts';
 import { responses } from './case.ts';
 import { orders } from './judge.ts';
 
@@ -90,12 +90,12 @@ const plainClocks = (day: AxisDay): string[] =>
 
 /** What the sources say at an age, gathered by phase and named: `established: Nelson, Bates`. */
 function byPhase(said: LaneAt['said']): string[] {
-  const named = new Map<string, string[]>();
-  for (const { short, phase } of said) {
-    const word = phase ? phases[phase] : 'silent';
-    named.set(word, [...(named.get(word) ?? []), short]);
-  }
-  return [[...named].map(([word, sources]) => `${word}: ${sources.join(', ')}`).join('; ')];
+  const speaking = (Object.keys(phases) as Phase[]).flatMap((phase) => {
+    const sources = said.filter((one) => one.phase === phase).map((one) => one.short);
+    return sources.length > 0 ? [`${phases[phase]}: ${sources.join(', ')}`] : [];
+  });
+  const silent = said.filter((one) => !one.phase).length;
+  return [[...speaking, ...(silent > 0 ? [`${silent} silent`] : [])].join('; ')];
 }
 
 /** Every text of the chart, for an atlas and, where there is one, a child. */
@@ -117,6 +117,8 @@ export function chartWords(
         ? 'stays for life'
         : 'no end dated';
   const counted = (n: number): string => (n === 1 ? '1 source' : `${n} sources`);
+  const figures = (id: string, of: LaneAt['figures'], sources: number): string =>
+    `${name(id)}: appears ${stretch(of.appears)}, ${ends(of)}, ${counted(sources)}`;
   const station = (s: Station): string => {
     switch (s.event) {
       case 'appears':
@@ -152,8 +154,9 @@ export function chartWords(
     term: 'term',
     clocks,
     claim: claimWords,
+    laneFigures: figures,
     lane: (at: LaneAt): string =>
-      `${name(at.id)}: appears ${stretch(at.figures.appears)}, ${ends(at.figures)}, ${counted(at.sources)}; at ${clocks(at.age)[0] ?? ''} expected ${share(at.expected)}`,
+      `${figures(at.id, at.figures, at.sources)}; at ${clocks(at.age)[0] ?? ''} expected ${share(at.expected)}`,
     readout: (at: LaneAt): { title: string; lines: string[] } => ({
       title: `${name(at.id)} at ${clocks(at.age)[0] ?? ''}: expected ${share(at.expected)}`,
       lines: byPhase(at.said),

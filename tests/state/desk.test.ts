@@ -1,0 +1,191 @@
+import { describe, expect, it } from 'vitest';
+import { ATLAS } from '../../src/lib/atlas/atlas.ts';
+import { caseText } from '../../src/lib/case/file.ts';
+import { demoCase } from '../../src/lib/state/demo.ts';
+import { Desk } from '../../src/lib/state/desk.svelte.ts';
+import { blankVisit, withResponse } from '../../src/lib/state/visit.ts';
+import { memoryStore } from '../../src/lib/store/memory.ts';
+import type { Store } from '../../src/lib/store/store.ts';
+
+const record = demoCase(ATLAS);
+const seed = [{ id: 'kestrel', record }];
+
+async function deskWith(store: Store = memoryStore(seed)): Promise<{ desk: Desk; store: Store }> {
+  const desk = new Desk(ATLAS, seed, undefined);
+  await desk.load(store);
+  return { desk, store };
+}
+
+const visit = withResponse(
+  blankVisit('2026-06-08'),
+  'moro',
+  ['left', 'right'],
+  'elicited',
+  'quiet-alert',
+);
+
+describe('a visit', () => {
+  it('is kept, undone, redone, and written each time', async () => {
+    const { desk, store } = await deskWith();
+    const count = async (): Promise<number | undefined> => {
+      await desk.written;
+      return (await store.all()).kept[0]?.record.visits.length;
+    };
+    expect(desk.putVisit(undefined, visit)).toEqual({ ok: true, value: 4 });
+    expect(await count()).toBe(4);
+    desk.undo();
+    expect(desk.open?.record).toEqual(record);
+    expect(await count()).toBe(3);
+    desk.redo();
+    expect(desk.open?.record.visits.at(-1)?.on).toBe('2026-06-08');
+    expect(await count()).toBe(4);
+  });
+
+  it('stands in the order of the dates, whatever order it was entered in', async () => {
+    const { desk } = await deskWith();
+    expect(desk.putVisit(undefined, { ...visit, on: '2025-12-01' })).toEqual({
+      ok: true,
+      value: 1,
+    });
+    expect(desk.open?.record.visits.map(({ on }) => on)).toEqual([
+      '2025-12-01',
+      '2026-01-12',
+      '2026-03-16',
+      '2026-05-11',
+    ]);
+  });
+
+  it('that cannot be kept waits as a draft; the record is as before and nothing is undone', async () => {
+    const { desk } = await deskWith();
+    const early = { ...visit, on: '2025-01-01' };
+    expect(desk.writeVisit(undefined, early)).toBeUndefined();
+    expect(desk.open?.record).toEqual(record);
+    expect(desk.visitTyped(undefined)).toEqual(early);
+    expect(desk.draftProblems(undefined).map(({ code }) => code)).toEqual(['exam-before-birth']);
+    expect(desk.history.canUndo).toBe(false);
+    expect(desk.writeVisit(undefined, visit)).toBe(4);
+    expect(desk.draft).toBeUndefined();
+  });
+
+  it('with nothing in it but a date is no visit yet', async () => {
+    const { desk } = await deskWith();
+    desk.writeVisit(undefined, blankVisit('2026-06-08'));
+    expect(desk.open?.record.visits).toHaveLength(3);
+    expect(desk.draftProblems(undefined)).toEqual([]);
+  });
+
+  it('is removed by its number, and comes back', async () => {
+    const { desk } = await deskWith();
+    desk.removeVisit(2);
+    expect(desk.open?.record.visits.map(({ on }) => on)).toEqual(['2026-01-12', '2026-05-11']);
+    desk.undo();
+    expect(desk.open?.record).toEqual(record);
+  });
+});
+
+describe('a child', () => {
+  const plover = { label: 'Plover', born: '2026-04-01', gestation: '33w1d', dating: 'last-period' };
+
+  it('is added and opened; undo takes it out and opens the one before', async () => {
+    const { desk } = await deskWith();
+    expect(desk.addChild({ ...plover, invented: false }).ok).toBe(true);
+    expect(desk.open?.record.child.label).toBe('Plover');
+    desk.undo();
+    expect(desk.shelf).toHaveLength(1);
+    expect(desk.open?.record.child.label).toBe('Kestrel');
+  });
+
+  it('that is refused changes nothing', async () => {
+    const { desk } = await deskWith();
+    const parsed = desk.addChild({ ...plover, gestation: '50w0d', invented: false });
+    expect(parsed.ok).toBe(false);
+    expect(desk.shelf).toEqual(seed);
+    expect(desk.history.canUndo).toBe(false);
+  });
+
+  it('is removed from the store and put back there by undo', async () => {
+    const { desk, store } = await deskWith();
+    desk.removeChild('kestrel');
+    await desk.written;
+    expect((await store.all()).kept).toEqual([]);
+    expect(desk.open).toBeUndefined();
+    desk.undo();
+    await desk.written;
+    expect((await store.all()).kept).toEqual(seed);
+    expect(desk.open?.id).toBe('kestrel');
+  });
+
+  it('whose birth date is moved past a visit is refused', async () => {
+    const { desk } = await deskWith();
+    const parsed = desk.changeChild({ ...plover, born: '2026-03-01', invented: false });
+    expect(parsed.ok ? [] : parsed.problems.map(({ code }) => code)).toContain('exam-before-birth');
+    expect(desk.open?.record).toEqual(record);
+  });
+});
+
+describe('a file', () => {
+  const file = (text: string, size = text.length) => ({ size, text: () => Promise.resolve(text) });
+
+  it('that was saved opens as the same record', async () => {
+    const { desk } = await deskWith();
+    expect((await desk.openFile(file(caseText(record)))).ok).toBe(true);
+    expect(desk.shelf).toHaveLength(2);
+    expect(desk.open?.record).toEqual(record);
+    expect(desk.open?.id).not.toBe('kestrel');
+  });
+
+  it('that is too large is refused before it is read', async () => {
+    const { desk } = await deskWith();
+    let wasRead = false;
+    const parsed = await desk.openFile({
+      size: 200_000_000,
+      text: () => {
+        wasRead = true;
+        return Promise.resolve('');
+      },
+    });
+    expect(parsed.ok ? '' : parsed.problems[0]?.code).toBe('too-large');
+    expect(wasRead).toBe(false);
+    expect(desk.shelf).toEqual(seed);
+  });
+});
+
+describe('the store', () => {
+  it('that refuses a write is said, and the change stays on the desk', async () => {
+    const full: Store = {
+      ...memoryStore(seed),
+      put: () => Promise.reject(new Error('no room')),
+    };
+    const { desk } = await deskWith(full);
+    desk.putVisit(undefined, visit);
+    await desk.written;
+    expect(desk.refusedWrite).toBe(true);
+    expect(desk.open?.record.visits).toHaveLength(4);
+  });
+
+  it('that another page has changed replaces what is here and ends undo', async () => {
+    const shared = memoryStore(seed);
+    let tell = (): void => undefined;
+    const watched: Store = { ...shared, watch: (changed) => (tell = changed) };
+    const { desk } = await deskWith(watched);
+    desk.putVisit(undefined, visit);
+    await desk.written;
+    await shared.put({ id: 'kestrel', record: { ...record, visits: [] } });
+    tell();
+    await expect.poll(() => desk.open?.record.visits.length).toBe(0);
+    expect(desk.history.canUndo).toBe(false);
+  });
+
+  it('that tells of our own change leaves undo as it was', async () => {
+    const shared = memoryStore(seed);
+    const tellings: (() => void)[] = [];
+    const { desk } = await deskWith({ ...shared, watch: (changed) => tellings.push(changed) });
+    desk.putVisit(undefined, visit);
+    for (const tell of tellings) tell();
+    await desk.written;
+    await shared.all();
+    expect(tellings).toHaveLength(1);
+    expect(desk.history.canUndo).toBe(true);
+    expect(desk.open?.record.visits).toHaveLength(4);
+  });
+});
