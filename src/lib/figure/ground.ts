@@ -152,15 +152,15 @@ function table(page: Page, edge: Edge, width: number): Shape[] {
   ];
 }
 
-/** The ground of a stage on a page. @param edge where the stage has a table, its corner */
+/** The ground of a stage on a page; water comes with the stimulus. @param edge where the stage has a table, its corner */
 export function groundShapes(
   page: Page,
   stage: Stage,
   j: Joints,
-  frame: { width: number; height: number },
+  frame: { width: number; height: number; time: number },
   edge?: Edge,
 ): Shape[] {
-  const { width, height } = frame;
+  const { width, height, time } = frame;
   const w = WINDOW;
   const mat: Shape = {
     name: 'mat',
@@ -171,7 +171,7 @@ export function groundShapes(
     case 'mat':
       return [mat];
     case 'water':
-      return [mat, ...waves(page, width, height)];
+      return time < 0.5 ? [mat] : [mat, ...waves(page, width, height)];
     case 'board':
       return board(page, stage, j);
     case 'rug': {

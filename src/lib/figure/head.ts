@@ -39,24 +39,26 @@ function reachAlong(blob: Blob, middle: Spot, nx: number, ny: number): number {
   if (det <= 0) return 0;
   const dx = middle[0] - blob.x;
   const dy = middle[1] - blob.y;
-  const form = (ax: number, ay: number, bx: number, by: number): number =>
-    (yy * ax * bx - xy * (ax * by + ay * bx) + xx * ay * by) / det;
-  const a = form(nx, ny, nx, ny);
-  const b = form(nx, ny, dx, dy);
-  const c = form(dx, dy, dx, dy) - 1;
+  const a = (yy * nx * nx - 2 * xy * nx * ny + xx * ny * ny) / det;
+  const b = (yy * nx * dx - xy * (nx * dy + ny * dx) + xx * ny * dy) / det;
+  const c = (yy * dx * dx - 2 * xy * dx * dy + xx * dy * dy) / det - 1;
   const root = b * b - a * c;
   return root < 0 ? 0 : Math.max(0, (-b + Math.sqrt(root)) / a);
 }
 
-const RAYS = 72;
+const RAYS = 48;
 
 /** The outline of the head as it is turned: the parts seen from their middle, their creases softened. */
 export function headOutline(page: Page, origin: Vec, f: Frame, purse: number): Spot[] {
   const soft = PARTS.map((part) => partBlob(page, origin, f, part));
   const sharp = [NOSE, lips(purse)].map((part) => partBlob(page, origin, f, part));
   const middle = onPage(page, at(origin, f, [0, 0, 0.02]));
-  const far = (blobs: readonly Blob[], a: number): number =>
-    Math.max(...blobs.map((b) => reachAlong(b, middle, Math.cos(a), Math.sin(a))));
+  const far = (blobs: readonly Blob[], a: number): number => {
+    const [nx, ny] = [Math.cos(a), Math.sin(a)];
+    let reach = 0;
+    for (const b of blobs) reach = Math.max(reach, reachAlong(b, middle, nx, ny));
+    return reach;
+  };
   // Rays crowd where the face looks, so that a profile keeps its nose and lips.
   const face = onPage(page, at(origin, f, [0, -0.2, 0.35]));
   const toFace = Math.atan2(face[1] - middle[1], face[0] - middle[0]);

@@ -3,9 +3,9 @@ import { ANCHORS } from './anchors.ts';
 import type { Body } from './body.ts';
 import { handAt, type Ball, type Extremity } from './hand.ts';
 import { bandPath, throughPath } from './outline.ts';
-import { discOf, onPage, type Page } from './page.ts';
-import type { Shape } from './paint.ts';
-import { add, cosDeg, inFrame, sinDeg, times, type Frame, type Vec } from './space.ts';
+import { discOf, onPage, type Page, type Spot } from './page.ts';
+import { wayOf, type Shape } from './paint.ts';
+import { add, between, cosDeg, inFrame, sinDeg, times, type Frame, type Vec } from './space.ts';
 import type { HelperSpec } from './stage.ts';
 
 /** Sizes against the infant's own hand: a grown hand, held a little small so that it never leads. */
@@ -46,7 +46,7 @@ export function helperOf(spec: HelperSpec, body: Body): Helper {
   const frame = frameOf(spec);
   const size = USUAL * (spec.size ?? 1);
   const hold = HOLDS[spec.hold];
-  const goal = add(ANCHORS[spec.at](body), [...(spec.off ?? [0, 0]), 0] as unknown as Vec);
+  const goal = add(ANCHORS[spec.at](body), [spec.off?.[0] ?? 0, spec.off?.[1] ?? 0, 0]);
   const wrist = add(goal, times(inFrame(frame, hold.touch), -size));
   // The hand is made at the infant's size about its wrist, then grown.
   const small = handAt([0, 0, 0], frame, hold.grips, hold.spread);
@@ -74,8 +74,7 @@ export function helperOf(spec: HelperSpec, body: Body): Helper {
 export function helperShapes(page: Page, h: Helper, line: number): Shape[] {
   const band = (balls: readonly Ball[]): string =>
     bandPath(balls.map((b) => discOf(page, b.centre, b.radius)));
-  const [x1, y1] = onPage(page, add(h.wrist, times(add(h.end, times(h.wrist, -1)), 0.12)));
-  const [x2, y2] = onPage(page, add(h.wrist, times(add(h.end, times(h.wrist, -1)), 0.92)));
+  const along = (share: number): Spot => onPage(page, between(h.wrist, h.end, share));
   const seams: Shape[] = h.hand.seams.map((s) => ({
     name: 'helper-finger',
     d: throughPath(
@@ -92,7 +91,7 @@ export function helperShapes(page: Page, h: Helper, line: number): Shape[] {
       fill: { key: 'helper' },
       line: 'helper-line',
       width: line * 0.62,
-      fade: { x1, y1, x2, y2 },
+      fade: wayOf(along(0.12), along(0.92)),
     },
     ...seams,
   ];

@@ -1,52 +1,75 @@
 /** Closed outlines and open lines as path strings. All run clockwise, so that overlaps never leave holes. */
 import { furthest, type Blob, type Disc, type Spot } from './page.ts';
-
-const num = (value: number): string => {
-  const rounded = Math.round(value * 10) / 10;
-  return String(rounded === 0 ? 0 : rounded);
-};
-const spot = ([x, y]: Spot): string => `${num(x)} ${num(y)}`;
+import { Trace } from './trace.ts';
 
 /** A disc as a path. */
-export function discPath({ x, y, r }: Disc): string {
-  const arc = `A${num(r)} ${num(r)} 0 1 1`;
-  return `M${spot([x - r, y])}${arc} ${spot([x + r, y])}${arc} ${spot([x - r, y])}Z`;
+export const discPath = ({ x, y, r }: Disc): string =>
+  new Trace()
+    .move([x - r, y])
+    .arc(r, true, [x + r, y])
+    .arc(r, true, [x - r, y])
+    .close();
+
+const SAMPLES = 72;
+/** Directions all round, worked out once. */
+const WAYS: readonly Spot[] = Array.from({ length: SAMPLES }, (_, i): Spot => {
+  const a = (i / SAMPLES) * 2 * Math.PI;
+  return [Math.cos(a), Math.sin(a)];
+});
+
+/** The direction in which two discs reach equally far, of the two the one nearer `near`; in radians. */
+function commonTangent(one: Disc, other: Disc, near: number): number {
+  const dx = one.x - other.x;
+  const dy = one.y - other.y;
+  const apart = Math.hypot(dx, dy) || 1;
+  const off = Math.acos(Math.min(1, Math.max(-1, (other.r - one.r) / apart)));
+  const axis = Math.atan2(dy, dx);
+  const gap = (a: number): number => Math.abs(Math.atan2(Math.sin(a - near), Math.cos(a - near)));
+  return gap(axis + off) < gap(axis - off) ? axis + off : axis - off;
 }
 
-/** The directions in which one disc hands over to the next on the way round their common outline. */
-function runs(discs: readonly Disc[]): { disc: Disc; from: number; to: number }[] {
-  const SAMPLES = 120;
-  const leader = (i: number): number => {
-    const a = (i / SAMPLES) * 2 * Math.PI;
-    let best = 0;
+interface Run {
+  readonly disc: Disc;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** The same for two discs, of which each leads on its own side of the common tangents. */
+function pairRuns(a: Disc, b: Disc): Run[] {
+  const apart = Math.hypot(b.x - a.x, b.y - a.y);
+  if (apart <= Math.abs(a.r - b.r) + 1e-6) return [];
+  const axis = Math.atan2(b.y - a.y, b.x - a.x);
+  const off = Math.acos((a.r - b.r) / apart);
+  return [
+    { disc: b, from: axis - off, to: axis + off },
+    { disc: a, from: axis + off, to: axis - off },
+  ];
+}
+
+/** Which disc makes the common outline in which directions, clockwise all round. */
+function runs(discs: readonly Disc[]): Run[] {
+  const [a, b] = discs;
+  if (a && b && discs.length === 2) return pairRuns(a, b);
+  const leaders = WAYS.map(([nx, ny]) => {
+    let best: Disc | undefined;
     let reach = -Infinity;
-    discs.forEach((d, k) => {
-      const here = d.x * Math.cos(a) + d.y * Math.sin(a) + d.r;
-      if (here > reach + 1e-9) [best, reach] = [k, here];
-    });
+    for (const d of discs) {
+      const here = d.x * nx + d.y * ny + d.r;
+      if (here > reach + 1e-9) [best, reach] = [d, here];
+    }
     return best;
-  };
-  const leaders = Array.from({ length: SAMPLES }, (_, i) => leader(i));
-  const found: { disc: Disc; from: number; to: number }[] = [];
-  for (let i = 0; i < SAMPLES; i++) {
-    const before = discs[leaders[(i + SAMPLES - 1) % SAMPLES] ?? 0];
-    const here = discs[leaders[i] ?? 0];
-    if (!before || !here || before === here) continue;
-    // Both discs reach equally far in the direction of their common tangent.
-    const dx = before.x - here.x;
-    const dy = before.y - here.y;
-    const apart = Math.hypot(dx, dy);
-    const off = Math.acos(Math.min(1, Math.max(-1, (here.r - before.r) / (apart || 1))));
-    const axis = Math.atan2(dy, dx);
-    const near = ((i - 0.5) / SAMPLES) * 2 * Math.PI;
-    const gap = (a: number): number => Math.abs(Math.atan2(Math.sin(a - near), Math.cos(a - near)));
-    const turn = gap(axis + off) < gap(axis - off) ? axis + off : axis - off;
-    found.push({ disc: here, from: turn, to: turn });
-  }
-  found.forEach((run, i) => {
-    run.to = found[(i + 1) % found.length]?.from ?? run.from;
   });
-  return found;
+  const starts: { disc: Disc; from: number }[] = [];
+  leaders.forEach((here, i) => {
+    const before = leaders[(i + SAMPLES - 1) % SAMPLES];
+    if (!before || !here || before === here) return;
+    const near = ((i - 0.5) / SAMPLES) * 2 * Math.PI;
+    starts.push({ disc: here, from: commonTangent(before, here, near) });
+  });
+  return starts.map((start, i) => ({
+    ...start,
+    to: starts[(i + 1) % starts.length]?.from ?? start.from,
+  }));
 }
 
 /** The rubber band round some discs: straight sides, round ends. */
@@ -55,31 +78,75 @@ export function bandPath(discs: readonly Disc[]): string {
   const largest = discs.reduce((a, b) => (b.r > a.r ? b : a));
   if (parts.length < 2) return discPath(largest);
   const on = (d: Disc, a: number): Spot => [d.x + d.r * Math.cos(a), d.y + d.r * Math.sin(a)];
-  let path = '';
+  const trace = new Trace();
   for (const { disc, from, to } of parts) {
     const sweep = (((to - from) % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI);
-    path += `${path ? 'L' : 'M'}${spot(on(disc, from))}`;
-    path += `A${num(disc.r)} ${num(disc.r)} 0 ${sweep > Math.PI ? 1 : 0} 1 ${spot(on(disc, to))}`;
+    if (trace.d) trace.line(on(disc, from));
+    else trace.move(on(disc, from));
+    trace.arc(disc.r, sweep > Math.PI, on(disc, to));
   }
-  return `${path}Z`;
+  return trace.close();
 }
 
-/** The rubber band round some blobs, to a fraction of a page unit. */
-export function blobBandPath(blobs: readonly Blob[], corners = 28): string {
-  const points: Spot[] = [];
-  for (let i = 0; i < corners; i++) {
-    const a = (i / corners) * 2 * Math.PI;
-    const n: Spot = [Math.cos(a), Math.sin(a)];
-    let best: Spot | undefined;
-    for (const blob of blobs) {
-      const here = furthest(blob, n[0], n[1]);
-      if (!best || here[0] * n[0] + here[1] * n[1] > best[0] * n[0] + best[1] * n[1]) best = here;
-    }
-    const last = points.at(-1);
-    if (best && (!last || Math.hypot(best[0] - last[0], best[1] - last[1]) > 0.4))
-      points.push(best);
+const BLOB_SAMPLES = 20;
+
+const reachOf = (blob: Blob, a: number): number => {
+  const [x, y] = furthest(blob, Math.cos(a), Math.sin(a));
+  return x * Math.cos(a) + y * Math.sin(a);
+};
+
+function leaderAt(blobs: readonly Blob[], a: number): Blob | undefined {
+  let best: Blob | undefined;
+  let reach = -Infinity;
+  for (const blob of blobs) {
+    const here = reachOf(blob, a);
+    if (here > reach + 1e-9) [best, reach] = [blob, here];
   }
-  return throughPath(points, true);
+  return best;
+}
+
+/** Where the tangents at two points of an outline meet, given the directions the points face. */
+function corner(p: Spot, a: number, q: Spot, b: number): Spot {
+  const cross = Math.sin(b - a);
+  if (Math.abs(cross) < 1e-6) return [(p[0] + q[0]) / 2, (p[1] + q[1]) / 2];
+  const cp = p[0] * Math.cos(a) + p[1] * Math.sin(a);
+  const cq = q[0] * Math.cos(b) + q[1] * Math.sin(b);
+  return [
+    (cp * Math.sin(b) - cq * Math.sin(a)) / cross,
+    (cq * Math.cos(a) - cp * Math.cos(b)) / cross,
+  ];
+}
+
+/** The rubber band round some blobs: the sides between two of them are straight, the rest is round. */
+export function blobBandPath(blobs: readonly Blob[]): string {
+  const stops: { blob: Blob; a: number; p: Spot }[] = [];
+  const stop = (blob: Blob, a: number): void => {
+    stops.push({ blob, a, p: furthest(blob, Math.cos(a), Math.sin(a)) });
+  };
+  const step = (2 * Math.PI) / BLOB_SAMPLES;
+  for (let i = 0; i < BLOB_SAMPLES; i++) {
+    const [here, next] = [leaderAt(blobs, i * step), leaderAt(blobs, (i + 1) * step)];
+    if (!here || !next) continue;
+    stop(here, i * step);
+    if (here === next) continue;
+    // The direction in which both reach equally far, where one hands over to the other.
+    let [low, high] = [i * step, (i + 1) * step];
+    for (let k = 0; k < 16; k++) {
+      const middle = (low + high) / 2;
+      if (reachOf(here, middle) >= reachOf(next, middle)) low = middle;
+      else high = middle;
+    }
+    stop(here, low);
+    stop(next, low);
+  }
+  const trace = new Trace();
+  stops.forEach((s, i) => {
+    const next = stops[(i + 1) % stops.length] ?? s;
+    if (i === 0) trace.move(s.p);
+    if (s.blob === next.blob) trace.quadratic(corner(s.p, s.a, next.p, next.a), next.p);
+    else trace.line(next.p);
+  });
+  return trace.close();
 }
 
 /** Points in clockwise order round what they enclose. */
@@ -98,7 +165,7 @@ export function throughPath(line: readonly Spot[], closed: boolean): string {
   const n = points.length;
   const p = (i: number): Spot =>
     points[closed ? (i + n) % n : Math.min(n - 1, Math.max(0, i))] ?? [0, 0];
-  let path = `M${spot(p(0))}`;
+  const trace = new Trace().move(p(0));
   for (let i = 0; i < (closed ? n : n - 1); i++) {
     const [a, b, c, d] = [p(i - 1), p(i), p(i + 1), p(i + 2)];
     // The pull of the neighbours is held to the length of the piece, so that uneven spacing never loops.
@@ -109,11 +176,14 @@ export function throughPath(line: readonly Spot[], closed: boolean): string {
     };
     const out = pull(a, c);
     const back = pull(b, d);
-    path += `C${spot([b[0] + out[0], b[1] + out[1]])} ${spot([c[0] - back[0], c[1] - back[1]])} ${spot(c)}`;
+    trace.cubic([b[0] + out[0], b[1] + out[1]], [c[0] - back[0], c[1] - back[1]], c);
   }
-  return closed ? `${path}Z` : path;
+  return closed ? trace.close() : trace.d;
 }
 
 /** A broken straight line through points. */
-export const linePath = (points: readonly Spot[], closed = false): string =>
-  points.map((p, i) => `${i ? 'L' : 'M'}${spot(p)}`).join('') + (closed ? 'Z' : '');
+export function linePath(points: readonly Spot[], closed = false): string {
+  const trace = new Trace();
+  points.forEach((p, i) => (i ? trace.line(p) : trace.move(p)));
+  return closed ? trace.close() : trace.d;
+}

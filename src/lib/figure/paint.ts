@@ -1,4 +1,5 @@
 /** What a drawing is made of: plain shapes in drawing order, colours by name. */
+import type { Spot } from './page.ts';
 
 /** The colours a figure may use. The page decides what they are in light, dark and print. */
 export type FillKey =
@@ -29,15 +30,29 @@ export interface Tone {
   readonly share?: number;
 }
 
-/** A run from one tone to another between two page points. */
-export interface Run {
-  readonly from: Tone;
-  readonly to: Tone;
+/** A way across the page, in page units. */
+export interface Way {
   readonly x1: number;
   readonly y1: number;
   readonly x2: number;
   readonly y2: number;
 }
+
+/** A run from one tone to another between two page points. */
+export interface Run extends Way {
+  readonly from: Tone;
+  readonly to: Tone;
+}
+
+const rounded = (value: number): number => Math.round(value * 10) / 10;
+
+/** A way from one page point to another, to a tenth of a unit. */
+export const wayOf = (from: Spot, to: Spot): Way => ({
+  x1: rounded(from[0]),
+  y1: rounded(from[1]),
+  x2: rounded(to[0]),
+  y2: rounded(to[1]),
+});
 
 /** One path. Its parts overlap freely: the line round them is painted first and the fill over it. */
 export interface Shape {
@@ -49,18 +64,14 @@ export interface Shape {
   readonly width?: number;
   readonly dashed?: boolean;
   /** Wholly there up to the first point, gone at the second. */
-  readonly fade?: {
-    readonly x1: number;
-    readonly y1: number;
-    readonly x2: number;
-    readonly y2: number;
-  };
+  readonly fade?: Way;
 }
 
-export const tone = (key: FillKey, towards?: FillKey, share = 0): Tone =>
-  towards && share > 0.01
-    ? { key, towards, share: Math.round(Math.min(1, share) * 100) / 100 }
-    : { key };
+/** A tone, a share of the way to another. @param share 0 to 1 */
+export function tone(key: FillKey, towards?: FillKey, share = 0): Tone {
+  if (!towards || share < 0.005) return { key };
+  return share > 0.995 ? { key: towards } : { key, towards, share: Math.round(share * 100) / 100 };
+}
 
 /** A still: plain data, in a frame that nothing leaves. */
 export interface Scene {

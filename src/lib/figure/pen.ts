@@ -4,7 +4,7 @@ import type { Ball, Extremity } from './hand.ts';
 import type { Joints } from './joints.ts';
 import { bandPath } from './outline.ts';
 import { discOf, onPage, type Disc, type Page } from './page.ts';
-import { tone, type FillKey, type Run, type Shape, type Tone } from './paint.ts';
+import { tone, wayOf, type FillKey, type Run, type Shape, type Tone } from './paint.ts';
 import { between, type Vec } from './space.ts';
 
 /** How strongly each part takes part in the response: 0 keeps its own colour, 1 is fully tinted. */
@@ -85,5 +85,5 @@ export function limbRun(pen: Pen, a: Vec, b: Vec, far: boolean, tint: number): T
   const [x1, y1] = onPage(pen.page, between(a, b, 0.06));
   const [x2, y2] = onPage(pen.page, between(a, b, 0.58));
   if (Math.hypot(x2 - x1, y2 - y1) < 4) return limbTone(far, tint);
-  return { from: tone(own), to: limbTone(far, tint), x1, y1, x2, y2 };
+  return { from: tone(own), to: limbTone(far, tint), ...wayOf([x1, y1], [x2, y2]) };
 }

@@ -70,7 +70,7 @@ export function sceneOf(
     width: WIDTH,
     height: HEIGHT,
     layers: [
-      ...groundShapes(page, stage, joints, { width: WIDTH, height: HEIGHT }, setup.edge),
+      ...groundShapes(page, stage, joints, { width: WIDTH, height: HEIGHT, time }, setup.edge),
       ...hands('behind'),
       ...figure.behind,
       ...hands('middle'),

@@ -97,7 +97,7 @@ export const downFor = (slope: number): Vec => [-sinDeg(slope), -cosDeg(slope), 
 /** The value in a range at which a rising function crosses zero. */
 export function bisect(low: number, high: number, f: (x: number) => number): number {
   let [a, b] = [low, high];
-  for (let i = 0; i < 26; i++) {
+  for (let i = 0; i < 18; i++) {
     const middle = (a + b) / 2;
     if (f(middle) > 0) b = middle;
     else a = middle;

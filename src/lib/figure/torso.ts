@@ -122,8 +122,7 @@ export function headShapes(pen: Pen): Shape[] {
   const fill = tone('skin', 'head-tint', tints.head);
   const sides = ears(page, centre, frame);
   const NEAR = 0.25;
-  const ear = (e: (typeof sides)[number]): Shape =>
-    solid(pen, 'ear', blobBandPath([e.blob], 18), fill);
+  const ear = (e: (typeof sides)[number]): Shape => solid(pen, 'ear', blobBandPath([e.blob]), fill);
   const shapes: Shape[] = sides.filter((e) => e.facing <= NEAR).map(ear);
   const outline = headOutline(page, centre, frame, joints.face.purse);
   shapes.push(solid(pen, 'head', throughPath(outline, true), fill));
