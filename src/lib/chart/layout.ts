@@ -136,7 +136,7 @@ export function layout(
     drawn: drawLanes(data.lanes),
     lanes: placeLanes(data, shown, orderOf(data.lanes, view.order), sizes),
     frame,
-    marks: marksByLane(data.child?.marks ?? [], text),
+    marks: marksByLane(data.child?.marks ?? [], sizes.mark, shown.dense),
     courses: coursesByLane(data.child?.courses ?? [], text),
     strip: shown.strip ? placeStrip(data.sequences, frame.scale, sizes, words, measure) : NO_STRIP,
     age: placeAge(view.age, data.child?.spread ?? null, frame.scale, sizes, words, measure),

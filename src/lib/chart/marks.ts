@@ -34,6 +34,9 @@ const bar = (width: number, from: number, to: number, ink: Stroke['ink'] = 'sign
   ink,
 });
 
+/** All bars are as wide: the lower half of a disc within its ring, the bar above, the dash. */
+const BAR_PX = 7;
+
 /** The strokes in the order they are laid. */
 export const STROKES = {
   plate: bar(12, -9.2, -4, 'paper'),
@@ -42,14 +45,17 @@ export const STROKES = {
   dot: dot(9.2, 'signal'),
   core: dot(5.8, 'signal'),
   hollow: dot(6.2, 'paper'),
-  half: bar(6.2, 0, 3.1),
-  over: bar(9.2, -7.6, -5.8),
-  dash: bar(7.4, -0.9, 0.9),
+  half: bar(BAR_PX, 0, 2.9),
+  over: bar(BAR_PX, -7.6, -5.8),
+  dash: bar(BAR_PX, -0.9, 0.9),
 } as const satisfies Readonly<Record<string, Stroke>>;
 
 export type StrokeName = keyof typeof STROKES;
 
-export const STROKE_NAMES = Object.keys(STROKES) as StrokeName[];
+const STROKE_NAMES = Object.keys(STROKES) as StrokeName[];
+
+/** Bars are laid with one pen, so that a lane's bars are one path. */
+const PEN: Readonly<Partial<Record<StrokeName, StrokeName>>> = { over: 'half', dash: 'half' };
 
 /** Which strokes make up a response. */
 const SHAPES: Readonly<Record<Response, readonly StrokeName[]>> = {
@@ -87,22 +93,27 @@ export interface LaneMarks {
   sides: readonly SideMarks[];
   /** The paper between the two of a pair. */
   joints: string;
-  /** The spread of the age at each finding, a thin line for each side. */
+  /** The spread of the age at each finding. */
   whiskers: string;
 }
 
-/** Left and right whiskers lie this far above and below the middle, so that two are seen as two. */
-const WHISKER_PX: Readonly<Record<Side, number>> = { left: -1.1, right: 1.1, midline: 0 };
-
 const SIDES: readonly Side[] = ['left', 'right', 'midline'];
 
-function sideMarks(side: Side, marks: readonly MarkData[], unit: number): SideMarks[] {
+function sideMarks(
+  side: Side,
+  marks: readonly MarkData[],
+  unit: number,
+  bare: boolean,
+): SideMarks[] {
   const own = marks.filter((mark) => mark.side === side);
   if (own.length === 0) return [];
   const paths = new Map<StrokeName, string>();
   for (const mark of own)
-    for (const name of SHAPES[mark.response])
-      paths.set(name, (paths.get(name) ?? '') + strokePath(name, mark.day, unit));
+    for (const name of SHAPES[mark.response]) {
+      if (bare && name === 'plate') continue;
+      const pen = PEN[name] ?? name;
+      paths.set(pen, (paths.get(pen) ?? '') + strokePath(name, mark.day, unit));
+    }
   return [
     {
       side,
@@ -115,32 +126,39 @@ function sideMarks(side: Side, marks: readonly MarkData[], unit: number): SideMa
   ];
 }
 
-/** The marks of one lane; `unit` scales pixels with the text. */
-export function laneMarks(id: string, marks: readonly MarkData[], unit: number): LaneMarks {
+/** The marks of one lane; `unit` scales pixels with the text. Bare ones have no paper behind. */
+export function laneMarks(
+  id: string,
+  marks: readonly MarkData[],
+  unit: number,
+  bare = false,
+): LaneMarks {
   const half = (CAPSULE_PX / 2) * unit;
   const right = new Set(marks.filter((m) => m.side === 'right').map((m) => m.day));
   const pairs = marks.filter((m) => m.side === 'left' && right.has(m.day));
   return {
     id,
-    sides: SIDES.flatMap((side) => sideMarks(side, marks, unit)),
+    sides: SIDES.flatMap((side) => sideMarks(side, marks, unit, bare)),
     joints: pairs.map(({ day }) => `M${rounded(day)} ${-half}V${half}`).join(''),
-    whiskers: marks
-      .filter((mark) => mark.spreadDays > 0)
-      .map(
-        ({ day, spreadDays, side }) =>
-          `M${rounded(day - spreadDays)} ${rounded(WHISKER_PX[side] * unit)}H${rounded(day + spreadDays)}`,
-      )
-      .join(''),
+    whiskers: whiskersOf(marks),
   };
 }
 
+/** The sides of a visit share one age and its spread, so that one line tells of both. */
+function whiskersOf(marks: readonly MarkData[]): string {
+  const lines = marks
+    .filter((mark) => mark.spreadDays > 0)
+    .map(({ day, spreadDays }) => `M${rounded(day - spreadDays)} 0H${rounded(day + spreadDays)}`);
+  return [...new Set(lines)].join('');
+}
+
 /** The marks of every lane that has any. */
-export function marksByLane(marks: readonly MarkData[], unit: number): LaneMarks[] {
+export function marksByLane(marks: readonly MarkData[], unit: number, bare = false): LaneMarks[] {
   const byLane = new Map<string, MarkData[]>();
   for (const mark of marks) {
     const own = byLane.get(mark.reflex);
     if (own) own.push(mark);
     else byLane.set(mark.reflex, [mark]);
   }
-  return [...byLane].map(([id, own]) => laneMarks(id, own, unit));
+  return [...byLane].map(([id, own]) => laneMarks(id, own, unit, bare));
 }

@@ -26,6 +26,8 @@ export interface Sizes {
   heavy: number;
   /** Above the first lane. */
   top: number;
+  /** The scale of the marks: that of the text, less where lanes are too low for it. */
+  mark: number;
   /** From one lane to the next. */
   pitch: number;
   ridge: number;
@@ -52,6 +54,9 @@ const TITLE = 15;
 
 /** Below this many times the text's size a name has no room beside its ridge. */
 const NARROW_BELOW = 620;
+
+/** A lane this high has room for a mark at its full size, px. */
+const FULL_MARK_PX = 25;
 
 const LEAST_PITCH = 18;
 const USUAL_PITCH = 31;
@@ -122,6 +127,7 @@ export function sizesFor(
     line: 1.3 * Math.max(1, 0.85 * text),
     heavy: 1.7 * Math.max(1, 0.85 * text),
     top: shown.dense ? 0 : 5 * text,
+    mark: shown.dense ? Math.min(text, (pitch - 2) / FULL_MARK_PX) : text,
     pitch,
     ridge: shown.dense ? pitch - 2 : Math.min(pitch - under, 34 * text),
     under,
