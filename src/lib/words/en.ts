@@ -1,6 +1,7 @@
 /** English, whole: the keys every other language has to fill. */
 import * as ages from './en/ages.ts';
 import * as atlas from './en/atlas.ts';
+import * as atlasPages from './en/atlasPages.ts';
 import * as attention from './en/attention.ts';
 import * as record from './en/case.ts';
 import * as chart from './en/chart.ts';
@@ -10,5 +11,16 @@ import * as pages from './en/pages.ts';
 import * as problems from './en/problems.ts';
 import * as ui from './en/ui.ts';
 
-export const en = { ages, atlas, attention, record, chart, forms, judge, pages, problems, ui };
-
+export const en = {
+  ages,
+  atlas,
+  atlasPages,
+  attention,
+  record,
+  chart,
+  forms,
+  judge,
+  pages,
+  problems,
+  ui,
+};

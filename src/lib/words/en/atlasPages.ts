@@ -1,0 +1,345 @@
+/** English for the pages of the atlas: one reflex, side by side, finding, the order of things. */
+import type { AxisDay } from '../../age/axis.ts';
+import type { Atlas, SourcedCount } from '../../atlas/atlas.ts';
+import type { AgeRelation, AgeSpans, TellApart } from '../../atlas/differences.ts';
+import type { Act, BodyPart } from '../../atlas/moments.ts';
+import type { LimbPattern, LimbTokens, Reflex, StimulusKind } from '../../atlas/types.ts';
+import type { Standing } from '../../judge/moment.ts';
+import type { Support } from '../../judge/support.ts';
+import { axisWords, spanWords } from './ages.ts';
+import { positions } from './atlas.ts';
+
+export const parts: Record<BodyPart, string> = {
+  head: 'head',
+  trunk: 'trunk',
+  arms: 'arms',
+  legs: 'legs',
+  hands: 'hands',
+  feet: 'feet',
+  face: 'face',
+};
+
+export const stimuli: Record<StimulusKind, string> = {
+  touch: 'a touch',
+  stroke: 'a stroke',
+  pressure: 'pressure',
+  tap: 'a tap',
+  sound: 'a sound',
+  'head-drop': 'the head let drop a little',
+  'head-turn': 'the head turned',
+  'neck-bend': 'the neck bent',
+  position: 'the position itself',
+  pull: 'a pull',
+  'sole-contact': 'soles set down',
+  'edge-contact': 'an edge touched',
+  'surface-contact': 'a surface touched',
+  suspension: 'being held in the air',
+  lowering: 'being lowered',
+  push: 'a push',
+  tip: 'the body tipped',
+  tilt: 'the ground tilted',
+  roll: 'being rolled',
+  lift: 'a hip lifted',
+};
+
+const LIMB: Readonly<Record<string, string>> = {
+  flexed: 'bent',
+  extended: 'straight',
+  abducted: 'spread',
+  adducted: 'drawn in',
+};
+const TOKENS: Readonly<Record<BodyPart, Readonly<Record<string, string>>>> = {
+  head: {
+    flexed: 'bent',
+    extended: 'lifted back',
+    'turned-left': 'turned left',
+    'turned-right': 'turned right',
+    'tilted-left': 'tilted left',
+    'tilted-right': 'tilted right',
+  },
+  trunk: {
+    flexed: 'bent',
+    extended: 'straight',
+    'curved-left': 'curved left',
+    'curved-right': 'curved right',
+    'turned-left': 'turned left',
+    'turned-right': 'turned right',
+    'tilted-left': 'tilted left',
+    'tilted-right': 'tilted right',
+  },
+  arms: LIMB,
+  legs: LIMB,
+  hands: { open: 'open', closed: 'closed' },
+  feet: { open: 'toes fanned', closed: 'toes curled' },
+  face: {
+    cry: 'crying',
+    blink: 'blinking',
+    'mouth-open': 'mouth open',
+    'mouth-closed-rhythmic': 'sucking',
+    swallow: 'swallowing',
+    'eyes-right': 'eyes to the right',
+    'eyes-left': 'eyes to the left',
+    'eyes-closed': 'eyes closed',
+    'lips-pursed': 'lips pursed',
+  },
+};
+
+const tokenWords = (part: BodyPart, tokens: readonly string[]): string =>
+  tokens.map((token) => TOKENS[part][token] ?? token.replaceAll('-', ' ')).join(' and ');
+
+const NOT_MOVED = 'not moved';
+
+/** What a part does: `bent`, `left straight, right bent`, `not moved`. */
+export function actWords(part: BodyPart, act: Act | null): string {
+  if (!act) return 'over by then';
+  const left = tokenWords(part, act.left);
+  if (act.right === null) return left || NOT_MOVED;
+  const right = tokenWords(part, act.right);
+  if (left === right) return left || NOT_MOVED;
+  return [...(left ? [`left ${left}`] : []), ...(right ? [`right ${right}`] : [])].join(', ');
+}
+
+const listed = (words: readonly string[]): string =>
+  words.length < 2
+    ? (words[0] ?? '')
+    : `${words.slice(0, -1).join(', ')} and ${words.at(-1) ?? ''}`;
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** One sentence on what tells the first from the second: `Same arms; hands open instead of closed; …` */
+export function tellApartSentence(told: TellApart): string {
+  const clauses: string[] = [];
+  if (told.same.length > 0) clauses.push(`same ${listed(told.same.map((part) => parts[part]))}`);
+  for (const { part, first, second } of told.parts) {
+    const [a, b] = [actWords(part, first), actWords(part, second)];
+    if (b === NOT_MOVED) clauses.push(`${parts[part]} ${a}, in the other not moved`);
+    else if (a === NOT_MOVED) clauses.push(`${parts[part]} not moved, in the other ${b}`);
+    else clauses.push(`${parts[part]} ${a} instead of ${b}`);
+  }
+  if (told.stimulus)
+    clauses.push(`${stimuli[told.stimulus[0]]} instead of ${stimuli[told.stimulus[1]]}`);
+  if (told.position)
+    clauses.push(`${positions[told.position[0]]} instead of ${positions[told.position[1]]}`);
+  const ages: Record<AgeRelation, string | undefined> = {
+    'first-gone-before-second': 'gone in every source before the other comes',
+    'second-gone-before-first': 'comes when the other has gone in every source',
+    overlap: undefined,
+  };
+  const age = ages[told.ages];
+  if (age) clauses.push(age);
+  if (!told.stimulus && !told.position && told.parts.length === 0)
+    clauses.push('elicited in the same position by the same kind of stimulus');
+  return `${capital(clauses.join('; '))}.`;
+}
+
+/** Ages over all sources, in a line. */
+export function agesWords({ appears, integrates, lifelong }: AgeSpans): string {
+  const comes = appears
+    ? `comes ${spanWords(appears.from as AxisDay, appears.to as AxisDay)}`
+    : 'start not dated';
+  const goes = integrates
+    ? `goes ${spanWords(integrates.from as AxisDay, integrates.to as AxisDay)}${lifelong ? ', or stays' : ''}`
+    : lifelong
+      ? 'stays for life'
+      : 'end not dated';
+  return `${comes}; ${goes}`;
+}
+
+/** What a moment shows, limb by limb, for whoever cannot see the picture. */
+export function momentWords(moment: LimbTokens): string {
+  const both = (part: BodyPart, left: string, right: string | null): string[] => {
+    const act: Act = {
+      left: left === 'none' ? [] : [left],
+      right: right === null ? null : right === 'none' ? [] : [right],
+    };
+    const words = actWords(part, act);
+    return words === NOT_MOVED ? [] : [`${parts[part]} ${words}`];
+  };
+  return [
+    ...both('head', moment.head, null),
+    ...both('trunk', moment.trunk, null),
+    ...both('arms', moment.armL, moment.armR),
+    ...both('legs', moment.legL, moment.legR),
+    ...both('hands', moment.handL, moment.handR),
+    ...both('feet', moment.footL, moment.footR),
+    ...both('face', moment.face ?? 'none', null),
+  ].join(', ');
+}
+
+const shortPhase = (label: string | undefined, index: number): string => {
+  const head = label?.split(':')[0]?.trim() ?? '';
+  return label?.includes(':') && head.length <= 14 ? head : index === 0 ? 'Response' : 'Then';
+};
+
+/** What a player of one response says. */
+export function playerWords(reflex: Reflex, pattern: LimbPattern) {
+  const phases = pattern.phases ?? [];
+  const name = (moment: number): string =>
+    moment === 0
+      ? 'Rest'
+      : moment === 1
+        ? 'Stimulus'
+        : shortPhase(phases[moment - 2]?.label, moment - 2);
+  return {
+    controls: `${reflex.name}: the moments`,
+    play: 'Play',
+    hold: 'Hold',
+    name,
+    describe: (moment: number): string => {
+      if (moment === 0) return `${reflex.name}, at rest: an infant ${positions[reflex.position]}.`;
+      if (moment === 1) return `${reflex.name}, the stimulus: ${stimuli[reflex.stimulus]}.`;
+      const phase = phases[moment - 2] ?? pattern;
+      return `${reflex.name}, ${phases.length > 1 ? `phase ${moment - 1}` : 'the response'}: ${momentWords(phase)}.`;
+    },
+  };
+}
+
+export const reflexPage = {
+  also: 'also',
+  sides: 'Side',
+  variants: 'Variant',
+  elicit: 'How it is elicited',
+  steps: { position: 'Position', stimulus: 'Stimulus', response: 'Look for', sides: 'Sides' },
+  state:
+    'The infant awake and quiet, some time after a feed: asleep, drowsy or crying a missing answer is no answer (common practice, no source).',
+  cautions: 'Handling',
+  upsetting: 'It may upset the infant, so it is examined last.',
+  purpose: 'What it is for',
+  pitfalls: 'How it is commonly tested wrongly',
+  own: 'A reflex of your own.',
+  ownNoProse: 'Nothing more is written about it than its limb pattern and ages.',
+  when: 'When it comes and goes, by each source',
+  whenNone: 'No source dates it.',
+  table: {
+    source: 'Source',
+    kind: 'Kind',
+    basis: 'Read or recalled',
+    appears: 'Appears',
+    goes: 'Integrates',
+    note: 'Notes',
+  },
+  context: 'Beside it, not judged by',
+  contextHelp: 'Measured otherwise, in another group or on another question.',
+  counts: 'Counted in real infants',
+  countsHelp:
+    'Each measure by itself; different measures are never pooled. The line is a 95 % interval (Wilson), drawn where the number of infants and an exact share were printed.',
+  reported: 'What has been reported with it',
+  reportedHelp: 'Associations only, none of them a diagnosis.',
+  persistence: 'Persistence',
+  absence: 'Absence',
+  asymmetry: 'Asymmetry',
+  notes: { read: 'read', mixed: 'partly from memory', memory: 'from memory' },
+  noSources: 'no source',
+  sequences: 'Its place in the order of things',
+  mistaken: 'Easily mistaken for',
+  compare: (name: string): string => `Side by side with ${name}`,
+  atlas: 'All reflexes',
+  neighbours: 'Next in the atlas',
+  previous: 'Previous',
+  next: 'Next',
+  noSuch: 'There is no such reflex in the atlas.',
+  setsApart: (words: string): string => `It sets the ${words}.`,
+};
+
+const SIGNS = { '=': '', '~': 'about ', '<': 'fewer than ', '>': 'more than ', '': '' } as const;
+
+/** A count beside its dot: `42 % of 249`. */
+export function countLabel(count: SourcedCount): string {
+  const of = count.n === null ? '' : ` of ${count.n}`;
+  if (count.percent === null) return count.n === null ? 'no share printed' : `${count.n}, no share`;
+  if (count.qualifier === '>' && count.percent === 0) return `some${of}`;
+  if (count.qualifier === '<' && count.percent === 100) return `not all${of}`;
+  return `${SIGNS[count.qualifier]}${count.percent} %${of}`;
+}
+
+export const countMeasure = (measure: string): string =>
+  measure === 'present' ? 'response present' : measure;
+
+export const standings: Record<Standing, string> = {
+  there: 'Should answer',
+  coming: 'Coming now',
+  going: 'Going now',
+  gone: 'Should be gone',
+  'not-yet': 'Not yet',
+  unknown: 'No source speaks',
+};
+
+/** Pairs of windows that say one thing of an order: for one, for several. */
+const TALLY: Record<Support, readonly [string, string]> = {
+  supports: ['supports it', 'support it'],
+  overlaps: ['overlaps', 'overlap'],
+  contradicts: ['contradicts it', 'contradict it'],
+};
+
+export const comparePage = {
+  title: 'Side by side',
+  lead: 'Choose two to four reflexes. They move together; the table says what differs.',
+  suggested: 'Most easily mistaken for each other',
+  suggestedHelp: 'Computed from the limb patterns: how much of what moves is the same.',
+  add: 'Add another',
+  remove: (name: string): string => `Take out ${name}`,
+  choose: 'Choose a reflex',
+  play: 'Play',
+  hold: 'Hold',
+  moments: ['Rest', 'Stimulus', 'Response', 'Then', 'Then'],
+  controls: 'The moments of all of them',
+  differs: 'What differs',
+  differsHelp: 'Where all do the same, the line is faint.',
+  aspect: 'Aspect',
+  stimulus: 'Elicited by',
+  position: 'Position',
+  ages: 'Ages, all sources',
+  phase: (part: string, phase: number): string => (phase > 1 ? `${part}, then` : part),
+  from: (a: string, b: string): string => `${a}, against ${b}`,
+  unknown: (id: string): string => `"${id}" is no reflex of the atlas; it is left out.`,
+  needTwo: 'One more is needed to compare.',
+  all: 'Compare them',
+};
+
+export const orderPage = {
+  title: 'The order of things',
+  lead: 'What the trade expects to come before what, with the windows of the sources for each step. Which limbs a response sets apart is computed from its limb pattern.',
+  question:
+    'Which comes first, the two arms apart from each other or the arms apart from the legs?',
+  answerFirst: (pairs: number): string =>
+    `The two arms come apart from each other first. The windows of the sources say so in all ${pairs} pairs: every one has it appear before any has the arms come apart from the legs.`,
+  answerMixed: (supports: number, overlaps: number, contradicts: number): string =>
+    `Most windows have the two arms come apart from each other first: ${supports} pairs support it, ${overlaps} overlap, ${contradicts} contradict it.`,
+  answerAgainst: (supports: number, contradicts: number): string =>
+    `The windows held here do not bear out the usual order: ${supports} pairs have the two arms come apart from each other first, ${contradicts} the arms from the legs.`,
+  apart: {
+    'arms-from-each-other': 'The two arms do different things: one straightens, the other bends.',
+    'arms-from-legs': 'The two arms do the same, and the legs do the opposite.',
+  },
+  by: 'Set apart by:',
+  step: (before: string, after: string): string => `${capital(before)} before ${after}`,
+  tally: (n: number, of: Support): string =>
+    n === 0 ? `none ${TALLY[of][0]}` : `${n} ${TALLY[of][n === 1 ? 0 : 1]}`,
+  pairs: (n: number): string => (n === 1 ? 'The 1 pair of windows' : `All ${n} pairs of windows`),
+  noPairs: 'No two windows can be compared.',
+  oneSource: 'one source',
+  before: 'Before',
+  after: 'After',
+  source: 'Source',
+  says: 'Says',
+  said: { supports: 'supports', overlaps: 'overlaps', contradicts: 'contradicts' },
+  standing: 'How it is taught',
+  all: 'All orders on one axis',
+  window: (source: string, reflex: string, from: AxisDay, to: AxisDay): string =>
+    `${source}, ${reflex}: ${Math.round(from) === Math.round(to) ? axisWords(from) : spanWords(from, to)}`,
+};
+
+/** Orders by names short enough to stand beside them. */
+export const orderNames: Readonly<Record<string, string>> = {
+  'arms-then-legs': 'Limbs come apart',
+  'protective-directions': 'Protective reactions',
+  'downward-then-forward': 'Legs, then arms',
+  'moro-before-sitting': 'Moro and sitting',
+  'stnr-before-crawling': 'Tonic neck and crawling',
+  'plantar-before-standing': 'Plantar grasp and standing',
+  'forward-before-walking': 'Protection and walking',
+};
+
+/** Sources by their short names. */
+export const sourceNames = (ids: readonly string[], atlas: Atlas): string =>
+  ids.map((id) => atlas.sources.get(id)?.short ?? id).join(', ');
