@@ -21,6 +21,15 @@ export const agesJson = (ages: Ages) => ({
   sdDays: ages.sdDays,
 });
 
+/** The option behind a field of the record. */
+const OPTION: Readonly<Record<string, string>> = {
+  born: '--born',
+  gestation: '--gestation',
+  due: '--due',
+  dating: '--dating',
+  on: '--on',
+};
+
 export const agesCommand: Command = (args) => {
   const { values, positionals } = readOptions(args, {
     born: { type: 'string' },
@@ -30,7 +39,9 @@ export const agesCommand: Command = (args) => {
     dating: { type: 'string' },
   });
   if (positionals[0] !== undefined)
-    throw new BadInput(`"${positionals[0]}" is not understood; ages takes only options.`);
+    throw new BadInput(
+      `"${positionals[0].slice(0, 60)}" is not understood; ages takes only options.`,
+    );
   const { born, gestation, due, on, dating } = values;
   if (born === undefined)
     throw new BadInput('--born is missing; give the birth date, such as 2026-03-04.');
@@ -54,6 +65,12 @@ export const agesCommand: Command = (args) => {
       },
       ATLAS,
     ),
+    '',
+    (problem) =>
+      en.problems.problemWords({
+        ...problem,
+        at: { field: OPTION[problem.at.field] ?? problem.at.field },
+      }),
   );
   const { birth } = record.child;
   const ages = agesOn(birth, record.visits[0]!.on, limits);

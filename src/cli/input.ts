@@ -2,7 +2,7 @@
 import { readFileSync, statSync } from 'node:fs';
 import { parseArgs, type ParseArgsConfig } from 'node:util';
 import { DEFAULT_LIMITS, type CorrectionLimits } from '../lib/age/clocks.ts';
-import { parseGestation } from '../lib/age/gestation.ts';
+import { MAX_GESTATION_DAYS, MIN_GESTATION_DAYS, parseGestation } from '../lib/age/gestation.ts';
 import { ATLAS } from '../lib/atlas/atlas.ts';
 import type { Case } from '../lib/case/case.ts';
 import { parseCaseText, sizeProblem } from '../lib/case/file.ts';
@@ -22,7 +22,16 @@ const LIMITS = {
   'correct-until': { type: 'string' },
 } as const;
 
-/** Reads options; an unknown or incomplete one is bad input. */
+/** What is wrong with the options, in our words; Node's own speak of its parser. */
+function optionProblem(error: unknown): string {
+  const { code, message } = error as { code?: string; message?: string };
+  const option = /'(--?[a-z][\w-]*)/i.exec(message ?? '')?.[1] ?? 'An option';
+  if (code === 'ERR_PARSE_ARGS_UNKNOWN_OPTION')
+    return `${option} is no option of this command; "tidemark help" lists them.`;
+  return `${option} needs a value behind it, such as ${option}=VALUE; "tidemark help" shows how.`;
+}
+
+/** Reads options; one that is unknown, without its value, or given twice is bad input. */
 export function readOptions<T extends NonNullable<ParseArgsConfig['options']>>(
   args: readonly string[],
   options: T,
@@ -32,46 +41,62 @@ export function readOptions<T extends NonNullable<ParseArgsConfig['options']>>(
     options: { ...LIMITS, json: { type: 'boolean' as const }, ...options },
     allowPositionals: true,
     strict: true,
+    tokens: true as const,
   };
+  let parsed;
   try {
-    return parseArgs(config);
+    parsed = parseArgs(config);
   } catch (error) {
-    const message = error instanceof Error ? error.message.split('\n')[0]! : String(error);
-    throw new BadInput(message.endsWith('.') ? message : `${message}.`);
+    throw new BadInput(optionProblem(error));
   }
+  const seen = new Set<string>();
+  for (const token of parsed.tokens) {
+    if (token.kind !== 'option') continue;
+    if (seen.has(token.name)) throw new BadInput(`--${token.name} is given twice; give it once.`);
+    seen.add(token.name);
+  }
+  return parsed;
 }
 
-const sentence = (problems: readonly Problem[]): string => {
+const sentence = (problems: readonly Problem[], words = en.problems.problemWords): string => {
   const [first] = problems;
   const more = problems.length > 1 ? ` (and ${problems.length - 1} more)` : '';
-  return (first ? en.problems.problemWords(first) : '') + more;
+  return (first ? words(first) : '') + more;
 };
 
 /** The refined value, or bad input with the first problem's sentence. */
-export function taken<T>(parsed: Parsed<T>, of = ''): T {
+export function taken<T>(parsed: Parsed<T>, of = '', words = en.problems.problemWords): T {
   if (parsed.ok) return parsed.value;
-  throw new BadInput(of ? `${of}: ${sentence(parsed.problems)}` : sentence(parsed.problems));
+  const said = sentence(parsed.problems, words);
+  throw new BadInput(of ? `${of}: ${said}` : said);
 }
 
 /** A case file from disk. Its size is looked at before it is read. */
 export function readCase(path: string): Case {
+  const name = path === '' ? 'a file without a name' : path.slice(0, 200);
   let bytes: number;
   try {
     const stat = statSync(path);
     if (!stat.isFile()) throw new Error('not a file');
     bytes = stat.size;
   } catch {
-    throw new BadInput(`${path}: The file cannot be read. Check the path and that it is a file.`);
+    throw new BadInput(`${name}: The file cannot be read; check the path, and that it is a file.`);
   }
   const tooLarge = sizeProblem(bytes);
-  if (tooLarge) throw new BadInput(`${path}: ${sentence([tooLarge])}`);
+  if (tooLarge) throw new BadInput(`${name}: ${sentence([tooLarge])}`);
+  let content: Buffer;
+  try {
+    content = readFileSync(path);
+  } catch {
+    throw new BadInput(`${name}: The file cannot be read; check that you may open it.`);
+  }
   let text: string;
   try {
-    text = readFileSync(path, 'utf8');
+    text = new TextDecoder('utf-8', { fatal: true }).decode(content);
   } catch {
-    throw new BadInput(`${path}: The file cannot be read. Check that you may open it.`);
+    throw new BadInput(`${name}: The file is not in UTF-8; save it again as plain UTF-8 text.`);
   }
-  return taken(parseCaseText(text, ATLAS), path);
+  return taken(parseCaseText(text, ATLAS), name);
 }
 
 /** The correction limits of the options, or the defaults. */
@@ -83,21 +108,34 @@ export function limitsOf(values: {
   const until = values['correct-until'];
   const pretermBelowDays =
     below === undefined ? DEFAULT_LIMITS.pretermBelowDays : parseGestation(below);
-  if (pretermBelowDays === undefined)
-    throw new BadInput(`--preterm-below "${below ?? ''}" is no gestation; write 37w0d.`);
+  if (
+    pretermBelowDays === undefined ||
+    pretermBelowDays < MIN_GESTATION_DAYS ||
+    pretermBelowDays > MAX_GESTATION_DAYS
+  )
+    throw new BadInput(
+      `--preterm-below "${(below ?? '').slice(0, 60)}" is no gestation from 22w0d to 44w6d; write 37w0d.`,
+    );
+  if (until !== undefined && !/^\d{1,2}$/.test(until))
+    throw new BadInput(
+      `--correct-until "${until.slice(0, 60)}" is no number of months from 0 to 99; write 24.`,
+    );
   const untilMonths = until === undefined ? DEFAULT_LIMITS.untilMonths : Number(until);
-  if (!Number.isInteger(untilMonths) || untilMonths < 0 || untilMonths > 120)
-    throw new BadInput(`--correct-until "${until ?? ''}" is no number of months; write 24.`);
   return { pretermBelowDays, untilMonths };
 }
 
-/** The one source named, or all. */
+/** The one source named, or all. One that judges no reflex could only answer "not judged". */
 export function chosenOf(source: string | undefined): Chosen {
   if (source === undefined) return 'all';
-  if (ATLAS.sources.has(source)) return new Set([source]);
+  const named = ATLAS.sources.get(source);
+  if (named?.claims.some((claim) => claim.role === 'window')) return new Set([source]);
+  if (named)
+    throw new BadInput(
+      `--source "${source}" dates no reflex that is judged by; choose another ("tidemark atlas" lists them).`,
+    );
   const nearest = nearestName(source, [...ATLAS.sources.keys()]);
   throw new BadInput(
-    `--source "${source}" is no source of the atlas.${nearest ? ` Did you mean "${nearest}"?` : ' "tidemark atlas" lists them.'}`,
+    `--source "${source.slice(0, 60)}" is no source of the atlas; ${nearest ? `did you mean "${nearest}"?` : 'choose one that "tidemark atlas" lists.'}`,
   );
 }
 

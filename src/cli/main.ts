@@ -4,6 +4,7 @@ import { atlasCommand } from './atlas.ts';
 import { judgeCommand } from './judge.ts';
 import { planCommand } from './plan.ts';
 import { BadInput, type Command } from './input.ts';
+import project from '../../package.json' with { type: 'json' };
 
 const COMMANDS: Readonly<Record<string, Command>> = {
   ages: agesCommand,
@@ -28,23 +29,45 @@ Exit status 0; 2 with one sentence on standard error for bad input.
 A reading of published ages, not a diagnosis. Follow local pathways and licensed practice.
 `;
 
+/** Control characters, as a name or label could carry them to a terminal, made visible. */
+const plain = (text: string): string =>
+  text.replaceAll(/(?!\n)\p{Cc}|[\u202a-\u202e\u2066-\u2069]/gu, '\ufffd');
+
 function run(args: readonly string[]): number {
   const [name, ...rest] = args;
-  if (name === undefined || name === 'help' || name === '--help' || name === '-h') {
+  const asked = [name, ...rest];
+  if (name === 'help' || asked.includes('--help') || asked.includes('-h')) {
     process.stdout.write(HELP);
     return 0;
   }
-  const command = Object.hasOwn(COMMANDS, name) ? COMMANDS[name] : undefined;
+  if (name === '--version') {
+    process.stdout.write(`${project.version}\n`);
+    return 0;
+  }
+  const command = name !== undefined && Object.hasOwn(COMMANDS, name) ? COMMANDS[name] : undefined;
   try {
     if (!command)
-      throw new BadInput(`"${name}" is no command; use ages, judge, plan, atlas or help.`);
-    process.stdout.write(command(rest));
+      throw new BadInput(
+        name === undefined
+          ? 'No command is named; use ages, judge, plan, atlas or help.'
+          : `"${name.slice(0, 60)}" is no command; use ages, judge, plan, atlas or help.`,
+      );
+    process.stdout.write(plain(command(rest)));
     return 0;
   } catch (error) {
     if (!(error instanceof BadInput)) throw error;
-    process.stderr.write(`tidemark: ${error.message}\n`);
+    process.stderr.write(`tidemark: ${plain(error.message).replaceAll('\n', ' ')}\n`);
     return 2;
   }
 }
+
+// a reader that has seen enough closes the pipe: no fault; a full disk is one
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code === 'EPIPE') process.exit(0);
+  process.stderr.write(
+    `tidemark: The output cannot be written (${error.code ?? 'no reason given'}); check the disk and its space.\n`,
+  );
+  process.exit(2);
+});
 
 process.exitCode = run(process.argv.slice(2));

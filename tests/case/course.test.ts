@@ -14,7 +14,7 @@ const answers = (signs: string): Answer[] =>
 
 describe('a course is intervals, not points', () => {
   test.each([
-    ['', 'never-seen', null, null, undefined, undefined],
+    ['', 'no-answer', null, null, undefined, undefined],
     ['--', 'never-seen', 310, null, undefined, undefined],
     ['+', 'present', null, 280, 280, null],
     ['-+', 'present', 280, 310, 310, null],

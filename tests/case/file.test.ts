@@ -151,7 +151,7 @@ describe('bad input gets a sentence that names the field and the mend', () => {
     [
       'an unknown reflex',
       file({ finding: { reflex: 'galantt' } }),
-      /^Visit 1 \(2026-05-18\), finding 1 \(galantt\), reflex: .*Did you mean "galant"/,
+      /^Visit 1 \(2026-05-18\), finding 1 \(galantt\), reflex: .*did you mean "galant"/,
     ],
     [
       'a side the reflex does not have',
@@ -176,7 +176,7 @@ describe('bad input gets a sentence that names the field and the mend', () => {
     [
       'a finding given twice',
       file({ visit: { findings: [moro('left'), moro('left')] } }),
-      /moro on the left stands twice at this visit. Keep one/,
+      /moro on the left stands twice at this visit; keep one/,
     ],
     [
       'two visits on a date by one examiner',
@@ -207,6 +207,34 @@ describe('bad input gets a sentence that names the field and the mend', () => {
       file({ finding: { note: '<img src=x onerror=alert(1)>' } }),
       /note: holds markup or script/,
     ],
+    [
+      'a hidden character in a label',
+      file({ child: { label: 'Kest\u202erel' } }),
+      /^Label: holds characters that cannot be seen/,
+    ],
+    [
+      'a line break in a label',
+      file({ child: { label: 'Kest\nrel' } }),
+      /^Label: holds characters/,
+    ],
+    [
+      'another century',
+      file({ visit: { on: '3026-05-18' } }),
+      /lies outside the years 1900 to 2199/,
+    ],
+    ['a version that is none', file({ top: { version: '1' } }), /names version "1"; write 1/],
+    [
+      'a milestone twice',
+      file({
+        visit: {
+          milestones: [
+            { milestone: 'sitting', seen: true },
+            { milestone: 'sitting', seen: false },
+          ],
+        },
+      }),
+      /sitting stands twice/,
+    ],
     ['an endless note', file({ finding: { note: 'x'.repeat(5000) } }), /note: is too long/],
     [
       'a milestone of no name',
@@ -226,7 +254,9 @@ describe('bad input gets a sentence that names the field and the mend', () => {
   });
 
   test('a note may hold a plain less-than sign', () => {
-    expect(sentences(file({ finding: { note: 'answer in <3 s; L<R' } }))).toEqual([]);
+    expect(
+      sentences(file({ finding: { note: 'answer in <3 s; L<R; a < b and b > a\nsecond line' } })),
+    ).toEqual([]);
   });
 });
 

@@ -182,7 +182,7 @@ describe('bad input: status 2, one sentence, nothing else', () => {
     [
       'a date that does not exist',
       () => ['ages', '--born', '2026-02-30', '--gestation', '33w1d', '--on', '2026-05-18'],
-      /Birth date: "2026-02-30" is no date/,
+      /--born: "2026-02-30" is no date/,
     ],
     [
       'no birth date',
@@ -203,7 +203,7 @@ describe('bad input: status 2, one sentence, nothing else', () => {
         '--on',
         '2026-05-18',
       ],
-      /Due date: means birth at/,
+      /--due: means birth at/,
     ],
     [
       'exam before birth',
@@ -220,7 +220,7 @@ describe('bad input: status 2, one sentence, nothing else', () => {
     [
       'an unknown source',
       () => ['judge', file('k.json', kestrel), '--source', 'kumc2012'],
-      /Did you mean "kumc-2012"/,
+      /did you mean "kumc-2012"/,
     ],
     ['not JSON', () => ['judge', file('not.json', 'moro')], /not\.json: The file: is not JSON/],
     [
@@ -237,7 +237,7 @@ describe('bad input: status 2, one sentence, nothing else', () => {
     [
       'an unknown reflex',
       () => ['judge', file('reflex.json', withFindings({ ...finding, reflex: 'morro' }))],
-      /Did you mean "moro"/,
+      /did you mean "moro"/,
     ],
     [
       'a finding twice',
@@ -252,6 +252,34 @@ describe('bad input: status 2, one sentence, nothing else', () => {
       ],
       /Label: holds markup/,
     ],
+    ['no command', () => [], /No command is named/],
+    ['an option twice', () => ['atlas', '--json', '--json'], /--json is given twice/],
+    ['an option without its value', () => ['ages', '--born'], /--born needs a value/],
+    [
+      'an unset limit',
+      () => [
+        'ages',
+        '--born',
+        '2026-03-04',
+        '--gestation',
+        '33w1d',
+        '--on',
+        '2026-05-18',
+        '--correct-until',
+        '',
+      ],
+      /--correct-until/,
+    ],
+    [
+      'a limit out of range',
+      () => ['atlas', '--preterm-below', '99w0d', 'x'],
+      /"x" is not understood/,
+    ],
+    [
+      'a source that dates nothing',
+      () => ['judge', file('k.json', kestrel), '--source', 'who-2006'],
+      /dates no reflex/,
+    ],
     ['a plan without a date', () => ['plan', file('k.json', kestrel)], /--on is missing/],
     [
       'a plan before birth',
@@ -264,6 +292,24 @@ describe('bad input: status 2, one sentence, nothing else', () => {
     expect(run.stdout).toBe('');
     expect(run.stderr.trim().split('\n')).toHaveLength(1);
     expect(run.stderr).toMatch(sentence);
+  });
+
+  test('a file that is not UTF-8', () => {
+    const path = join(folder, 'latin.json');
+    writeFileSync(path, Buffer.from([0x7b, 0x22, 0xe9, 0x22, 0x7d]));
+    expect(tidemark('judge', path)).toMatchObject({ status: 2, stdout: '' });
+    expect(tidemark('judge', path).stderr).toMatch(/not in UTF-8/);
+  });
+
+  test('a reader that closes the pipe early is no fault', () => {
+    const paths = Array.from({ length: 40 }, (_, i) => file(`many-${i}.json`, kestrel));
+    const run = spawnSync(
+      'sh',
+      ['-c', `"$0" "$@" --json | head -c 10`, process.execPath, bundle, 'judge', ...paths],
+      { encoding: 'utf8' },
+    );
+    expect(run.stderr).toBe('');
+    expect(run.stdout).toHaveLength(10);
   });
 
   test('200 MB, refused by its size alone', () => {

@@ -70,13 +70,16 @@ describe('verdicts in words', () => {
   });
 
   test.each([
-    [{ kind: 'firm', fromDays: 231, toDays: null } as const, 'Firm if born at 33w0d or later.'],
+    [
+      { kind: 'firm', fromDays: 231, toDays: null } as const,
+      'Firm if surely born at 33w0d or later.',
+    ],
     [{ kind: 'holds', fromDays: null, toDays: 231 } as const, 'Holds if born at 33w0d or earlier.'],
     [
       { kind: 'firm', fromDays: 224, toDays: 231 } as const,
-      'Firm if born between 32w0d and 33w0d.',
+      'Firm if surely born at 32w0d to 33w0d.',
     ],
-    [{ kind: 'firm', fromDays: 224, toDays: 224 } as const, 'Firm only if born at 32w0d.'],
+    [{ kind: 'firm', fromDays: 224, toDays: 224 } as const, 'Firm if surely born at 32w0d.'],
   ])('%j: %s', (turning, words) => {
     expect(en.judge.turningSentence(turning)).toBe(words);
   });

@@ -20,7 +20,8 @@ export interface Interval {
   by: Seen | null;
 }
 
-export type CourseState = 'never-seen' | 'present' | 'gone' | 'returned';
+/** `no-answer`: looked for, but never in a way that answers; `never-seen`: answered, and not there. */
+export type CourseState = 'no-answer' | 'never-seen' | 'present' | 'gone' | 'returned';
 
 export interface Course {
   reflex: string;
@@ -49,7 +50,7 @@ export function courseOf(answers: readonly Answer[]): Omit<Course, 'reflex' | 's
   const last = answers.length - 1;
   if (first < 0)
     return {
-      state: 'never-seen',
+      state: answers.length === 0 ? 'no-answer' : 'never-seen',
       appeared: { after: seenAt(last), by: null },
       integrated: null,
       answers: answers.length,

@@ -32,8 +32,16 @@ function foreign(value: unknown): Problem | undefined {
   const head = value as { format?: unknown; version?: unknown } | null;
   if (typeof head !== 'object' || head === null || head.format !== FORMAT)
     return { code: 'not-ours', at: WHOLE };
-  if (typeof head.version === 'number' && head.version > VERSION)
-    return { code: 'newer-version', version: String(head.version), at: WHOLE };
+  const { version } = head;
+  if (version === VERSION) return undefined;
+  const said = typeof version === 'number' || typeof version === 'string' ? String(version) : '';
+  const newer = typeof version === 'number' && Number.isInteger(version) && version > VERSION;
+  if (version !== undefined)
+    return {
+      code: newer ? 'newer-version' : 'unknown-version',
+      version: said.slice(0, 20),
+      at: WHOLE,
+    };
   return undefined;
 }
 

@@ -29,5 +29,5 @@ export function nearestName(text: string, known: readonly string[]): string | un
     .map((name) => ({ name, distance: editDistance(word, name) }))
     .sort((a, b) => a.distance - b.distance);
   const best = ranked[0];
-  return best && best.distance <= Math.max(2, Math.floor(word.length / 3)) ? best.name : undefined;
+  return best && best.distance <= Math.max(1, Math.floor(word.length / 4)) ? best.name : undefined;
 }

@@ -30,7 +30,9 @@ class Reader {
   }
 
   date(text: string, at: Place): CivilDate | undefined {
-    return parseCivil(text) ?? this.refuse(at, { code: 'bad-date', text });
+    const date = parseCivil(text);
+    if (!date) return this.refuse(at, { code: 'bad-date', text: text.slice(0, QUOTED) });
+    return date < EARLIEST || date > LATEST ? this.refuse(at, { code: 'far-date', text }) : date;
   }
 
   /** Plain text up to a length. A tag in it is refused: a note is no page. */
@@ -38,7 +40,14 @@ class Reader {
     if (text.length > limit) this.refuse(at, { code: 'too-long', limit });
     const markup = MARKUP.exec(text.slice(0, limit));
     if (markup) this.refuse(at, { code: 'markup', text: markup[0].slice(0, 40) });
+    if (CONTROL.test(text)) this.refuse(at, { code: 'control' });
     return text;
+  }
+
+  /** One line of plain text. */
+  line(text: string, at: Place): string {
+    if (BREAK.test(text)) this.refuse(at, { code: 'control' });
+    return this.text(text.trim(), at, MAX_LABEL);
   }
 
   oneOf<T extends string>(text: string, known: readonly T[]): T | undefined {
@@ -46,7 +55,18 @@ class Reader {
   }
 }
 
-const MARKUP = /<\s*[/!]?\s*[a-z][^<>]*>|<\s*script|javascript\s*:/i;
+/** A tag, or an address that runs script. "a < b and b > a" is none. */
+const MARKUP = /<[/!]?[a-z][^<>]*>|<\s*script|javascript:\S/i;
+/** Control characters but tab and line breaks, and marks that turn or hide text. */
+const CONTROL =
+  /(?![\t\r\n])\p{Cc}|\p{Cs}|[\u200b\u200e\u200f\u202a-\u202e\u2060-\u2069\ufeff\ufffd]/u;
+const BREAK = /[\r\n\t]/;
+
+/** Dates outside these years are a slip of the century. */
+const EARLIEST = '1900-01-01';
+const LATEST = '2199-12-31';
+/** How much of a wrong word is said back. */
+const QUOTED = 60;
 
 function readBirth(raw: RawChild, read: Reader): Birth | undefined {
   const born = read.date(raw.born, { field: 'born' });
@@ -54,7 +74,7 @@ function readBirth(raw: RawChild, read: Reader): Birth | undefined {
     ? raw.dating
     : read.refuse(
         { field: 'dating' },
-        { code: 'unknown-dating', text: raw.dating, known: DATING_METHODS },
+        { code: 'unknown-dating', text: raw.dating.slice(0, QUOTED), known: DATING_METHODS },
       );
   if (raw.gestation === undefined && raw.due === undefined) {
     read.refuse({ field: 'gestation' }, { code: 'no-dating' });
@@ -63,7 +83,10 @@ function readBirth(raw: RawChild, read: Reader): Birth | undefined {
   const due = raw.due === undefined ? undefined : read.date(raw.due, { field: 'due' });
   const days = raw.gestation === undefined ? undefined : parseGestation(raw.gestation);
   if (raw.gestation !== undefined && days === undefined)
-    read.refuse({ field: 'gestation' }, { code: 'gestation-form', text: raw.gestation });
+    read.refuse(
+      { field: 'gestation' },
+      { code: 'gestation-form', text: raw.gestation.slice(0, QUOTED) },
+    );
   if (!born || !dating) return undefined;
   const byGestation = days === undefined ? undefined : birthFromGestation(born, days, dating);
   const byDue = due === undefined ? undefined : birthFromDue(born, due, dating);
@@ -90,7 +113,7 @@ function readBirth(raw: RawChild, read: Reader): Birth | undefined {
 }
 
 function readChild(raw: RawChild, read: Reader): Child | undefined {
-  const label = read.text(raw.label.trim(), { field: 'label' }, MAX_LABEL);
+  const label = read.line(raw.label, { field: 'label' });
   if (!label) read.refuse({ field: 'label' }, { code: 'empty' });
   const birth = readBirth(raw, read);
   if (!birth) return undefined;
@@ -101,7 +124,10 @@ function readChild(raw: RawChild, read: Reader): Child | undefined {
 function readSide(raw: RawFinding, atlas: Atlas, at: Place, read: Reader): Side | undefined {
   const side = read.oneOf(raw.side, SIDES);
   if (!side) {
-    read.refuse({ ...at, field: 'side' }, { code: 'unknown-side', text: raw.side, known: SIDES });
+    read.refuse(
+      { ...at, field: 'side' },
+      { code: 'unknown-side', text: raw.side.slice(0, QUOTED), known: SIDES },
+    );
     return;
   }
   const reflex = atlas.reflexes.get(raw.reflex);
@@ -120,7 +146,7 @@ function readFinding(raw: RawFinding, atlas: Atlas, at: Place, read: Reader): Fi
       { ...at, field: 'reflex' },
       {
         code: 'unknown-reflex',
-        text: raw.reflex,
+        text: raw.reflex.slice(0, QUOTED),
         nearest: nearestName(raw.reflex, [...atlas.reflexes.keys()]),
       },
     );
@@ -129,13 +155,13 @@ function readFinding(raw: RawFinding, atlas: Atlas, at: Place, read: Reader): Fi
     read.oneOf(raw.response, RESPONSES) ??
     read.refuse(
       { ...at, field: 'response' },
-      { code: 'unknown-response', text: raw.response, known: RESPONSES },
+      { code: 'unknown-response', text: raw.response.slice(0, QUOTED), known: RESPONSES },
     );
   const state =
     read.oneOf(raw.state, STATES) ??
     read.refuse(
       { ...at, field: 'state' },
-      { code: 'unknown-state', text: raw.state, known: STATES },
+      { code: 'unknown-state', text: raw.state.slice(0, QUOTED), known: STATES },
     );
   const note = read.text(raw.note, { ...at, field: 'note' }, MAX_NOTE);
   if (!side || !response || !state) return undefined;
@@ -149,11 +175,11 @@ function readVisit(
   atlas: Atlas,
   read: Reader,
 ): Visit | undefined {
-  const visit = { number, on: raw.on };
+  const visit = { number, on: raw.on.slice(0, QUOTED) };
   const on = read.date(raw.on, { field: 'on', visit });
   if (on && birth && on < birth.born)
     read.refuse({ field: 'on', visit }, { code: 'exam-before-birth', on, born: birth.born });
-  const examiner = read.text(raw.examiner.trim(), { field: 'examiner', visit }, MAX_LABEL);
+  const examiner = read.line(raw.examiner, { field: 'examiner', visit });
   const note = read.text(raw.note, { field: 'note', visit }, MAX_NOTE);
   if (raw.findings.length > MAX_FINDINGS) {
     read.refuse({ field: 'findings', visit }, { code: 'too-many', limit: MAX_FINDINGS });
@@ -164,7 +190,7 @@ function readVisit(
     const at: Place = {
       field: 'reflex',
       visit,
-      finding: { number: index + 1, reflex: rawFinding.reflex },
+      finding: { number: index + 1, reflex: rawFinding.reflex.slice(0, QUOTED) },
     };
     const finding = readFinding(rawFinding, atlas, at, read);
     if (!finding) return [];
@@ -174,12 +200,14 @@ function readVisit(
     return [finding];
   });
   const known = [...atlas.milestones.keys()];
-  for (const { milestone } of raw.milestones)
+  const looked = new Set<string>();
+  for (const { milestone } of raw.milestones) {
+    const at: Place = { field: 'milestones', visit };
     if (!atlas.milestones.has(milestone))
-      read.refuse(
-        { field: 'milestones', visit },
-        { code: 'unknown-milestone', text: milestone, known },
-      );
+      read.refuse(at, { code: 'unknown-milestone', text: milestone.slice(0, QUOTED), known });
+    if (looked.has(milestone)) read.refuse(at, { code: 'duplicate-milestone', milestone });
+    looked.add(milestone);
+  }
   return on && { on, examiner, note, findings, milestones: raw.milestones };
 }
 

@@ -13,13 +13,16 @@ export type ProblemCode =
   | { code: 'cut-short' }
   | { code: 'not-ours' }
   | { code: 'newer-version'; version: string }
+  | { code: 'unknown-version'; version: string }
   | { code: 'missing' }
   | { code: 'wrong-type'; expected: string }
   | { code: 'empty' }
   | { code: 'too-long'; limit: number }
   | { code: 'too-many'; limit: number }
   | { code: 'markup'; text: string }
+  | { code: 'control' }
   | { code: 'bad-date'; text: string }
+  | { code: 'far-date'; text: string }
   | { code: 'no-dating' }
   | { code: 'gestation-form'; text: string }
   | { code: 'gestation-range'; gestationalDays: number }
@@ -34,7 +37,8 @@ export type ProblemCode =
   | { code: 'unknown-response'; text: string; known: readonly string[] }
   | { code: 'unknown-state'; text: string; known: readonly string[] }
   | { code: 'duplicate-finding'; reflex: string; side: string }
-  | { code: 'duplicate-visit'; on: string; examiner: string };
+  | { code: 'duplicate-visit'; on: string; examiner: string }
+  | { code: 'duplicate-milestone'; milestone: string };
 
 export type Problem = ProblemCode & { at: Place };
 

@@ -6,7 +6,7 @@
  */
 import { below, density, FAR } from './normal.ts';
 import { ROW } from './phases.ts';
-import { FIRM_SHARE } from './thresholds.ts';
+import { FIRM_SHARE, SPEAKS_AT_LEAST } from './thresholds.ts';
 import type { Window } from './window.ts';
 
 /**
@@ -200,9 +200,12 @@ export interface Totals {
   meanExpectation: number;
   /** Mean probability of the established phase over the sources that speak; NaN when none does. */
   meanEstablished: number;
-  /** Whether any source is more than half not silent. */
+  /** Whether any source speaks over the ages that the dating leaves likely. */
   anySpeaks: boolean;
-  /** Bit k is set when every such source gives verdict group k nearly all it says; see FIRM_GROUPS. */
+  /**
+   * Bit k is set when every source that is more than half not silent gives verdict group k nearly
+   * all it says (see FIRM_GROUPS); no bit when there is no such source.
+   */
   firm: number;
 }
 
@@ -254,6 +257,7 @@ export function totalsOf(reading: Reading): Totals {
   const sums = new Float64Array(ROW);
   let expectation = 0;
   let anySpeaks = false;
+  let anyFirm = false;
   let firm = ALL_FIRM;
   for (let i = 0; i < count; i++) {
     const weight = voice[i]!;
@@ -261,8 +265,9 @@ export function totalsOf(reading: Reading): Totals {
     for (let k = 0; k < ROW; k++) sums[k]! += weight * phases[at + k]!;
     expectation += weight * expected[i]!;
     const spoken = 1 - phases[at]!;
+    if (spoken >= SPEAKS_AT_LEAST) anySpeaks = true;
     if (spoken > 0.5) {
-      anySpeaks = true;
+      anyFirm = true;
       firm &= firmGroups(phases, at, spoken);
     }
   }
@@ -270,9 +275,9 @@ export function totalsOf(reading: Reading): Totals {
   return {
     phases: sums,
     speaking,
-    meanExpectation: expectation / speaking,
-    meanEstablished: sums[3]! / speaking,
+    meanExpectation: anySpeaks ? expectation / speaking : NaN,
+    meanEstablished: anySpeaks ? sums[3]! / speaking : NaN,
     anySpeaks,
-    firm,
+    firm: anyFirm ? firm : 0,
   };
 }

@@ -1,10 +1,11 @@
 /** On what a verdict hangs that is not firm: the sources, the due date, or both. */
-import { agesOn, birthFromGestation, type Birth, type CorrectionLimits } from '../age/clocks.ts';
+import { agesOn, type Birth, type CorrectionLimits } from '../age/clocks.ts';
 import type { CivilDate } from '../age/civil.ts';
 import { MAX_GESTATION_DAYS, MIN_GESTATION_DAYS } from '../age/gestation.ts';
 import type { Finding } from '../case/finding.ts';
 import { readAt, type Compiled, type Reading } from './expectation.ts';
-import { verdictOf, voicesOf, type VerdictWord } from './verdict.ts';
+import { SPEAKS_AT_LEAST } from './thresholds.ts';
+import { verdictOf, voicesOf, type Judged, type VerdictWord } from './verdict.ts';
 
 /** How many of the sources that speak give a verdict as their likeliest. */
 export interface Agreement {
@@ -13,16 +14,18 @@ export interface Agreement {
 }
 
 export function agreementOn(finding: Finding, verdict: VerdictWord, reading: Reading): Agreement {
-  const speaking = voicesOf(finding.response, reading).filter((voice) => voice.speaks > 0.5);
+  const speaking = voicesOf(finding.response, reading).filter(
+    (voice) => voice.speaks >= SPEAKS_AT_LEAST,
+  );
   const agree = new Set(speaking.filter((v) => v.verdict === verdict).map((v) => v.source));
   return { agree: agree.size, of: new Set(speaking.map((v) => v.source)).size };
 }
 
-/** A gestation at birth from which, or up to which, a verdict would be firm or would hold. */
+/** The gestations at birth, were one known for sure, with which a verdict would be firm or would hold. */
 export interface TurningPoint {
   /** `firm`: every source would give the verdict; `holds`: it would still be the largest share. */
   kind: 'firm' | 'holds';
-  /** Gestation at birth in days, inclusive; null where that end is open within the doubt. */
+  /** Gestation at birth in days, inclusive; null where the run goes on to the end of what is likely. */
   fromDays: number | null;
   toDays: number | null;
 }
@@ -30,10 +33,33 @@ export interface TurningPoint {
 /** How many standard deviations of the dating are looked at: 95 % of it. */
 const REACH = 1.96;
 
+/** From one day to another, both included. */
+interface Run {
+  from: number;
+  to: number;
+}
+
+/** The run of days that pass a test around a day, or the one nearest to it. */
+function runAround(
+  day: number,
+  { from, to }: Run,
+  passes: (day: number) => boolean,
+): Run | undefined {
+  let nearest: number | undefined;
+  for (let step = 0; step <= to - from && nearest === undefined; step++)
+    for (const near of [day - step, day + step])
+      if (nearest === undefined && near >= from && near <= to && passes(near)) nearest = near;
+  if (nearest === undefined) return undefined;
+  const run = { from: nearest, to: nearest };
+  while (run.from > from && passes(run.from - 1)) run.from--;
+  while (run.to < to && passes(run.to + 1)) run.to++;
+  return run;
+}
+
 /**
- * Over every gestation at birth that the dating leaves likely (95 %), taken as known: the run of days
- * around the recorded one (or nearest to it) on which the verdict is firm; where none is, on which it
- * holds. Undefined when the age is exact or the whole range agrees.
+ * Over every gestation at birth that the dating leaves likely (95 %) and that would still have the
+ * age corrected, taken as known: the run of days on which the verdict is firm; where there is none,
+ * on which it holds. Undefined when the age is exact or the whole range agrees.
  */
 export function turningPoint(
   finding: Finding,
@@ -43,31 +69,35 @@ export function turningPoint(
   on: CivilDate,
   limits: CorrectionLimits,
 ): TurningPoint | undefined {
-  const { sdDays } = agesOn(birth, on, limits);
+  const { sdDays, axisDay } = agesOn(birth, on, limits);
   if (sdDays === 0) return undefined;
+  const recorded = birth.gestationalDays;
   const reach = Math.ceil(REACH * sdDays);
-  const low = Math.max(birth.gestationalDays - reach, MIN_GESTATION_DAYS);
-  const high = Math.min(birth.gestationalDays + reach, MAX_GESTATION_DAYS);
-  const judgedIf = (gestation: number) => {
-    const shifted = birthFromGestation(birth.born, gestation, birth.dating);
-    if ('code' in shifted) return undefined;
-    return verdictOf(finding, readAt(compiled, agesOn(shifted, on, limits).axisDay, 0));
+  const likely: Run = {
+    from: Math.max(recorded - reach, MIN_GESTATION_DAYS),
+    to: Math.min(recorded + reach, MAX_GESTATION_DAYS, limits.pretermBelowDays - 1),
   };
-  const run = (kind: TurningPoint['kind']): TurningPoint | undefined => {
-    const good: number[] = [];
-    for (let day = low; day <= high; day++) {
-      const judged = judgedIf(day);
-      if (judged?.verdict === verdict && (kind === 'holds' || judged.firm)) good.push(day);
+  const judged = new Map<number, Judged>();
+  const judgedIf = (gestation: number): Judged => {
+    let known = judged.get(gestation);
+    if (!known) {
+      // born the same day at another gestation: the age on the axis shifts by as many days
+      known = verdictOf(finding, readAt(compiled, axisDay + gestation - recorded, 0));
+      judged.set(gestation, known);
     }
-    if (good.length === 0 || good.length === high - low + 1) return undefined;
-    const nearest = good.reduce((a, b) =>
-      Math.abs(b - birth.gestationalDays) < Math.abs(a - birth.gestationalDays) ? b : a,
-    );
-    let from = nearest;
-    let to = nearest;
-    while (good.includes(from - 1)) from--;
-    while (good.includes(to + 1)) to++;
-    return { kind, fromDays: from === low ? null : from, toDays: to === high ? null : to };
+    return known;
   };
-  return run('firm') ?? run('holds');
+  const find = (kind: TurningPoint['kind']): Run | undefined =>
+    runAround(recorded, likely, (day) => {
+      const found = judgedIf(day);
+      return found.verdict === verdict && (kind === 'holds' || found.firm);
+    });
+  const firm = find('firm');
+  const run = firm ?? find('holds');
+  if (!run || (run.from === likely.from && run.to === likely.to)) return undefined;
+  return {
+    kind: firm ? 'firm' : 'holds',
+    fromDays: run.from === likely.from ? null : run.from,
+    toDays: run.to === likely.to ? null : run.to,
+  };
 }

@@ -1,5 +1,6 @@
 /**
- * Whether things come in their order in one child. "A before B" holds when A's interval ends before
+ * Whether things come in their order in one child. A response appears with its first side and has
+ * integrated with its last. "A before B" holds when A's interval ends before
  * B's begins, is broken when it surely came after, and is open otherwise.
  */
 import type { Ages } from '../age/clocks.ts';
@@ -8,7 +9,7 @@ import { setsApart } from '../atlas/apart.ts';
 import type { Atlas } from '../atlas/atlas.ts';
 import type { Sequence, Station } from '../atlas/types.ts';
 import type { Visit } from '../case/case.ts';
-import { answersOf, courseOf, milestoneReached, type Interval } from '../case/course.ts';
+import { coursesOf, milestoneReached, type Interval } from '../case/course.ts';
 
 export type Order = 'holds' | 'broken' | 'open';
 
@@ -60,11 +61,36 @@ function reachedBy(
     return { station, reflexes: [], interval: looked ? interval : null };
   }
   const reflexes = reflexesAt(station, atlas);
-  const answers = answersOf(visits, agesOn, (reflex) => reflexes.includes(reflex));
-  const course = courseOf(answers);
-  if (answers.length === 0) return { station, reflexes, interval: null };
-  const interval = station.event === 'integrates' ? course.integrated : course.appeared;
+  const courses = coursesOf(visits, agesOn).filter(
+    (course) => reflexes.includes(course.reflex) && course.answers > 0,
+  );
+  const interval =
+    station.event === 'integrates'
+      ? lastOf(courses.map((course) => course.integrated))
+      : firstOf(courses.map((course) => course.appeared));
   return { station, reflexes, interval };
+}
+
+const begins = (interval: Interval): number => interval.after?.axisDay ?? -Infinity;
+const ends = (interval: Interval): number => interval.by?.axisDay ?? Infinity;
+
+/** When the first of several happened: the earliest beginning and the earliest end. */
+function firstOf(intervals: readonly Interval[]): Interval | null {
+  if (intervals.length === 0) return null;
+  return intervals.reduce((a, b) => ({
+    after: begins(a) <= begins(b) ? a.after : b.after,
+    by: ends(a) <= ends(b) ? a.by : b.by,
+  }));
+}
+
+/** When the last of several happened; unknown when one of them was never seen. */
+function lastOf(intervals: readonly (Interval | null)[]): Interval | null {
+  const known = intervals.filter((interval) => interval !== null);
+  if (known.length === 0) return null;
+  return known.reduce((a, b) => ({
+    after: begins(a) >= begins(b) ? a.after : b.after,
+    by: ends(a) >= ends(b) ? a.by : b.by,
+  }));
 }
 
 /** One sequence in one child: broken if any step is, holds if every step does, open otherwise. */

@@ -17,3 +17,9 @@ export const FIRM_SHARE = 0.95;
 
 /** Two answers this many steps apart differ markedly (weak and brisk, elicited and obligatory). */
 export const MARKED_STEPS = 2;
+
+/**
+ * A source that is this unlikely to speak is silent at an age: silence then covers the whole of the
+ * 95 % of ages that the dating leaves likely.
+ */
+export const SPEAKS_AT_LEAST = 0.025;

@@ -73,7 +73,7 @@ export const source: SourceData = {
         asPrinted: 'onset 35 wk, well developed 1 month',
         unit: 'wkPMA',
         low: 35,
-        high: 44.35,
+        high: 44.348214,
       },
       integratesStatus: 'given',
       integrates: {

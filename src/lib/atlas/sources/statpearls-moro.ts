@@ -22,7 +22,7 @@ export const source: SourceData = {
       integrates: {
         asPrinted: 'starts to fade at 12 weeks, gone by 6 months',
         unit: 'mo',
-        low: 2.76,
+        low: 2.759754,
         high: 6,
       },
       note: 'Low end is the start of fading, not disappearance.',

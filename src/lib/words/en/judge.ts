@@ -100,15 +100,16 @@ export function raisedSentence(raised: Raised, response: Response): string {
   }
 }
 
-/** On what a verdict hangs that is not firm. */
+/** On what a verdict hangs that is not firm: what the gestation at birth would have to be. */
 export function turningSentence({ kind, fromDays, toDays }: TurningPoint): string {
-  const verb = kind === 'firm' ? 'Firm' : 'Holds';
+  const verb =
+    kind === 'firm' ? 'Firm if surely born at' : 'Holds if born at';
   if (fromDays !== null && toDays !== null)
     return fromDays === toDays
-      ? `${verb} only if born at ${formatGestation(fromDays)}.`
-      : `${verb} if born between ${formatGestation(fromDays)} and ${formatGestation(toDays)}.`;
-  if (fromDays !== null) return `${verb} if born at ${formatGestation(fromDays)} or later.`;
-  return toDays === null ? '' : `${verb} if born at ${formatGestation(toDays)} or earlier.`;
+      ? `${verb} ${formatGestation(fromDays)}.`
+      : `${verb} ${formatGestation(fromDays)} to ${formatGestation(toDays)}.`;
+  if (fromDays !== null) return `${verb} ${formatGestation(fromDays)} or later.`;
+  return toDays === null ? '' : `${verb} ${formatGestation(toDays)} or earlier.`;
 }
 
 export const firmWords = (firm: boolean): string =>

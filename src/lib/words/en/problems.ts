@@ -20,6 +20,8 @@ const FIELDS: Readonly<Record<string, string>> = {
   milestones: 'Milestones',
   visits: 'Visits',
   child: 'Child',
+  milestone: 'Milestone',
+  seen: 'Seen',
 };
 
 /** Where it is: "Visit 2 (2026-05-18), finding 3 (moro), side". */
@@ -31,65 +33,81 @@ export function placeWords({ field, visit, finding }: Place): string {
   return [...at, name.toLowerCase()].join(', ');
 }
 
+/** Kinds of values, for people. */
+const KINDS: Readonly<Record<string, string>> = {
+  Object: 'a group of named fields',
+  Array: 'a list',
+  string: 'text',
+  boolean: 'true or false',
+};
+
 const list = (words: readonly string[]): string => words.join(', ');
 
 /** What is wrong and how to mend it, without the place. */
 function mend(problem: Problem): string {
   switch (problem.code) {
     case 'too-large':
-      return `is about ${problem.megabytes} MB; a case file is at most ${problem.limitMegabytes} MB. Choose the file that Tidemark saved.`;
+      return `is about ${problem.megabytes} MB; a case file is at most ${problem.limitMegabytes} MB; choose a file that Tidemark saved.`;
     case 'not-json':
-      return 'is not JSON, so it cannot be a case file. Choose a file that Tidemark saved.';
+      return 'is not JSON, so it cannot be a case file; choose a file that Tidemark saved.';
     case 'cut-short':
-      return 'ends in the middle, as if a copy was cut short. Copy or save it again, whole.';
+      return 'ends in the middle, as if a copy was cut short, or something follows its end; copy or save it again, whole.';
     case 'not-ours':
-      return 'is not a Tidemark case: "format" must be "tidemark-case". Choose a file that Tidemark saved.';
+      return 'is not a Tidemark case: "format" must be "tidemark-case"; choose a file that Tidemark saved.';
     case 'newer-version':
-      return `was saved by a newer Tidemark (version ${problem.version}). Update Tidemark to open it; the file is unchanged.`;
+      return `was saved by a newer Tidemark (version ${problem.version}); update Tidemark to open it, the file is unchanged.`;
+    case 'unknown-version':
+      return `names version "${problem.version}"; write 1, or choose a file that Tidemark saved.`;
     case 'missing':
-      return 'is missing. Fill it in.';
+      return 'is missing; fill it in.';
     case 'wrong-type':
-      return `is of the wrong kind; it should be ${problem.expected}.`;
+      return `is of the wrong kind; it should be ${KINDS[problem.expected] ?? problem.expected}.`;
     case 'empty':
-      return 'is empty. Give the child a label, such as a bird or a number; no name is needed.';
+      return 'is empty; give the child a label, such as a bird or a number (no name is needed).';
     case 'too-long':
       return `is too long; keep it to ${problem.limit} characters.`;
     case 'too-many':
       return `holds too many entries; at most ${problem.limit} are taken.`;
     case 'markup':
-      return `holds markup or script ("${problem.text}"). Take it out; only plain text is kept.`;
+      return `holds markup or script ("${problem.text}"); take it out, only plain text is kept.`;
+    case 'control':
+      return 'holds characters that cannot be seen, or a line break where none belongs; type it again.';
+    case 'far-date':
+      return `${problem.text} lies outside the years 1900 to 2199; check the century.`;
     case 'bad-date':
-      return `"${problem.text}" is no date that exists. Write year-month-day, such as 2026-03-04.`;
+      return `"${problem.text}" is no date that exists; write year-month-day, such as 2026-03-04.`;
     case 'no-dating':
       return 'is needed to know the age: give the gestation (such as 33w1d) or the due date.';
     case 'gestation-form':
-      return `"${problem.text}" is not understood. Write weeks and days, such as 33w1d.`;
+      return `"${problem.text}" is not understood; write weeks and days, such as 33w1d.`;
     case 'gestation-range':
-      return `${formatGestation(Math.max(0, problem.gestationalDays))} lies outside 22w0d to 44w6d. Check weeks and days.`;
+      return `${formatGestation(Math.max(0, problem.gestationalDays))} lies outside 22w0d to 44w6d; check weeks and days.`;
     case 'due-range':
       return problem.gestationalDays < 0
-        ? `${problem.due} lies more than 40 weeks after the birth on ${problem.born}. Check both dates.`
-        : `${problem.due} would mean birth at ${formatGestation(problem.gestationalDays)}, outside 22w0d to 44w6d. Check the due date and the birth date.`;
+        ? `${problem.due} lies more than 40 weeks after the birth on ${problem.born}; check both dates.`
+        : `${problem.due} would mean birth at ${formatGestation(problem.gestationalDays)}, outside 22w0d to 44w6d; check the due date and the birth date.`;
     case 'due-contradicts':
-      return `means birth at ${formatGestation(problem.byDue)}, but the gestation given is ${formatGestation(problem.byGestation)}. Mend one, or leave one out.`;
+      return `means birth at ${formatGestation(problem.byDue)}, but the gestation given is ${formatGestation(problem.byGestation)}; mend one, or leave one out.`;
     case 'unknown-dating':
-      return `"${problem.text}" is not one of: ${list(problem.known)}.`;
+      return `"${problem.text}" is not one of: ${list(problem.known)}; choose one of these.`;
     case 'exam-before-birth':
-      return `${problem.on} lies before the birth on ${problem.born}. Check both dates.`;
+      return `${problem.on} lies before the birth on ${problem.born}; check both dates.`;
     case 'unknown-reflex':
-      return `"${problem.text}" is no reflex of the atlas.${problem.nearest ? ` Did you mean "${problem.nearest}"?` : ' "tidemark atlas" lists them.'}`;
+      return `"${problem.text}" is no reflex of the atlas; ${problem.nearest ? `did you mean "${problem.nearest}"?` : 'choose one of its reflexes ("tidemark atlas" lists them).'}`;
     case 'unknown-milestone':
-      return `"${problem.text}" is not one of: ${list(problem.known)}.`;
+      return `"${problem.text}" is not one of: ${list(problem.known)}; choose one of these.`;
     case 'unknown-side':
     case 'unknown-response':
     case 'unknown-state':
-      return `"${problem.text}" is not one of: ${list(problem.known)}.`;
+      return `"${problem.text}" is not one of: ${list(problem.known)}; choose one of these.`;
     case 'no-such-side':
       return `"${problem.side}" is not a side of the ${problem.reflex}; record it as ${problem.has.join(' or ')}.`;
     case 'duplicate-finding':
-      return `${problem.reflex} on the ${problem.side} stands twice at this visit. Keep one.`;
+      return `${problem.reflex} on the ${problem.side} stands twice at this visit; keep one.`;
+    case 'duplicate-milestone':
+      return `${problem.milestone} stands twice at this visit; keep one.`;
     case 'duplicate-visit':
-      return `${problem.on} already has a visit${problem.examiner ? ` by ${problem.examiner}` : ' without an examiner'}. Add to that visit, or name another examiner.`;
+      return `${problem.on} already has a visit${problem.examiner ? ` by ${problem.examiner}` : ' without an examiner'}; add to that visit, or name another examiner.`;
   }
 }
 
