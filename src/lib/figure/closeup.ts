@@ -4,10 +4,10 @@ import { footAt } from './foot.ts';
 import { handAt, type Ball } from './hand.ts';
 import { bandPath, throughPath } from './outline.ts';
 import { onPage, type Spot } from './page.ts';
-import { tone, type Shape } from './paint.ts';
+import { tone, type Shape, type Tone } from './paint.ts';
 import { disc, limbRun, limbTone, solid, type Pen } from './pen.ts';
 import { FLESH } from './skeleton.ts';
-import { at, type Frame, type Vec } from './space.ts';
+import { at, between, type Frame, type Vec } from './space.ts';
 import type { Framing } from './stage.ts';
 
 /** The left palm as one sees it on an infant lying face up: fingers up, thumb towards the infant's middle. */
@@ -37,6 +37,23 @@ const crease = (pen: Pen, name: string, points: readonly Vec[]): Shape => ({
   width: pen.manner.line * 0.6,
 });
 
+/** Rubs out the line at the root of a digit that grows out of a piece drawn before it. */
+function patchAt(pen: Pen, root: Ball | undefined, base: Ball | undefined, fill: Tone): Shape {
+  const radius = (root?.radius ?? 0) * 0.97;
+  const inward = root && base ? between(root.centre, base.centre, 0.6) : root?.centre;
+  return {
+    name: 'digit-root',
+    d:
+      root && inward
+        ? band(pen, [
+            { ...root, radius },
+            { centre: inward, radius },
+          ])
+        : '',
+    fill,
+  };
+}
+
 /** The palm in two parts: what lies under a finger laid across it, and the fingers that close over that. */
 export function palmShapes(pen: Pen): { behind: Shape[]; front: Shape[] } {
   const { wrist, hand: frame } = pen.body.armL;
@@ -51,7 +68,13 @@ export function palmShapes(pen: Pen): { behind: Shape[]; front: Shape[] } {
     { centre: point(-0.42, 0), radius: FLESH.forearm[1] * 0.95 },
   ];
   const sleeve = limbRun(pen, point(-0.3, 0), point(0.02, 0), false, tint);
-  const root = solid(pen, 'palm', (palm ? band(pen, palm) : '') + band(pen, arm), sleeve);
+  const [thumbBase, thumbTip] = digits.slice(12);
+  const root = solid(
+    pen,
+    'palm',
+    [palm, arm, thumbBase].map((balls) => (balls ? band(pen, balls) : '')).join(''),
+    sleeve,
+  );
   const creases = [
     crease(pen, 'crease', [point(0.135, -0.075), point(0.115, -0.02), point(0.145, 0.05)]),
     crease(pen, 'crease', [point(0.12, 0.075), point(0.085, 0.03), point(0.03, 0.025)]),
@@ -67,38 +90,27 @@ export function palmShapes(pen: Pen): { behind: Shape[]; front: Shape[] } {
       fill,
     ),
   );
-  const thumb = solid(
-    pen,
-    'thumb',
-    digits
-      .slice(12)
-      .map((p) => band(pen, p))
-      .join(''),
-    fill,
-  );
-  // The ball of the thumb grows out of the palm: its line is rubbed out there.
-  const rootOfThumb: Shape = {
-    name: 'thumb-root',
-    d: band(pen, [
-      { centre: point(0.06, 0.06), radius: 0.055 },
-      { centre: point(0.05, 0.02), radius: 0.06 },
-    ]),
-    fill,
-  };
+  const thumb = thumbTip
+    ? [
+        solid(pen, 'thumb', band(pen, thumbTip), fill),
+        patchAt(pen, thumbTip[0], thumbBase?.[0], fill),
+      ]
+    : [];
   const roots: Shape[] = [0.052, 0.01, -0.03, -0.062].map((across, i) => ({
     name: 'finger-root',
     d: band(pen, [
-      { centre: point(0.17 - (i === 3 ? 0.02 : 0), across * 1.15), radius: 0.036 },
+      {
+        centre: point(0.17 - (i === 3 ? 0.02 : 0), across * (i === 3 ? 1 : 1.15)),
+        radius: i === 3 ? 0.031 : 0.036,
+      },
       { centre: point(0.11, across * 0.8), radius: 0.036 },
     ]),
     fill,
   }));
   const open = j.grip < 0.35;
   return {
-    behind: open
-      ? [root, ...fingers, ...roots, thumb, rootOfThumb, ...creases]
-      : [root, ...creases.slice(1)],
-    front: open ? [] : [...fingers, thumb, rootOfThumb],
+    behind: open ? [root, ...fingers, ...roots, ...thumb, ...creases] : [root, ...creases.slice(1)],
+    front: open ? [] : [...fingers, ...thumb],
   };
 }
 

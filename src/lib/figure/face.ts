@@ -21,8 +21,8 @@ const arc = (x: number, y: number, half: number, sag: number): Spot[] =>
 /** Where the mouth is drawn from: a line when shut, an opening when not. */
 function mouth(j: FaceJoints): { closed: Spot[]; open?: Spot[] } {
   const narrow = Math.max(j.purse, j.suck * 0.7);
-  const half = mix(0.088, 0.036, narrow) * mix(1, 0.85, j.mouth);
-  const sag = mix(-0.018, 0.022, Math.max(j.cry, narrow)) * (1 - j.mouth);
+  const half = mix(0.088, 0.024, narrow) * mix(1, 0.85, j.mouth);
+  const sag = mix(-0.018, 0.022, j.cry) * (1 - narrow) * (1 - j.mouth);
   const closed = arc(0, MOUTH_Y, half, sag);
   if (j.mouth < 0.06) return { closed };
   const deep = mix(0.008, 0.088, j.mouth);

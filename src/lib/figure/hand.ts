@@ -84,7 +84,8 @@ export function handAt(
   const fingers = chains.map((c) => c.tips);
   const seams =
     gripOf(3) > FIST_FROM ? seamsOf(fingers, 1) : spread < TOGETHER ? seamsOf(fingers, 0) : [];
-  return { pieces, seams };
+  const alike = seams.filter((_, i) => Math.abs(gripOf(i) - gripOf(i + 1)) < 0.3);
+  return { pieces, seams: alike };
 }
 
 function thumb(

@@ -20,7 +20,7 @@ const lips = (purse: number): Part => ({
   centre: [0, -0.28, 0.315 + 0.05 * purse],
   radii: [0.1 - 0.035 * purse, 0.066, 0.062 + 0.012 * purse],
 });
-export const EAR: readonly Part[] = [
+const EARS: readonly Part[] = [
   { centre: [0.41, -0.07, -0.06], radii: [0.062, 0.12, 0.085] },
   { centre: [-0.41, -0.07, -0.06], radii: [0.062, 0.12, 0.085] },
 ];
@@ -88,7 +88,7 @@ export function ears(
   origin: Vec,
   f: Frame,
 ): { blob: Blob; facing: number; hollow: Spot[] }[] {
-  return EAR.map((ear) => {
+  return EARS.map((ear) => {
     const side = Math.sign(ear.centre[0]);
     const line: Vec[] = [
       [side * 0.45, -0.03, -0.05],
@@ -190,4 +190,16 @@ export function hairLines(page: Page, origin: Vec, f: Frame): Spot[][] {
       .map((line) => skullLine(page, origin, f, line, 0.04))
       .filter((line) => line.length > 2),
   ];
+}
+
+/** The head's parts as balls that reach as far in one direction as the parts do. @param way a unit vector */
+export function headBalls(origin: Vec, f: Frame, way: Vec): { centre: Vec; radius: number }[] {
+  return [...PARTS, NOSE, ...EARS].map(({ centre, radii }) => ({
+    centre: at(origin, f, centre),
+    radius: Math.hypot(
+      radii[0] * dot(f.x, way),
+      radii[1] * dot(f.y, way),
+      radii[2] * dot(f.z, way),
+    ),
+  }));
 }

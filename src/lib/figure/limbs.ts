@@ -4,7 +4,7 @@ import { footAt } from './foot.ts';
 import { handAt } from './hand.ts';
 import { bandPath, blobBandPath, linePath } from './outline.ts';
 import { blobOf, onPage, type Blob } from './page.ts';
-import { tone, type Shape } from './paint.ts';
+import { tone, wayOf, type Shape } from './paint.ts';
 import {
   bonePath,
   disc,
@@ -102,10 +102,13 @@ export function shoulderPatch(pen: Pen, side: Side): Shape {
   const level = levelAt(pen.body.levels, 0.78);
   const inner = at(level.centre, level.frame, [side === 'L' ? 0.2 : -0.2, 0, 0]);
   const r = FLESH.upperArm[0];
+  const d = bandPath([disc(pen, shoulder, r), disc(pen, inner, r)]);
+  const own = tone('skin', 'limb', pen.tints.trunk * 0.8);
+  const way = wayOf(onPage(pen.page, inner), onPage(pen.page, between(inner, shoulder, 1.25)));
   return patch(
     `shoulder-${side}`,
-    bandPath([disc(pen, shoulder, r), disc(pen, inner, r)]),
-    tone('skin', 'limb', pen.tints.trunk * 0.8),
+    d,
+    pen.tints.trunk > 0.01 ? { from: own, to: tone('skin'), ...way } : own,
   );
 }
 
@@ -176,7 +179,7 @@ export function legLayers(pen: Pen, side: Side, far: boolean): LegLayers {
     limbTone(far, tint),
   );
   return {
-    cuff: blobBandPath([ball(l.hip, 0.25), rim(pen, l, CUFF_RADIUS)]),
+    cuff: blobBandPath([ball(l.hip, 0.19), rim(pen, l, CUFF_RADIUS)]),
     coming,
     ...jointed(
       { depth: upperDepth, shape: upper },

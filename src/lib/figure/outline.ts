@@ -2,13 +2,24 @@
 import { furthest, type Blob, type Disc, type Spot } from './page.ts';
 import { Trace } from './trace.ts';
 
+/** An arc is drawn in pieces no longer than this: near half a circle, a rounded end would shift its middle. */
+const LONGEST_ARC = 1.9;
+
+/** A clockwise arc round a disc, from where the trace stands. @param sweep radians */
+function roundOff(trace: Trace, { x, y, r }: Disc, from: number, sweep: number): void {
+  const pieces = Math.ceil(sweep / LONGEST_ARC);
+  for (let i = 1; i <= pieces; i++) {
+    const a = from + (sweep * i) / pieces;
+    trace.arc(r, [x + r * Math.cos(a), y + r * Math.sin(a)]);
+  }
+}
+
 /** A disc as a path. */
-export const discPath = ({ x, y, r }: Disc): string =>
-  new Trace()
-    .move([x - r, y])
-    .arc(r, true, [x + r, y])
-    .arc(r, true, [x - r, y])
-    .close();
+export function discPath(disc: Disc): string {
+  const trace = new Trace().move([disc.x + disc.r, disc.y]);
+  roundOff(trace, disc, 0, 2 * Math.PI);
+  return trace.close();
+}
 
 const SAMPLES = 72;
 /** Directions all round, worked out once. */
@@ -83,7 +94,7 @@ export function bandPath(discs: readonly Disc[]): string {
     const sweep = (((to - from) % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI);
     if (trace.d) trace.line(on(disc, from));
     else trace.move(on(disc, from));
-    trace.arc(disc.r, sweep > Math.PI, on(disc, to));
+    roundOff(trace, disc, from, sweep);
   }
   return trace.close();
 }

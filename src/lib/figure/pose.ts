@@ -1,7 +1,7 @@
 import type { LimbPattern, LimbTokens, PatternPhase, Position } from '../atlas/types.ts';
 import { changed, STRAIGHT, type Change } from './change.ts';
 import { mirrorJoints, mixJoints, type Joints } from './joints.ts';
-import { levelled, reaching } from './solve.ts';
+import { levelled, reaching, type Rest } from './solve.ts';
 import type { Stage } from './stage.ts';
 import { stageOf } from './stages.ts';
 import { withTokens, type Part } from './tokens.ts';
@@ -35,7 +35,14 @@ function changeFor(stage: Stage, phase: number): Change {
   return response[Math.min(phase, response.length - 1)] ?? {};
 }
 
-const settled = (j: Joints, stage: Stage): Joints => levelled(j, stage.resting);
+/** How the still at a place in the list rests; between two stills of different kinds, as a whole. */
+function restAt(stage: Stage, place: number): Rest {
+  const { resting } = stage;
+  if (typeof resting === 'string') return resting;
+  const kind = (index: number): Rest => resting[Math.min(index, resting.length - 1)] ?? 'whole';
+  const [before, after] = [kind(Math.floor(place)), kind(Math.ceil(place))];
+  return before === after ? before : 'whole';
+}
 
 function posesOf(pattern: LimbPattern, stage: Stage): Joints[] {
   const given = stage.given ?? [];
@@ -44,11 +51,11 @@ function posesOf(pattern: LimbPattern, stage: Stage): Joints[] {
   const stimulus = changed(withTokens(rest, pattern, stage.setting, given), stage.stimulus ?? {});
   const responses = phasesOf(pattern).map((phase, i) => {
     const told = withTokens(stimulus, held(phase, pattern, given), stage.setting, free);
-    let pose = settled(changed(told, changeFor(stage, i)), stage);
+    let pose = levelled(changed(told, changeFor(stage, i)), restAt(stage, i + 2));
     for (const { arm, joint, range } of stage.reach ?? []) pose = reaching(pose, arm, joint, range);
     return pose;
   });
-  return [settled(rest, stage), settled(stimulus, stage), ...responses];
+  return [levelled(rest, restAt(stage, 0)), levelled(stimulus, restAt(stage, 1)), ...responses];
 }
 
 const stagings = new WeakMap<LimbPattern, Map<string, Staging>>();
@@ -82,7 +89,7 @@ export function poseAt({ stage, poses }: Staging, time: number): Joints {
   const share = within - index;
   if (share === 0) return from;
   if (share === 1) return to;
-  return settled(mixJoints(from, to, share), stage);
+  return levelled(mixJoints(from, to, share), restAt(stage, within));
 }
 
 /**

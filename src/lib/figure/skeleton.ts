@@ -18,7 +18,7 @@ export const BONE = {
 export const FLESH = {
   upperArm: [0.162, 0.156, 0.132],
   forearm: [0.132, 0.144, 0.098],
-  thigh: [0.236, 0.232, 0.172],
+  thigh: [0.18, 0.23, 0.172],
   shank: [0.17, 0.176, 0.114],
   neck: [0.19, 0.18, 0.17],
 } as const;

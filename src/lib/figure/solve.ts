@@ -2,9 +2,10 @@
 import { bodyOf, levelAt, type Body } from './body.ts';
 import { footAt } from './foot.ts';
 import { handAt, type Ball } from './hand.ts';
+import { headBalls } from './head.ts';
 import type { Joints } from './joints.ts';
 import { FLESH } from './skeleton.ts';
-import { at, clamp, cosDeg, dot, sinDeg, times, type Vec } from './space.ts';
+import { clamp, cosDeg, dot, sinDeg, times, type Vec } from './space.ts';
 import { girth } from './trunk.ts';
 
 /** All that may touch, as balls, by part of the body. */
@@ -22,10 +23,13 @@ export interface Contacts {
   readonly footR: readonly Ball[];
 }
 
-/** The flesh of a body as balls; a flat trunk counts with its own depth in the direction `down`. */
+/** How many levels of the trunk, from the lowest up, make the seat. */
+const SEAT_LEVELS = 8;
+
+/** The flesh of a body as balls; trunk and head count with their own depth in the direction `down`. */
 export function contactsOf(body: Body, j: Joints, down: Vec): Contacts {
   const trunk = body.levels
-    .filter((level) => level.along >= -0.1 && level.along <= 0.98)
+    .filter((level) => level.along >= -0.2 && level.along <= 0.98)
     .map((level): Ball => {
       const { half, belly, back } = girth(level.along);
       const deep = dot(level.frame.z, down);
@@ -35,17 +39,7 @@ export function contactsOf(body: Body, j: Joints, down: Vec): Contacts {
         radius: Math.hypot(wide, deep * (deep > 0 ? belly : back)),
       };
     });
-  const part = (v: Vec, radius: number): Ball => ({
-    centre: at(body.head.centre, body.head.frame, v),
-    radius,
-  });
-  const head = [
-    part([0, 0.1, -0.06], 0.425),
-    part([0, 0.05, -0.16], 0.37),
-    part([0, -0.13, 0.1], 0.32),
-    part([0, -0.37, 0.19], 0.11),
-    part([0, -0.12, 0.38], 0.055),
-  ];
+  const head = headBalls(body.head.centre, body.head.frame, down);
   const arm = (side: 'L' | 'R'): Ball[] => {
     const a = body[`arm${side}`];
     return [
@@ -74,7 +68,7 @@ export function contactsOf(body: Body, j: Joints, down: Vec): Contacts {
   };
   return {
     trunk,
-    seat: trunk.filter((_, i) => i < 4),
+    seat: trunk.slice(0, SEAT_LEVELS),
     head,
     armL: arm('L'),
     armR: arm('R'),
@@ -108,9 +102,12 @@ export function bisect(low: number, high: number, f: (x: number) => number): num
 const DOWN: Vec = [0, -1, 0];
 
 /** How a body is brought level with what it rests on. */
-export type Rest = 'whole' | 'hands-and-knees' | 'seat';
+export type Rest = 'whole' | 'hands-and-knees' | 'seat' | 'head-and-seat';
 
-/** On hands and knees the trunk is tipped until both ends are borne; seated, the hips bend until heels are. */
+/**
+ * On hands and knees, and on the back, the trunk is tipped until both ends are borne; seated, the hips
+ * bend until the heels are.
+ */
 export function levelled(j: Joints, rest: Rest): Joints {
   if (rest === 'hands-and-knees') {
     const withPitch = (pitch: number): Joints => ({ ...j, placing: { ...j.placing, pitch } });
@@ -134,6 +131,19 @@ export function levelled(j: Joints, rest: Rest): Joints {
       return front - rear;
     });
     return withPitch(pitch);
+  }
+  if (rest === 'head-and-seat') {
+    const withSlope = (slope: number): Joints => ({
+      ...j,
+      placing: { ...j.placing, pitch: -slope },
+    });
+    // The more the head end sinks, the lower the head against the pelvis.
+    const slope = bisect(50, 130, (s) => {
+      const c = contactsOf(bodyOf(withSlope(s)), j, DOWN);
+      const rear = [...c.seat, ...c.legL, ...c.legR, ...c.footL, ...c.footR];
+      return reachOf(c.head, DOWN) - reachOf(rear, DOWN);
+    });
+    return withSlope(slope);
   }
   if (rest === 'seat') {
     const seated = (side: 'L' | 'R'): number => {

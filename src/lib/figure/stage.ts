@@ -111,7 +111,8 @@ export interface Stage {
   readonly given?: readonly Part[];
   /** What the setting adds to the words, one for all phases or one for each. */
   readonly response?: Change | readonly Change[];
-  readonly resting: Rest;
+  /** How the body is brought to bear, for all stills or for each in turn (the last for the rest). */
+  readonly resting: Rest | readonly Rest[];
   /** Arms that find the floor in the response. */
   readonly reach?: readonly {
     readonly arm: 'armL' | 'armR';

@@ -4,6 +4,8 @@ import { NO_TINT, type Tints } from './pen.ts';
 import { phasesOf } from './pose.ts';
 import type { Stage } from './stage.ts';
 
+const HEAD = 0.6;
+
 /** Which parts a phase moves of themselves: what the examiner moves is not tinted. */
 function tintsOf(phase: LimbTokens, stage: Stage): Tints {
   const given = stage.given ?? [];
@@ -16,7 +18,8 @@ function tintsOf(phase: LimbTokens, stage: Stage): Tints {
   if (Object.values(limbs).some((t) => t > 0)) return { ...NO_TINT, ...limbs };
   return {
     ...limbs,
-    head: phase.head !== 'none' && !given.includes('head') ? 1 : 0,
+    // A face is told less by its colour than a limb: enough to see that the head responds.
+    head: phase.head !== 'none' && !given.includes('head') ? HEAD : 0,
     trunk: phase.trunk !== 'none' && !given.includes('trunk') ? 1 : 0,
   };
 }

@@ -43,10 +43,10 @@ export class Trace {
     return this;
   }
 
-  /** A clockwise arc of a circle. @param large whether it is more than half of it */
-  arc(radius: number, large: boolean, to: Spot): this {
+  /** A clockwise arc of a circle, less than half of it. */
+  arc(radius: number, to: Spot): this {
     const r = short(Math.round(radius * TENTHS));
-    this.d += `a${joined([r, r, '0', large ? '1' : '0', '1', this.#steps([to])])}`;
+    this.d += `a${joined([r, r, '0', '0', '1', this.#steps([to])])}`;
     return this;
   }
 

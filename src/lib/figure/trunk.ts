@@ -78,6 +78,23 @@ export function girdle(page: Page, body: Body, along: number, sag = 0): Spot[] {
 /** The outline of what covers the pelvis, from the crotch up to the waist. */
 export function pelvisOutline(page: Page, body: Body, waist: number): Spot[] {
   const { left, right } = edges(page, body, span(-0.2, waist, 6));
-  const band = girdle(page, body, waist, 0.02);
-  return [...left, ...band.slice(1, -1), ...right.reverse()];
+  const band = girdle(page, body, waist, 0.02).slice(1, -1);
+  return [
+    ...left.slice(0, -1),
+    ...tight(left, band),
+    ...band,
+    ...tight([...right], [...band].reverse()).reverse(),
+    ...right.reverse().slice(1),
+  ];
+}
+
+/** The corner between the end of one line and the start of the next, with a neighbour close on each side so that it stays a corner. */
+function tight(line: readonly Spot[], next: readonly Spot[]): Spot[] {
+  const [before, corner, after] = [line.at(-2), line.at(-1), next[0]];
+  if (!before || !corner || !after) return corner ? [corner] : [];
+  const near = (to: Spot): Spot => [
+    corner[0] + (to[0] - corner[0]) * 0.14,
+    corner[1] + (to[1] - corner[1]) * 0.14,
+  ];
+  return [near(before), corner, near(after)];
 }

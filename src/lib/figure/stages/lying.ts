@@ -73,7 +73,7 @@ export const LYING: Readonly<Record<string, Stage>> = {
   },
   galant: {
     ...prone,
-    response: { placing: { yaw: 156 } },
+    response: { axial: { trunkSide: 42 }, placing: { yaw: 151 } },
     marks: [{ kind: 'trail', along: ['paraspinal-high', 'paraspinal-low'] }],
   },
   'flexor-withdrawal': {

@@ -76,9 +76,10 @@ export const SIDE: Readonly<Record<string, Stage>> = {
   'tlr/supine': {
     ...fromTheSide,
     setting: 'lying',
+    resting: 'head-and-seat',
     rest: LYING_SIDE,
     response: {
-      axial: { neckFlex: -22, trunkFlex: -10 },
+      axial: { neckFlex: -12, trunkFlex: -12 },
       arms: { shoulderFlex: -2, shoulderOut: 10, shoulderTurn: 0, elbow: 10 },
       legs: { hipFlex: -2, hipOut: 6, knee: 2, ankle: -42 },
     },
@@ -105,6 +106,7 @@ export const SIDE: Readonly<Record<string, Stage>> = {
   traction: {
     ...fromTheSide,
     setting: 'lying',
+    resting: ['head-and-seat', 'head-and-seat', 'whole'],
     rest: LYING_SIDE,
     stimulus: { arms: { shoulderFlex: 86, shoulderOut: 10, elbow: 10 } },
     response: {

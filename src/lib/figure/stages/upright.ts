@@ -186,6 +186,7 @@ export const UPRIGHT: Readonly<Record<string, Stage>> = {
     response: {
       placing: { slope: 12, tip: 6 },
       axial: { neckTilt: -20, trunkSide: -18 },
+      armR: { wrist: -10 },
     },
     marks: [{ kind: 'arrow', at: 'ground', from: [1.6, 0.6], to: [1.6, -0.2] }],
   },
