@@ -100,8 +100,10 @@ export function checkAtlas(parts: AtlasParts): string[] {
     for (const source of [...sources, ...contradictedBy])
       if (!sourceIds.has(source)) faults.push(`sequence ${id} cites ${source}, no source`);
   }
-  for (const milestone of parts.milestones)
-    if (!(milestone.p1Months < milestone.p99Months) || !sourceIds.has(milestone.source))
-      faults.push(`milestone ${milestone.id} has no window or no source`);
+  for (const { id, window, mostByMonths, source } of parts.milestones) {
+    if (window ? !(window.p1Months < window.p99Months) : !mostByMonths)
+      faults.push(`milestone ${id} has no age`);
+    if (!sourceIds.has(source)) faults.push(`milestone ${id} cites ${source}, no source`);
+  }
   return faults;
 }

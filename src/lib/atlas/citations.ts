@@ -1066,6 +1066,11 @@ export const CITATIONS: Readonly<Record<string, Citation>> = {
       'Hoffman CS, Messer LC, Mendola P, Savitz DA, Herring AH, Hartmann KE. Gestational age at birth by LMP vs first-trimester ultrasound. Paediatr Perinat Epidemiol 2008;22:587-596',
     note: 'Seen: abstract.',
   },
+  'cdc-2022': {
+    citation:
+      'Centers for Disease Control and Prevention. Milestone checklists (2022 wording), with Zubler JM et al. Evidence-informed milestones for developmental surveillance tools. Pediatrics 2022;149(3):e2021052138',
+    note: 'Seen: transcriptions in several concordant public files; the paper in its abstract.',
+  },
   'newcombe-1998': {
     citation:
       'Newcombe RG. Two-sided confidence intervals for the single proportion: comparison of seven methods. Stat Med 1998;17:857-872',

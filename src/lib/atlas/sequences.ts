@@ -58,6 +58,31 @@ export const SEQUENCES: readonly Sequence[] = [
       'An association in 177 infants (1982), not found in 156 (1997). The windows overlap, so the order is not strict.',
   },
   {
+    id: 'atnr-before-rolling',
+    kind: 'closing',
+    stations: [
+      { event: 'integrates', reflex: 'atnr' },
+      { event: 'reached', milestone: 'rolling' },
+    ],
+    sources: ['capute-1982-motor', 'cdc-2022'],
+    contradictedBy: ['bartlett-1997'],
+    basis: 'read',
+    standing: 'An association in 177 infants (1982), not found in 156 (1997).',
+  },
+  {
+    id: 'palmar-before-reaching',
+    kind: 'closing',
+    stations: [
+      { event: 'integrates', reflex: 'palmar-grasp' },
+      { event: 'reached', milestone: 'reaching' },
+    ],
+    sources: ['toe-1948', 'cdc-2022'],
+    contradictedBy: [],
+    basis: 'read',
+    standing:
+      'A paper of 1948 has the grasp gone as reaching begins; many sources let the grasp last longer.',
+  },
+  {
     id: 'stnr-before-crawling',
     kind: 'closing',
     stations: [

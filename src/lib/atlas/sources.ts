@@ -110,6 +110,7 @@ import { source as datingNotebook } from './sources/dating-notebook.ts';
 import { source as radiology2024 } from './sources/radiology-2024.ts';
 import { source as lee2017 } from './sources/lee-2017.ts';
 import { source as hoffman2008 } from './sources/hoffman-2008.ts';
+import { source as cdc2022 } from './sources/cdc-2022.ts';
 import { source as newcombe1998 } from './sources/newcombe-1998.ts';
 import { source as prechtl1977 } from './sources/prechtl-1977.ts';
 import type { SourceData } from './types.ts';
@@ -226,6 +227,7 @@ export const SOURCES: readonly SourceData[] = [
   radiology2024,
   lee2017,
   hoffman2008,
+  cdc2022,
   newcombe1998,
   prechtl1977,
 ];

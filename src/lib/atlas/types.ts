@@ -250,14 +250,20 @@ export interface ReflexProse {
   patternNotes: Readonly<Record<string, string>>;
 }
 
-/** A gross motor milestone with its published window in months after term. */
+/** The published ages of achieving a milestone: first and 99th percentile, months. */
+export interface MilestoneWindow {
+  p1Months: number;
+  p99Months: number;
+}
+
+/** A motor milestone. One without a published window has only the age by which most do it. */
 export interface Milestone {
   id: string;
   name: string;
   short: string;
-  /** First and 99th percentiles in months. */
-  p1Months: number;
-  p99Months: number;
+  window: MilestoneWindow | null;
+  /** The age in months by which at least 75 of 100 children do it, where no window is published. */
+  mostByMonths?: number;
   source: string;
   basis: Basis;
 }

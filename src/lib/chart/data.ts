@@ -5,7 +5,7 @@ import { addMonths, daysBetween } from '../age/civil.ts';
 import { DEFAULT_LIMITS, type Birth, type CorrectionLimits } from '../age/clocks.ts';
 import { DATING_SD_DAYS } from '../age/doubt.ts';
 import type { Atlas } from '../atlas/atlas.ts';
-import type { Station } from '../atlas/types.ts';
+import type { MilestoneWindow, Station } from '../atlas/types.ts';
 import type { Course, Interval } from '../case/course.ts';
 import type { Compiled } from '../judge/expectation.ts';
 import type { JudgedVisit, Sheet } from '../judge/judge.ts';
@@ -111,7 +111,7 @@ const openInterval = (interval: Interval): OpenInterval => ({
 function windowsAt(station: Station, atlas: Atlas, sheet: Sheet): Stretch[] {
   if (station.event === 'reached') {
     const milestone = atlas.milestones.get(station.milestone);
-    return milestone ? [milestoneStretch(milestone)] : [];
+    return milestone?.window ? [milestoneStretch(milestone.window)] : [];
   }
   const windows = reflexesAt(station, atlas).flatMap((id) => sheet.get(id)?.windows ?? []);
   if (station.event === 'integrates')
@@ -123,7 +123,7 @@ function windowsAt(station: Station, atlas: Atlas, sheet: Sheet): Stretch[] {
   return used.map((w) => ({ from: w.appearsFrom, to: w.appearsTo }));
 }
 
-const milestoneStretch = (m: { p1Months: number; p99Months: number }): Stretch => ({
+const milestoneStretch = (m: MilestoneWindow): Stretch => ({
   from: toAxisDay(TERM_DAYS + m.p1Months * DAYS_PER_MONTH),
   to: toAxisDay(TERM_DAYS + m.p99Months * DAYS_PER_MONTH),
 });
@@ -226,14 +226,13 @@ function childOf(child: JudgedChild, wanted: ReadonlySet<string>): ChildData {
 }
 
 function milestonesOf(atlas: Atlas, reached?: ReadonlyMap<string, Interval>): MilestoneData[] {
-  return [...atlas.milestones.values()].map((milestone) => {
-    const interval = reached?.get(milestone.id);
+  return [...atlas.milestones.values()].flatMap(({ id, window }): MilestoneData[] => {
+    if (!window) return [];
+    const interval = reached?.get(id);
     const looked = interval && (interval.after !== null || interval.by !== null);
-    return {
-      id: milestone.id,
-      ...milestoneStretch(milestone),
-      ...(looked ? { interval: openInterval(interval) } : {}),
-    };
+    return [
+      { id, ...milestoneStretch(window), ...(looked ? { interval: openInterval(interval) } : {}) },
+    ];
   });
 }
 

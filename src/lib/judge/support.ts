@@ -19,8 +19,8 @@ export interface Dated {
 export function datesOf(station: Station, atlas: Atlas): Dated[] {
   if (station.event === 'reached') {
     const m = atlas.milestones.get(station.milestone);
-    if (!m) return [];
-    const [from, to] = [fromMonths(m.p1Months), fromMonths(m.p99Months)];
+    if (!m?.window) return []; // "most by 6 months" dates no beginning
+    const [from, to] = [fromMonths(m.window.p1Months), fromMonths(m.window.p99Months)];
     return [{ source: m.source, reflex: m.id, from, to }];
   }
   return reflexesAt(station, atlas).flatMap((reflex) =>
