@@ -1,0 +1,83 @@
+/** The page under test: opened on a fixed day, and not one error or warning in its console. */
+import { expect, test as base, type Page } from '@playwright/test';
+
+/** The day on which every test takes place. */
+export const TODAY = '2026-06-08';
+
+export const test = base.extend<{ quiet: undefined }>({
+  quiet: [
+    async ({ page }, use) => {
+      const heard: string[] = [];
+      page.on('console', (message) => {
+        if (['error', 'warning'].includes(message.type())) heard.push(message.text());
+      });
+      page.on('pageerror', (error) => heard.push(error.message));
+      await page.clock.setFixedTime(new Date(`${TODAY}T10:00:00`));
+      await use(undefined);
+      expect(heard).toEqual([]);
+    },
+    { auto: true },
+  ],
+});
+
+export { expect };
+
+/** Opens a page by its hash and waits for its heading and its fonts. */
+export async function open(page: Page, hash: string): Promise<void> {
+  await page.goto(`/${hash}`);
+  await page.locator('main :is(h1, h2)').first().waitFor();
+  await page.evaluate(() => document.fonts.ready);
+}
+
+/** Every page there is, by hash. */
+export const PAGES = [
+  '#/',
+  '#/chart',
+  '#/visits',
+  '#/visits/3',
+  '#/visits/new',
+  '#/next',
+  '#/child',
+  '#/children',
+  '#/children/new',
+  '#/sources',
+  '#/about',
+  '#/settings',
+] as const;
+
+/** The names in the list of what asks for attention, those gathered as fitting left out. */
+export const asking = (page: Page) =>
+  page.locator('section[aria-labelledby="attention"] > ul > li .name');
+
+/** The entry of a reflex among the verdicts. */
+export const verdict = (page: Page, reflex: string) =>
+  page.locator(`li[data-reflex="${reflex}"] > button`);
+
+export const chart = (page: Page) => page.locator('#chart');
+
+/** Fills the form of a new child and adds it. */
+export async function addChild(
+  page: Page,
+  child: { label: string; born: string; gestation: string; dating?: string },
+): Promise<void> {
+  await open(page, '#/children/new');
+  await page.getByLabel('Label').fill(child.label);
+  await page.getByLabel('Birth date').fill(child.born);
+  await page.getByRole('textbox', { name: 'Gestation at birth' }).fill(child.gestation);
+  if (child.dating) await page.getByRole('radio', { name: child.dating }).check();
+  await page.getByRole('button', { name: 'Add child' }).click();
+}
+
+/** Chooses a reflex by typing and gives the response of each side. */
+export async function addFinding(
+  page: Page,
+  typed: string,
+  name: string,
+  responses: Readonly<Record<string, string>>,
+): Promise<void> {
+  await page.getByRole('combobox', { name: 'Reflex or reaction' }).fill(typed);
+  await page.getByRole('option', { name }).click();
+  for (const [side, response] of Object.entries(responses))
+    await page.getByRole('radio', { name: `${side}: ${response}`, exact: true }).check();
+  await page.getByRole('button', { name: 'Done' }).click();
+}

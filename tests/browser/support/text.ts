@@ -1,0 +1,66 @@
+/** Measures the text of a page as it is drawn: what is cut off, what overlaps, what leaves the page. */
+import type { Page } from '@playwright/test';
+
+/** Faults of drawn text, each naming the words. Empty when every word can be read. */
+export const textFaults = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    interface Box {
+      words: string;
+      element: Element;
+      rect: DOMRect;
+      floats: boolean;
+    }
+    const floats = (element: Element): boolean => {
+      for (let at: Element | null = element; at; at = at.parentElement)
+        if (['fixed', 'sticky'].includes(getComputedStyle(at).position)) return true;
+      return false;
+    };
+    const isHidden = (element: Element): boolean =>
+      !element.checkVisibility({ opacityProperty: true, visibilityProperty: true }) ||
+      element.closest('.unseen, .skip, option, title, desc') !== null;
+
+    const boxes: Box[] = [];
+    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+      const words = node.textContent?.trim() ?? '';
+      const element = node.parentElement;
+      if (!words || !element || isHidden(element)) continue;
+      const range = document.createRange();
+      range.selectNodeContents(node);
+      for (const rect of range.getClientRects())
+        if (rect.width > 1 && rect.height > 1)
+          boxes.push({ words, element, rect, floats: floats(element) });
+    }
+
+    const faults: string[] = [];
+    for (const { words, rect, element } of boxes) {
+      const said = `"${words.slice(0, 40)}"`;
+      let scrolls = false;
+      for (let at = element.parentElement; at && !scrolls; at = at.parentElement) {
+        const { overflowX, overflowY } = getComputedStyle(at);
+        const frame = at.getBoundingClientRect();
+        scrolls = /auto|scroll/.test(overflowX + overflowY) && at !== document.body;
+        const cuts = /hidden|clip/.test(overflowX) && at !== document.body;
+        if (cuts && (rect.left < frame.left - 1.5 || rect.right > frame.right + 1.5))
+          faults.push(`${said} is cut off`);
+      }
+      if (!scrolls && (rect.left < -1 || rect.right > document.documentElement.clientWidth + 1))
+        faults.push(`${said} leaves the page`);
+    }
+    boxes.forEach((a, index) => {
+      for (const b of boxes.slice(index + 1)) {
+        if (a.floats || b.floats || a.element.contains(b.element) || b.element.contains(a.element))
+          continue;
+        const wide = Math.min(a.rect.right, b.rect.right) - Math.max(a.rect.left, b.rect.left);
+        const high = Math.min(a.rect.bottom, b.rect.bottom) - Math.max(a.rect.top, b.rect.top);
+        // a line's box is taller than its letters, so only a real overlap counts
+        if (wide > 2 && high > Math.min(a.rect.height, b.rect.height) * 0.4)
+          faults.push(`"${a.words.slice(0, 30)}" overlaps "${b.words.slice(0, 30)}"`);
+      }
+    });
+    return [...new Set(faults)];
+  });
+
+/** How many pixels the page can be scrolled sideways. */
+export const sideways = (page: Page): Promise<number> =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
