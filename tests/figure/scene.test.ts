@@ -1,6 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import type { Position } from '../../src/lib/atlas/types.ts';
-import { momentsOf, sceneOf, thumbnailOf, type Scene } from '../../src/lib/figure/scene.ts';
+import {
+  momentsOf,
+  sceneOf,
+  thumbnailOf,
+  type Moment,
+  type Scene,
+  type Shape,
+} from '../../src/lib/figure/scene.ts';
 import { hasOwnStage } from '../../src/lib/figure/stages.ts';
 import { INVENTED, VARIANTS } from './cases.ts';
 import { pointsOf } from './paths.ts';
@@ -9,7 +16,8 @@ import { pointsOf } from './paths.ts';
 function leaving(scene: Scene, names?: RegExp): string[] {
   const outside = ([x, y]: readonly [number, number]): boolean =>
     !(x >= 0 && y >= 0 && x <= scene.width && y <= scene.height);
-  return [...scene.layers, ...scene.marks]
+  const shapes: readonly Shape[] = [...scene.layers, ...scene.marks];
+  return shapes
     .filter((s) => (!names || names.test(s.name)) && pointsOf(s.d).some(outside))
     .map((s) => s.name);
 }
@@ -48,7 +56,8 @@ describe.each(VARIANTS)('$name', ({ pattern, id, last }) => {
   test('moments are named in order', () => {
     const moments = momentsOf(pattern, id);
     expect(moments.map((m) => m.time)).toEqual(Array.from({ length: last + 1 }, (_, i) => i));
-    expect(moments.slice(0, 3).map((m) => m.key)).toEqual(['rest', 'stimulus', 'response']);
+    const first: readonly Moment[] = ['rest', 'stimulus', 'response'];
+    expect(moments.slice(0, 3).map((m) => m.key)).toEqual(first);
     expect(new Set(moments.map((m) => m.key)).size).toBe(last + 1);
   });
 });

@@ -48,7 +48,7 @@ function spine(pelvis: Frame, hips: Vec, j: Joints['axial']): Level[] {
   const frameAt = (along: number): Frame => {
     const share = Math.min(1, Math.max(0, along));
     return turned(
-      turned(turned(pelvis, 'y', j.trunkTwist * share), 'z', -j.trunkSide * (share - 0)),
+      turned(turned(pelvis, 'y', j.trunkTwist * share), 'z', -j.trunkSide * share),
       'x',
       j.trunkFlex * share,
     );
@@ -139,31 +139,5 @@ export function bodyOf(j: Joints, elevation = 0, hips: Vec = [0, 0, 0]): Body {
     armR: arm(reflected(chest), joint(shoulders, shoulder, -1), j.armR),
     legL: leg(pelvis, joint(hipLevel, hip, 1), j.legL),
     legR: leg(reflected(pelvis), joint(hipLevel, hip, -1), j.legR),
-  };
-}
-
-/** The body moved as a whole. */
-export function moved(body: Body, by: Vec): Body {
-  const arm = (a: ArmPlace): ArmPlace => ({
-    ...a,
-    shoulder: add(a.shoulder, by),
-    elbow: add(a.elbow, by),
-    wrist: add(a.wrist, by),
-  });
-  const leg = (l: LegPlace): LegPlace => ({
-    ...l,
-    hip: add(l.hip, by),
-    knee: add(l.knee, by),
-    ankle: add(l.ankle, by),
-  });
-  return {
-    ...body,
-    levels: body.levels.map((level) => ({ ...level, centre: add(level.centre, by) })),
-    neck: add(body.neck, by),
-    head: { ...body.head, centre: add(body.head.centre, by) },
-    armL: arm(body.armL),
-    armR: arm(body.armR),
-    legL: leg(body.legL),
-    legR: leg(body.legR),
   };
 }

@@ -19,7 +19,6 @@ const HOLDS: Record<HelperSpec['hold'], { grips: readonly number[]; spread: numb
     thumb: { grips: [0.75, 0.8, 0.85, 0.9], spread: 0.6, touch: [-0.06, -0.17, 0.19] },
     flat: { grips: [0.06, 0.06, 0.06, 0.06], spread: 0.1, touch: [-0.05, -0.2, 0] },
     grasp: { grips: [0.62, 0.62, 0.62, 0.62], spread: 0, touch: [-0.09, -0.18, 0.02] },
-    edge: { grips: [0.1, 0.1, 0.1, 0.1], spread: 0, touch: [-0.04, -0.22, 0] },
   };
 
 export interface Helper {
@@ -34,10 +33,6 @@ function frameOf(spec: HelperSpec): Frame {
   const y: Vec = [sinDeg(spec.forearm), cosDeg(spec.forearm), 0];
   const clockwise: Vec = [cosDeg(spec.forearm), -sinDeg(spec.forearm), 0];
   const thumbward = spec.thumb === 'counter' ? times(clockwise, -1) : clockwise;
-  if (spec.hold === 'edge') {
-    // Seen from its edge: the palm faces across the page.
-    return { x: times(thumbward, -1), y, z: [0, 0, 1] };
-  }
   return { x: [0, 0, spec.palm === 'viewer' ? -1 : 1], y, z: thumbward };
 }
 

@@ -80,7 +80,7 @@ export type MarkSpec = Timed &
 
 /** An examiner's hand, drawn faintly. */
 export interface HelperSpec extends Timed {
-  readonly hold: 'point' | 'thumb' | 'flat' | 'grasp' | 'edge';
+  readonly hold: 'point' | 'thumb' | 'flat' | 'grasp';
   readonly at: Anchor;
   readonly off?: Offset;
   /** The way the forearm leaves, in degrees on the page, clockwise from straight up. */

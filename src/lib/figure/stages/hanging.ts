@@ -119,8 +119,8 @@ export const HANGING_STAGES: Readonly<Record<string, Stage>> = {
       {
         hold: 'flat',
         at: 'belly',
-        off: [-0.02, 0.14],
-        forearm: 184,
+        off: [0.04, 0.16],
+        forearm: 174,
         palm: 'away',
         thumb: 'counter',
         layer: 'middle',
