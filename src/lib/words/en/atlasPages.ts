@@ -1,10 +1,10 @@
 /** English for the pages of the atlas: one reflex, side by side, finding, the order of things. */
 import type { AxisDay } from '../../age/axis.ts';
 import type { Atlas, SourcedCount } from '../../atlas/atlas.ts';
+import type { Doing } from '../../atlas/does.ts';
 import type { AgeRelation, AgeSpans, TellApart } from '../../atlas/differences.ts';
 import type { Act, BodyPart } from '../../atlas/moments.ts';
 import type { LimbPattern, LimbTokens, Reflex, StimulusKind } from '../../atlas/types.ts';
-import type { Standing } from '../../judge/moment.ts';
 import type { Support } from '../../judge/support.ts';
 import { axisWords, spanWords } from './ages.ts';
 import { positions } from './atlas.ts';
@@ -255,20 +255,73 @@ export function countLabel(count: SourcedCount): string {
 export const countMeasure = (measure: string): string =>
   measure === 'present' ? 'response present' : measure;
 
-export const standings: Record<Standing, string> = {
-  there: 'Should answer',
-  coming: 'Coming now',
-  going: 'Going now',
-  gone: 'Should be gone',
-  'not-yet': 'Not yet',
-  unknown: 'No source speaks',
-};
-
 /** Pairs of windows that say one thing of an order: for one, for several. */
 const TALLY: Record<Support, readonly [string, string]> = {
   supports: ['supports it', 'support it'],
   overlaps: ['overlaps', 'overlap'],
   contradicts: ['contradicts it', 'contradict it'],
+};
+
+/** What limbs do, under the name of the part. */
+export const doings: Record<Doing, string> = {
+  'arms bend': 'bend',
+  'arms straighten': 'straighten',
+  'arms spread': 'spread',
+  'arms close-in': 'are drawn in',
+  'arms unlike': 'unlike each other',
+  'legs bend': 'bend',
+  'legs straighten': 'straighten',
+  'legs spread': 'spread',
+  'legs unlike': 'unlike each other',
+  'hands open': 'open',
+  'hands close': 'close',
+  'feet fan': 'toes fan',
+  'feet curl': 'toes curl',
+  'head turns': 'turns',
+  'head bends': 'bends',
+  'head lifts': 'lifts',
+  'head tilts': 'tilts',
+  'trunk bends': 'bends',
+  'trunk straightens': 'straightens',
+  'trunk curves': 'curves',
+  'trunk turns': 'turns',
+  'face moves': 'moves',
+};
+
+export const findPage = {
+  title: 'Reflexes and reactions',
+  find: 'Name or synonym',
+  findHelp: 'Typing forgives a slip.',
+  at: 'At the age of',
+  units: { months: 'months after term', weeks: 'weeks of gestation' },
+  badAge: 'Write an age as a number, such as 4.',
+  position: 'Position',
+  group: 'Group',
+  side: 'Side',
+  any: 'any',
+  sides: { pair: 'left and right', midline: 'on the midline' },
+  does: 'By what the limbs do',
+  clear: 'Show all',
+  found: (n: number, of: number): string =>
+    n === of ? `All ${of}, on one axis.` : n === 1 ? `1 of ${of}.` : `${n} of ${of}.`,
+  none: 'No reflex fits all of that. Take something out, or type another name.',
+  atAge: (age: string): string => `At ${age}`,
+  headings: {
+    there: 'Should answer',
+    changing: 'Changing now',
+    gone: 'Should be gone',
+    'not-yet': 'Not yet',
+    unknown: 'No source speaks of this age',
+  },
+  ways: { coming: 'coming', going: 'going' },
+  counted: (phases: string): string => `Sources: ${phases}.`,
+  more: 'More of the atlas',
+  links: {
+    compare: 'Side by side',
+    order: 'The order of things',
+    quarrels: 'Where the sources quarrel',
+    own: 'Your own source or reflex',
+  },
 };
 
 export const comparePage = {
@@ -277,6 +330,7 @@ export const comparePage = {
   suggested: 'Most easily mistaken for each other',
   suggestedHelp: 'Computed from the limb patterns: how much of what moves is the same.',
   add: 'Add another',
+  takeOut: 'Take out',
   remove: (name: string): string => `Take out ${name}`,
   choose: 'Choose a reflex',
   play: 'Play',
@@ -293,7 +347,6 @@ export const comparePage = {
   from: (a: string, b: string): string => `${a}, against ${b}`,
   unknown: (id: string): string => `"${id}" is no reflex of the atlas; it is left out.`,
   needTwo: 'One more is needed to compare.',
-  all: 'Compare them',
 };
 
 export const orderPage = {
