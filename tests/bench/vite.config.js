@@ -6,5 +6,6 @@ export default defineConfig({
   root: `${import.meta.dirname}/page`,
   base: './',
   logLevel: 'warn',
+  build: { rolldownOptions: { checks: { bundlerTimings: false } } },
   plugins: [svelte({ configFile: false, compilerOptions: { runes: true } })],
 });

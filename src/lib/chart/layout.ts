@@ -112,6 +112,7 @@ export const NO_STRIP: PlacedStrip = { sequences: [], height: 0 };
 /** Every name that stands beside a lane. */
 export const namesOf = (data: ChartData, shown: Shown, words: ChartWords): string[] => [
   ...data.lanes.map((lane) => words.reflex(lane.id)),
+  ...(shown.grouped ? data.lanes.flatMap(({ group }) => (group ? [words.group(group)] : [])) : []),
   ...data.lanes
     .filter((lane) => shown.opened.has(lane.id))
     .flatMap((lane) => lane.bands.map((band) => band.short)),

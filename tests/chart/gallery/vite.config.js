@@ -6,5 +6,9 @@ export default defineConfig({
   root: import.meta.dirname,
   base: './',
   plugins: [svelte({ configFile: false, compilerOptions: { runes: true } })],
-  build: { outDir: '../../../dist/gallery', emptyOutDir: true },
+  build: {
+    outDir: '../../../dist/gallery',
+    emptyOutDir: true,
+    rolldownOptions: { checks: { bundlerTimings: false } },
+  },
 });
