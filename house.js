@@ -64,7 +64,8 @@ const direction = {
       const typeOnly =
         node.importKind === 'type' ||
         node.exportKind === 'type' ||
-        (!!node.specifiers?.length && node.specifiers.every((s) => s.importKind === 'type'));
+        (!!node.specifiers?.length &&
+          node.specifiers.every((/** @type {any} */ named) => named.importKind === 'type'));
       if (!rule.types?.includes(to))
         context.report({ node, messageId: 'upward', data: { from, to } });
       else if (!typeOnly) context.report({ node, messageId: 'value', data: { from, to } });

@@ -31,31 +31,29 @@ function optionProblem(error: unknown): string {
   return `${option} needs a value behind it, such as ${option}=VALUE; "tidemark help" shows how.`;
 }
 
+function parsed<T extends ParseArgsConfig>(config: T) {
+  try {
+    return parseArgs(config);
+  } catch (error) {
+    throw new BadInput(optionProblem(error));
+  }
+}
+
 /** Reads options; one that is unknown, without its value, or given twice is bad input. */
 export function readOptions<T extends NonNullable<ParseArgsConfig['options']>>(
   args: readonly string[],
   options: T,
 ) {
-  const config = {
-    args: [...args],
-    options: { ...LIMITS, json: { type: 'boolean' as const }, ...options },
-    allowPositionals: true,
-    strict: true,
-    tokens: true as const,
-  };
-  let parsed;
-  try {
-    parsed = parseArgs(config);
-  } catch (error) {
-    throw new BadInput(optionProblem(error));
-  }
+  const shared = { args: [...args], allowPositionals: true as const, strict: true as const };
+  const all = { ...LIMITS, json: { type: 'boolean' as const }, ...options };
+  const { tokens } = parsed({ ...shared, options: all, tokens: true as const });
   const seen = new Set<string>();
-  for (const token of parsed.tokens) {
+  for (const token of tokens) {
     if (token.kind !== 'option') continue;
     if (seen.has(token.name)) throw new BadInput(`--${token.name} is given twice; give it once.`);
     seen.add(token.name);
   }
-  return parsed;
+  return parsed({ ...shared, options: all });
 }
 
 const sentence = (problems: readonly Problem[], words = en.problems.problemWords): string => {

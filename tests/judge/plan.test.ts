@@ -100,10 +100,7 @@ test('a turning point is where a scan over every day of gestation finds it', () 
       const good = (gestation: number): boolean => {
         const shifted = birthFromGestation(birth.born, gestation, birth.dating) as Birth;
         const exact = verdictOf(finding, readAt(compiled, agesOn(shifted, visit).axisDay, 0));
-        return (
-          exact.verdict === judged.verdict &&
-          (turning.kind === 'holds' || (exact.verdict !== 'not-judged' && exact.firm))
-        );
+        return exact.verdict === judged.verdict && (turning.kind === 'holds' || exact.firm);
       };
       if (turning.fromDays !== null) {
         expect(good(turning.fromDays)).toBe(true);
