@@ -85,7 +85,7 @@ function board(page: Page, stage: Stage, j: Joints): Shape[] {
       name: 'rocker',
       d: bandPath([{ ...foot, x: foot.x - half }, { ...foot, x: foot.x + half }, top]),
       fill: { key: 'mat' },
-      line: 'helper-line',
+      line: 'examiner-line',
       width: 0.9,
     });
   }
@@ -93,14 +93,14 @@ function board(page: Page, stage: Stage, j: Joints): Shape[] {
     name: 'board',
     d: bandPath(slab),
     fill: { key: 'mat' },
-    line: 'helper-line',
+    line: 'examiner-line',
     width: 1,
   });
   if (stage.elevation > 15)
     shapes.push({
       name: 'board-edge',
       d: linePath([corner(-1, -0.01, 1), corner(1, -0.01, 1)]),
-      line: 'helper-line',
+      line: 'examiner-line',
       width: 0.8,
     });
   return shapes;
@@ -115,7 +115,12 @@ function waves(page: Page, width: number, height: number): Shape[] {
         page.mirrored ? width - start - i * 6 : start + i * 6,
         y + (i % 2 ? 2.2 : -2.2),
       ]);
-      shapes.push({ name: 'wave', d: throughPath(points, false), line: 'helper-line', width: 0.9 });
+      shapes.push({
+        name: 'wave',
+        d: throughPath(points, false),
+        line: 'examiner-line',
+        width: 0.9,
+      });
     }
   }
   return shapes;
@@ -146,7 +151,7 @@ function table(page: Page, edge: Edge, width: number): Shape[] {
         ].map(([cx = 0, cy = 0]) => ({ x: cx, y: cy, r })),
       ),
       fill: { key: 'mat' },
-      line: 'helper-line',
+      line: 'examiner-line',
       width: 1,
     },
   ];

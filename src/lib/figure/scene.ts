@@ -2,12 +2,12 @@ import type { LimbPattern, Position } from '../atlas/types.ts';
 import { bodyShapes } from './draw.ts';
 import { palmShapes, soleShapes } from './closeup.ts';
 import { groundShapes, WINDOW } from './ground.ts';
-import { helperShapes } from './helper.ts';
+import { examinerShapes } from './examiner.ts';
 import { markShapes } from './marks.ts';
 import type { Scene, Shape } from './paint.ts';
 import type { Pen } from './pen.ts';
 import { staged } from './pose.ts';
-import type { HelperSpec } from './stage.ts';
+import type { ExaminerSpec } from './stage.ts';
 import { tintsAt } from './tint.ts';
 import { HEIGHT, instantOf, mirroredPage, setupOf, WIDTH } from './view.ts';
 
@@ -51,7 +51,7 @@ export function sceneOf(
   const { stage } = staging;
   const setup = setupOf(staging);
   const page = side === 'right' ? mirroredPage(setup.page) : setup.page;
-  const { joints, body, marks, helpers } = instantOf(staging, time);
+  const { joints, body, marks, examiner } = instantOf(staging, time);
   const { framing } = stage;
   const manner = {
     line: framing === 'whole' ? 1.5 : 1.8,
@@ -62,10 +62,10 @@ export function sceneOf(
   const pen: Pen = { page, body, joints, tints: tintsAt(pattern, stage, time), manner };
   const figure =
     framing === 'hand' ? palmShapes(pen) : framing === 'foot' ? soleShapes(pen) : bodyShapes(pen);
-  const hands = (layer: HelperSpec['layer']): Shape[] =>
-    helpers
+  const hands = (layer: ExaminerSpec['layer']): Shape[] =>
+    examiner
       .filter((h) => h.spec.layer === layer)
-      .flatMap((h) => helperShapes(page, h, manner.line));
+      .flatMap((h) => examinerShapes(page, h, manner.line));
   return {
     width: WIDTH,
     height: HEIGHT,

@@ -1,6 +1,6 @@
 /**
  * The bones and the flesh on them, in head heights (crown to chin = 1).
- * Proportions are those of the first year: the body straight is a little over 3.3 heads long, the arms do not
+ * Proportions are those of the first year: the body straight is about 3.3 heads long, the arms do not
  * reach past the hips' joint by more than a hand, and the belly is the widest part of the trunk.
  */
 

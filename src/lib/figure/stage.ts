@@ -79,7 +79,7 @@ export type MarkSpec = Timed &
   );
 
 /** An examiner's hand, drawn faintly. */
-export interface HelperSpec extends Timed {
+export interface ExaminerSpec extends Timed {
   readonly hold: 'point' | 'thumb' | 'flat' | 'grasp';
   readonly at: Anchor;
   readonly off?: Offset;
@@ -127,5 +127,5 @@ export interface Stage {
     readonly gap: number;
   };
   readonly marks: readonly MarkSpec[];
-  readonly helpers: readonly HelperSpec[];
+  readonly examiner: readonly ExaminerSpec[];
 }

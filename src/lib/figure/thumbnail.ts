@@ -109,7 +109,7 @@ export function thumbnailOf(apart: Apart): Scene {
   const { staged: id, pattern, tinted } = STATIONS[apart];
   const staging = staged(pattern, id);
   const { stage } = staging;
-  const instant = { ...instantOf(staging, RESPONSE), marks: [], helpers: [] };
+  const instant = { ...instantOf(staging, RESPONSE), marks: [], examiner: [] };
   const page = fitted([instant], stage, { width: WIDTH, height: HEIGHT, margin: 10, largest: 90 });
   const { body, joints } = instant;
   const figure = bodyShapes({

@@ -9,10 +9,12 @@ const HEAD = 0.6;
 /** Which parts a phase moves of themselves: what the examiner moves is not tinted. */
 function tintsOf(phase: LimbTokens, stage: Stage): Tints {
   const given = stage.given ?? [];
+  const moves = (limb: 'armL' | 'armR' | 'legL' | 'legR'): boolean =>
+    phase[limb] !== 'none' || (phase.also?.[limb]?.length ?? 0) > 0;
   const arm = (side: 'L' | 'R'): number =>
-    phase[`arm${side}`] !== 'none' || phase[`hand${side}`] !== 'none' ? 1 : 0;
+    moves(`arm${side}`) || phase[`hand${side}`] !== 'none' ? 1 : 0;
   const leg = (side: 'L' | 'R'): number =>
-    phase[`leg${side}`] !== 'none' || phase[`foot${side}`] !== 'none' ? 1 : 0;
+    moves(`leg${side}`) || phase[`foot${side}`] !== 'none' ? 1 : 0;
   const limbs = { armL: arm('L'), armR: arm('R'), legL: leg('L'), legR: leg('R') };
   // Where limbs respond they carry the tint alone, so that the face stays a face.
   if (Object.values(limbs).some((t) => t > 0)) return { ...NO_TINT, ...limbs };

@@ -4,7 +4,7 @@ import { bodyOf, type Body } from './body.ts';
 import { broughtClose } from './closeup.ts';
 import { groundPoints, type Edge } from './ground.ts';
 import type { Ball } from './hand.ts';
-import { helperOf, type Helper } from './helper.ts';
+import { examinerHandOf, type ExaminerHand } from './examiner.ts';
 import type { Joints } from './joints.ts';
 import { markPoints, marksOf, shows, type Mark } from './marks.ts';
 import type { Page } from './page.ts';
@@ -24,13 +24,13 @@ export interface Instant {
   readonly joints: Joints;
   readonly body: Body;
   readonly marks: readonly Mark[];
-  readonly helpers: readonly Helper[];
+  readonly examiner: readonly ExaminerHand[];
 }
 
 /** Held in the air with nothing below. */
 const hangs = (stage: Stage): boolean => stage.ground === 'none' || stage.ground === 'edge';
 
-/** Body, marks and helpers at a time. */
+/** Body, marks and examiner at a time. */
 export function instantOf(staging: Staging, time: number): Instant {
   const { stage } = staging;
   const joints = poseAt(staging, time);
@@ -40,7 +40,9 @@ export function instantOf(staging: Staging, time: number): Instant {
     joints,
     body,
     marks: marksOf(stage.marks, body, time),
-    helpers: stage.helpers.filter((h) => shows(h.during, time)).map((h) => helperOf(h, body)),
+    examiner: stage.examiner
+      .filter((h) => shows(h.during, time))
+      .map((h) => examinerHandOf(h, body)),
   };
 }
 
@@ -73,7 +75,7 @@ function includeInstant(box: Box, instant: Instant, stage: Stage): void {
     for (const b of shownParts(contactsOf(instant.body, instant.joints, way), stage.framing))
       include(box, b.centre, b.radius);
   for (const mark of instant.marks) for (const p of markPoints(mark)) include(box, p, 0.08);
-  for (const h of instant.helpers) {
+  for (const h of instant.examiner) {
     for (const b of h.hand.pieces.flat()) include(box, b.centre, b.radius);
     if (stage.framing === 'whole') for (const b of h.forearm) include(box, b.centre, b.radius);
   }

@@ -19,7 +19,7 @@ export const CLOSE: Readonly<Record<string, Stage>> = {
       { kind: 'arrow', at: 'mouth-corner-L', from: [0.08, 0.02], to: [0.3, 0.07], during: [1, 1] },
       { kind: 'turn', at: 'head', from: -20, to: 38, radius: 0.6, during: [2, 2] },
     ],
-    helpers: [
+    examiner: [
       { hold: 'point', at: 'mouth-corner-L', forearm: 132, thumb: 'counter', layer: 'front' },
     ],
   },
@@ -37,7 +37,7 @@ export const CLOSE: Readonly<Record<string, Stage>> = {
         during: [2, 2],
       },
     ],
-    helpers: [{ hold: 'point', at: 'lip-upper', forearm: 128, thumb: 'counter', layer: 'front' }],
+    examiner: [{ hold: 'point', at: 'lip-upper', forearm: 128, thumb: 'counter', layer: 'front' }],
   },
   'rooting/lower-lip': {
     ...face,
@@ -53,7 +53,7 @@ export const CLOSE: Readonly<Record<string, Stage>> = {
         during: [2, 2],
       },
     ],
-    helpers: [{ hold: 'point', at: 'lip-lower', forearm: 132, thumb: 'counter', layer: 'front' }],
+    examiner: [{ hold: 'point', at: 'lip-lower', forearm: 132, thumb: 'counter', layer: 'front' }],
   },
   sucking: {
     ...face,
@@ -63,7 +63,7 @@ export const CLOSE: Readonly<Record<string, Stage>> = {
       { kind: 'touch', at: 'mouth', during: [1, 1] },
       { kind: 'arrow', at: 'mouth', from: [0.5, -0.14], to: [0.22, -0.04], during: [2, 2] },
     ],
-    helpers: [{ hold: 'point', at: 'mouth', forearm: 142, thumb: 'counter', layer: 'front' }],
+    examiner: [{ hold: 'point', at: 'mouth', forearm: 142, thumb: 'counter', layer: 'front' }],
   },
   swallowing: {
     ...face,
@@ -86,7 +86,7 @@ export const CLOSE: Readonly<Record<string, Stage>> = {
     ...face,
     rest: { ...face.rest, axial: { neckYaw: 34 } },
     marks: [{ kind: 'touch', at: 'mouth', during: [1, 1] }],
-    helpers: [
+    examiner: [
       {
         hold: 'point',
         at: 'mouth',
@@ -100,7 +100,7 @@ export const CLOSE: Readonly<Record<string, Stage>> = {
   glabellar: {
     ...face,
     marks: [{ kind: 'touch', at: 'glabella' }],
-    helpers: [{ hold: 'point', at: 'glabella', forearm: 14, thumb: 'clockwise', layer: 'front' }],
+    examiner: [{ hold: 'point', at: 'glabella', forearm: 14, thumb: 'clockwise', layer: 'front' }],
   },
   'dolls-eye': {
     ...face,
@@ -116,7 +116,7 @@ export const CLOSE: Readonly<Record<string, Stage>> = {
       { kind: 'touch', at: 'palm-L' },
       { kind: 'touch', at: 'palm-R' },
     ],
-    helpers: [
+    examiner: [
       {
         hold: 'thumb',
         at: 'palm-L',
@@ -146,7 +146,7 @@ export const CLOSE: Readonly<Record<string, Stage>> = {
       { kind: 'arrow', at: 'palm-L', from: [0.34, 0.075], to: [0.17, 0.075], during: [1, 1] },
       { kind: 'arrow', at: 'palm-L', from: [0.2, 0.075], to: [0.36, 0.075], during: [2, 2] },
     ],
-    helpers: [
+    examiner: [
       {
         hold: 'point',
         at: 'palm-L',
@@ -162,7 +162,7 @@ export const CLOSE: Readonly<Record<string, Stage>> = {
     ...supine,
     framing: 'foot',
     marks: [{ kind: 'touch', at: 'ball-L', during: [1, 1] }],
-    helpers: [
+    examiner: [
       {
         hold: 'point',
         at: 'ball-L',

@@ -10,5 +10,5 @@ export const fromTheSide = {
   framing: 'whole',
   resting: 'whole',
   marks: [],
-  helpers: [],
+  examiner: [],
 } as const;

@@ -15,7 +15,7 @@ export const hanging: Stage = {
   setting: 'hanging',
   ground: 'none',
   rest: HANGING,
-  helpers: [
+  examiner: [
     {
       hold: 'flat',
       at: 'belly',
@@ -77,7 +77,7 @@ export const HANGING_STAGES: Readonly<Record<string, Stage>> = {
       legs: { hipFlex: 8, knee: 18 },
     },
     marks: [{ kind: 'turn', at: 'head', from: 40, to: 104, radius: 0.86 }],
-    helpers: [
+    examiner: [
       {
         hold: 'flat',
         at: 'spine-low',
@@ -115,7 +115,7 @@ export const HANGING_STAGES: Readonly<Record<string, Stage>> = {
     ],
     placed: { touched: 'hand-back-L', part: 'handL', gap: -0.06 },
     marks: [{ kind: 'touch', at: 'hand-back-L', during: [1, 1] }],
-    helpers: [
+    examiner: [
       {
         hold: 'flat',
         at: 'belly',

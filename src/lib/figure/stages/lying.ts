@@ -39,7 +39,7 @@ const fromAbove = {
   framing: 'whole',
   resting: 'whole',
   marks: [],
-  helpers: [],
+  examiner: [],
 } as const;
 
 export const supine: Stage = { ...fromAbove, rest: ON_BACK };
@@ -84,7 +84,7 @@ export const LYING: Readonly<Record<string, Stage>> = {
       { kind: 'arrow', at: 'sole-L', from: [0.26, -0.52], to: [0.05, -0.14], during: [1, 1] },
       { kind: 'arrow', at: 'sole-L', from: [0.5, -0.5], to: [0.5, 0.1], during: [2, 2] },
     ],
-    helpers: [],
+    examiner: [],
   },
   'crossed-extension': {
     ...supine,
@@ -97,7 +97,7 @@ export const LYING: Readonly<Record<string, Stage>> = {
       { kind: 'touch', at: 'sole-L' },
       { kind: 'arrow', at: 'sole-L', from: [0.24, -0.5], to: [0.05, -0.14] },
     ],
-    helpers: [
+    examiner: [
       {
         hold: 'grasp',
         at: 'knee-L',
@@ -188,7 +188,7 @@ export const LYING: Readonly<Record<string, Stage>> = {
       legL: { hipFlex: 66, hipOut: 62, hipTurn: 66, knee: 104 },
     },
     marks: [{ kind: 'arrow', at: 'pelvis-L', from: [-0.52, -0.34], to: [-0.4, 0.26], bulge: 0.1 }],
-    helpers: [
+    examiner: [
       {
         hold: 'flat',
         at: 'pelvis-L',

@@ -46,7 +46,7 @@ const HELD: Change = {
   legs: { hipFlex: 62, hipOut: 8, hipTurn: 4, knee: 70, ankle: -6 },
 };
 
-const heldFromBehind: Stage['helpers'] = [
+const heldFromBehind: Stage['examiner'] = [
   {
     hold: 'flat',
     at: 'flank-L',
@@ -116,7 +116,7 @@ export const SIDE: Readonly<Record<string, Stage>> = {
       legs: { hipFlex: 84, knee: 60 },
     },
     marks: [{ kind: 'arrow', at: 'wrist-R', from: [0.42, 0.12], to: [0.92, 0.52] }],
-    helpers: [{ hold: 'grasp', at: 'wrist-R', forearm: 52, thumb: 'counter', layer: 'front' }],
+    examiner: [{ hold: 'grasp', at: 'wrist-R', forearm: 52, thumb: 'counter', layer: 'front' }],
   },
   'protective-backward': {
     ...fromTheSide,
@@ -166,7 +166,7 @@ export const SIDE: Readonly<Record<string, Stage>> = {
       { kind: 'touch', at: 'sole-L', during: [1, 1] },
       { kind: 'arrow', at: 'pelvis', from: [-0.72, -0.34], to: [-1.22, -0.34], during: [1, 3] },
     ],
-    helpers: heldFromBehind,
+    examiner: heldFromBehind,
   },
   'placing-leg': {
     ...fromTheSide,
@@ -185,7 +185,7 @@ export const SIDE: Readonly<Record<string, Stage>> = {
     ],
     placed: { touched: 'foot-top-L', part: 'footL', gap: -0.12 },
     marks: [{ kind: 'touch', at: 'foot-top-L', during: [1, 1] }],
-    helpers: heldFromBehind,
+    examiner: heldFromBehind,
   },
   'body-righting-head': {
     ...fromTheSide,

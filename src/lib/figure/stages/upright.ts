@@ -1,6 +1,6 @@
 /** Held upright, standing or sitting, facing the viewer. The infant's left is on the right of the page. */
 import type { Change } from '../change.ts';
-import type { HelperSpec, Stage } from '../stage.ts';
+import type { ExaminerSpec, Stage } from '../stage.ts';
 
 const facing = {
   setting: 'upright',
@@ -9,7 +9,7 @@ const facing = {
   framing: 'whole',
   resting: 'whole',
   marks: [],
-  helpers: [],
+  examiner: [],
 } as const;
 
 const HELD: Change = {
@@ -20,12 +20,12 @@ const HELD: Change = {
 
 const hand = { hold: 'flat', palm: 'away', layer: 'middle', during: [0, 9], size: 0.92 } as const;
 
-const hands: readonly HelperSpec[] = [
+const hands: readonly ExaminerSpec[] = [
   { ...hand, at: 'flank-L', off: [-0.02, 0], forearm: 104, thumb: 'counter' },
   { ...hand, at: 'flank-R', off: [0.02, 0], forearm: -104, thumb: 'clockwise' },
 ];
 
-export const heldUpright: Stage = { ...facing, rest: HELD, helpers: hands };
+export const heldUpright: Stage = { ...facing, rest: HELD, examiner: hands };
 
 const SITTING: Change = {
   placing: { pitch: 3 },

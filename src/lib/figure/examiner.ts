@@ -6,30 +6,32 @@ import { bandPath, throughPath } from './outline.ts';
 import { discOf, onPage, type Page, type Spot } from './page.ts';
 import { wayOf, type Shape } from './paint.ts';
 import { add, between, cosDeg, inFrame, sinDeg, times, type Frame, type Vec } from './space.ts';
-import type { HelperSpec } from './stage.ts';
+import type { ExaminerSpec } from './stage.ts';
 
 /** Sizes against the infant's own hand: a grown hand, held a little small so that it never leads. */
 const USUAL = 1.75;
 const FOREARM = 1.05;
 
 /** How each hold bends the fingers (index to little one), thumb included, and which point of it touches. */
-const HOLDS: Record<HelperSpec['hold'], { grips: readonly number[]; spread: number; touch: Vec }> =
-  {
-    point: { grips: [0, 0.9, 0.95, 1], spread: 0, touch: [-0.02, -0.36, 0.075] },
-    thumb: { grips: [0.75, 0.8, 0.85, 0.9], spread: 0.6, touch: [-0.06, -0.17, 0.19] },
-    flat: { grips: [0.06, 0.06, 0.06, 0.06], spread: 0.1, touch: [-0.05, -0.2, 0] },
-    grasp: { grips: [0.62, 0.62, 0.62, 0.62], spread: 0, touch: [-0.09, -0.18, 0.02] },
-  };
+const HOLDS: Record<
+  ExaminerSpec['hold'],
+  { grips: readonly number[]; spread: number; touch: Vec }
+> = {
+  point: { grips: [0, 0.9, 0.95, 1], spread: 0, touch: [-0.02, -0.36, 0.075] },
+  thumb: { grips: [0.75, 0.8, 0.85, 0.9], spread: 0.6, touch: [-0.06, -0.17, 0.19] },
+  flat: { grips: [0.06, 0.06, 0.06, 0.06], spread: 0.1, touch: [-0.05, -0.2, 0] },
+  grasp: { grips: [0.62, 0.62, 0.62, 0.62], spread: 0, touch: [-0.09, -0.18, 0.02] },
+};
 
-export interface Helper {
-  readonly spec: HelperSpec;
+export interface ExaminerHand {
+  readonly spec: ExaminerSpec;
   readonly hand: Extremity;
   readonly forearm: readonly Ball[];
   readonly wrist: Vec;
   readonly end: Vec;
 }
 
-function frameOf(spec: HelperSpec): Frame {
+function frameOf(spec: ExaminerSpec): Frame {
   const y: Vec = [sinDeg(spec.forearm), cosDeg(spec.forearm), 0];
   const clockwise: Vec = [cosDeg(spec.forearm), -sinDeg(spec.forearm), 0];
   const thumbward = spec.thumb === 'counter' ? times(clockwise, -1) : clockwise;
@@ -37,7 +39,7 @@ function frameOf(spec: HelperSpec): Frame {
 }
 
 /** An examiner's hand placed so that its touching point meets the anchor, in the axes of the body. */
-export function helperOf(spec: HelperSpec, body: Body): Helper {
+export function examinerHandOf(spec: ExaminerSpec, body: Body): ExaminerHand {
   const frame = frameOf(spec);
   const size = USUAL * (spec.size ?? 1);
   const hold = HOLDS[spec.hold];
@@ -66,25 +68,25 @@ export function helperOf(spec: HelperSpec, body: Body): Helper {
 }
 
 /** The examiner's hand on the page. */
-export function helperShapes(page: Page, h: Helper, line: number): Shape[] {
+export function examinerShapes(page: Page, h: ExaminerHand, line: number): Shape[] {
   const band = (balls: readonly Ball[]): string =>
     bandPath(balls.map((b) => discOf(page, b.centre, b.radius)));
   const along = (share: number): Spot => onPage(page, between(h.wrist, h.end, share));
   const seams: Shape[] = h.hand.seams.map((s) => ({
-    name: 'helper-finger',
+    name: 'examiner-finger',
     d: throughPath(
       s.map((v) => onPage(page, v)),
       false,
     ),
-    line: 'helper-line',
+    line: 'examiner-line',
     width: line * 0.5,
   }));
   return [
     {
-      name: 'helper',
+      name: 'examiner',
       d: h.hand.pieces.map(band).join('') + band(h.forearm),
-      fill: { key: 'helper' },
-      line: 'helper-line',
+      fill: { key: 'examiner' },
+      line: 'examiner-line',
       width: line * 0.62,
       fade: wayOf(along(0.12), along(0.92)),
     },
