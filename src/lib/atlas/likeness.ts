@@ -121,13 +121,13 @@ const OTHER_POSITION = 0.75;
 type Seen = Pick<Reflex, 'patterns' | 'position'>;
 
 /**
- * How easily one response is taken for another, 0 to 1: a third for the moments they are known by, two
- * for the moments of any phase that look most alike; less where the infant lies or sits otherwise.
+ * How easily one response is taken for another, 0 to 1: mostly the moments of any phase that look
+ * most alike, and a little the moments they are known by; less where the infant lies or sits otherwise.
  */
 export function likenessOf(a: Seen, b: Seen): number {
   const known = closest(mainMoments(a.patterns), mainMoments(b.patterns));
   const passing = closest(everyMoment(a.patterns), everyMoment(b.patterns));
-  return ((known + 2 * passing) / 3) * (a.position === b.position ? 1 : OTHER_POSITION);
+  return (0.15 * known + 0.85 * passing) * (a.position === b.position ? 1 : OTHER_POSITION);
 }
 
 export interface LookAlike {
