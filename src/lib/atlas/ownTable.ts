@@ -4,6 +4,7 @@
  */
 import { readEnd, readStart, type AgeProblem } from './asPrinted.ts';
 import { claimFaults } from './check.ts';
+import { OWN_PREFIX } from './ownId.ts';
 import { nameIndex, reflexNamed, type NameIndex } from './search.ts';
 import type { Claim, Reflex, ReflexProse, SourceData } from './types.ts';
 
@@ -36,7 +37,7 @@ const MAX_CELL = 400;
 const FORMULA = /^[=+@]|^-(?=[^\s\d–-])/;
 const MARKUP = /<\s*[/!]?\s*[a-z][^<>]*>|<\s*script|javascript\s*:/i;
 
-function textProblem(cell: string): CellProblemCode | undefined {
+export function textProblem(cell: string): CellProblemCode | undefined {
   if (cell.length > MAX_CELL) return { code: 'too-long', limit: MAX_CELL };
   if (FORMULA.test(cell.trim())) return { code: 'formula' };
   if (MARKUP.test(cell)) return { code: 'markup' };
@@ -106,9 +107,6 @@ export function readTable(
   });
   return { claims: problems.length > 0 ? [] : claims, problems };
 }
-
-/** The id of a source of one's own never meets one of the atlas: built-in ids have no such prefix. */
-export const OWN_PREFIX = 'own-';
 
 /** A source of one's own as any other source. */
 export const ownSource = (id: string, short: string, claims: readonly Claim[]): SourceData => ({

@@ -5,6 +5,8 @@ import type { Reflex, ReflexProse } from './types.ts';
 export interface NameIndex {
   /** Ids of the reflexes that fit a text, best first; all of them for an empty text. */
   find(text: string): string[];
+  /** The id whose names are nearest to a text, even where not every word fits; undefined for none. */
+  nearest(text: string): string | undefined;
 }
 
 const plain = (text: string): string =>
@@ -42,6 +44,9 @@ export function nameIndex(
       text.trim() === ''
         ? reflexes.map(({ id }) => id)
         : index.search(text).map((result) => result.id as string),
+    nearest: (text) =>
+      index.search(text, { combineWith: 'OR', fuzzy: (term) => (term.length < 4 ? 0 : 2) })[0]
+        ?.id as string | undefined,
   };
 }
 
@@ -57,6 +62,6 @@ export function reflexNamed(
     [id, name, short, ...(prose[id]?.synonyms ?? [])].some((word) => plain(word) === wanted),
   );
   if (same) return { exact: true, id: same.id };
-  const [nearest] = index.find(text);
+  const nearest = text.trim() === '' ? undefined : (index.find(text)[0] ?? index.nearest(text));
   return nearest === undefined ? undefined : { exact: false, id: nearest };
 }

@@ -1,14 +1,16 @@
 /** The one desk, view, settings and judgement of the page. */
-import { ATLAS } from '../atlas/atlas.ts';
+import { ATLAS_PARTS } from '../atlas/atlas.ts';
 import { openStore } from '../store/store.ts';
 import { DEMO_ID, demoCase } from './demo.ts';
 import { Desk } from './desk.svelte.ts';
 import { Judgement } from './judgement.svelte.ts';
-import { setOf } from './sets.ts';
+import { isOwn, Library } from './library.svelte.ts';
 import { Settings, type Shelf } from './settings.svelte.ts';
 import { View } from './view.svelte.ts';
 
-export const atlas = ATLAS;
+/** Sources and reflexes of the reader's own, and the atlas with them in it. */
+export const library = new Library(ATLAS_PARTS);
+export const atlas = library.atlas;
 
 /** The browser's small storage; undefined where it is denied. */
 function smallStorage(): Shelf | undefined {
@@ -24,15 +26,19 @@ const storage = smallStorage();
 const lastOpen = storage?.getItem(OPEN) ?? undefined;
 const seed = [{ id: DEMO_ID, record: demoCase(atlas) }];
 
-export const settings = new Settings(storage, setOf(atlas.sources.keys()));
+/** A source of one's own is known only when the store has been read, and may be chosen before. */
+const isKnownSource = { has: (id: string): boolean => atlas.sources.has(id) || isOwn(id) };
+export const settings = new Settings(storage, isKnownSource);
 export const view = new View();
 /** The first time, the invented child is shown at once; later, what was open is waited for. */
-export const desk = new Desk(atlas, lastOpen ? [] : seed, lastOpen);
+export const desk = new Desk(library.known, lastOpen ? [] : seed, lastOpen);
 export const judgement = new Judgement(atlas, desk, settings, view);
 
 /** Opens the store and takes over what it holds. */
 export async function begin(): Promise<void> {
-  await desk.load(await openStore({ atlas, seed }));
+  const store = await openStore({ atlas: library.known, seed });
+  await library.load(store); // first: a record may hold findings on a reflex of one's own
+  await desk.load(store);
 }
 
 /** Opens a child and remembers which. */

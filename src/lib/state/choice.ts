@@ -28,7 +28,8 @@ export function chosenBy(choice: SourceChoice, atlas: Atlas): Chosen {
         [...atlas.sources.values()].filter((s) => choice.kinds.includes(s.tier)).map((s) => s.id),
       );
     case 'one':
-      return new Set([choice.source]);
+      // a source of one's own may have been removed or switched off since it was chosen
+      return atlas.sources.has(choice.source) ? new Set([choice.source]) : 'all';
   }
 }
 

@@ -52,7 +52,7 @@ export class Settings {
   limits = $state.raw<CorrectionLimits>(DEFAULT_LIMITS);
   readonly #shelf: Shelf | undefined;
 
-  constructor(shelf: Shelf | undefined, knownSources: ReadonlySet<string>) {
+  constructor(shelf: Shelf | undefined, knownSources: Pick<ReadonlySet<string>, 'has'>) {
     this.#shelf = shelf;
     const kept = v.safeParse(shape, this.#read());
     if (!kept.success) return;

@@ -5,6 +5,7 @@
 import Dexie, { liveQuery, type EntityTable } from 'dexie';
 import type { Atlas } from '../atlas/atlas.ts';
 import { caseText, parseCaseText } from '../case/file.ts';
+import type { OwnRow } from './own.ts';
 import { VERSIONS } from './versions.ts';
 import type { Kept, Store, Unread } from './store.ts';
 
@@ -16,7 +17,7 @@ export interface Row {
   text: string;
 }
 
-type Database = Dexie & { cases: EntityTable<Row, 'id'> };
+type Database = Dexie & { cases: EntityTable<Row, 'id'>; own: EntityTable<OwnRow, 'id'> };
 
 const rowOf = ({ id, record }: Kept): Row => ({ id, text: caseText(record) });
 
@@ -53,6 +54,18 @@ export async function openDatabase(
     remove: (id) => database.cases.delete(id),
     watch: (changed) => {
       liveQuery(() => database.cases.toArray()).subscribe({ next: changed });
+    },
+    own: async () =>
+      (await database.own.toArray()).map(({ id, text }: Partial<OwnRow>) => ({
+        id: String(id),
+        text: typeof text === 'string' ? text : '',
+      })),
+    putOwn: async (row) => {
+      await database.own.put(row);
+    },
+    removeOwn: (id) => database.own.delete(id),
+    watchOwn: (changed) => {
+      liveQuery(() => database.own.toArray()).subscribe({ next: changed });
     },
     close: () => {
       database.close();

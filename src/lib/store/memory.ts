@@ -1,8 +1,10 @@
 /** A store that lasts as long as the page: for where storage is denied. */
+import type { OwnRow } from './own.ts';
 import type { Kept, Store } from './store.ts';
 
 export function memoryStore(seed: readonly Kept[]): Store {
   const kept = new Map(seed.map((one) => [one.id, one]));
+  const own = new Map<string, OwnRow>();
   return {
     kind: 'memory',
     all: () => Promise.resolve({ kept: [...kept.values()], unread: [] }),
@@ -15,6 +17,16 @@ export function memoryStore(seed: readonly Kept[]): Store {
       return Promise.resolve();
     },
     watch: () => undefined,
+    own: () => Promise.resolve([...own.values()]),
+    putOwn: (row) => {
+      own.set(row.id, row);
+      return Promise.resolve();
+    },
+    removeOwn: (id) => {
+      own.delete(id);
+      return Promise.resolve();
+    },
+    watchOwn: () => undefined,
     close: () => undefined,
   };
 }

@@ -3,6 +3,7 @@ import type { Atlas } from '../atlas/atlas.ts';
 import type { Case } from '../case/case.ts';
 import type { Problem } from '../case/problem.ts';
 import { memoryStore } from './memory.ts';
+import type { OwnRow } from './own.ts';
 
 /** A child's record with the name it is kept under. */
 export interface Kept {
@@ -26,6 +27,12 @@ export interface Store {
   remove(id: string): Promise<void>;
   /** Calls back when another page has changed the store. */
   watch(changed: () => void): void;
+  /** Every source and reflex of one's own, as stored text. */
+  own(): Promise<OwnRow[]>;
+  putOwn(row: OwnRow): Promise<void>;
+  removeOwn(id: string): Promise<void>;
+  /** Calls back when another page has changed what is one's own. */
+  watchOwn(changed: () => void): void;
   close(): void;
 }
 

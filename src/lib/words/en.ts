@@ -7,6 +7,7 @@ import * as record from './en/case.ts';
 import * as chart from './en/chart.ts';
 import * as forms from './en/forms.ts';
 import * as judge from './en/judge.ts';
+import * as ownPages from './en/ownPages.ts';
 import * as pages from './en/pages.ts';
 import * as problems from './en/problems.ts';
 import * as ui from './en/ui.ts';
@@ -20,6 +21,7 @@ export const en = {
   chart,
   forms,
   judge,
+  ownPages,
   pages,
   problems,
   ui,

@@ -396,3 +396,66 @@ export const orderNames: Readonly<Record<string, string>> = {
 /** Sources by their short names. */
 export const sourceNames = (ids: readonly string[], atlas: Atlas): string =>
   ids.map((id) => atlas.sources.get(id)?.short ?? id).join(', ');
+
+/** A window that comes or goes first or last among the sources. */
+interface Outermost {
+  short: string;
+  from: AxisDay;
+  to: AxisDay;
+}
+
+/** How far the sources of one reflex are apart, as numbers. */
+interface QuarrelTold {
+  name: string;
+  quarrelDays: number;
+  spokenDays: number;
+  /** The age at which most of them differ, and how many have it in each phase there. */
+  at: AxisDay;
+  phases: readonly number[];
+  firstGone: Outermost | undefined;
+  lastGone: Outermost | undefined;
+  /** Sources that have it stay for life, while others let it go. */
+  stays: readonly string[];
+  firstCome: Outermost | undefined;
+  lastCome: Outermost | undefined;
+}
+
+const PHASE_VERBS = ['not there yet', 'coming', 'established', 'going', 'gone'] as const;
+
+/** A quarrel in sentences, from its windows. */
+export function quarrelSentence(told: QuarrelTold): string {
+  const { quarrelDays, spokenDays, at, phases, firstGone, lastGone, stays } = told;
+  const { firstCome, lastCome } = told;
+  const counted = phases.flatMap((n, i) =>
+    n > 0 ? [`${n} ${n === 1 ? 'has' : 'have'} it ${PHASE_VERBS[i] ?? ''}`] : [],
+  );
+  const said = [
+    `On ${Math.round(quarrelDays)} of the ${Math.round(spokenDays)} days on which two or more sources speak, they have it in different phases.`,
+    `At ${axisWords(at)}, ${listed(counted)}.`,
+  ];
+  if (stays.length > 0 && firstGone)
+    said.push(
+      `${firstGone.short} lets it go by ${axisWords(firstGone.to)}; ${listed(stays)} ${stays.length === 1 ? 'has' : 'have'} it stay for life.`,
+    );
+  else if (firstGone && lastGone && lastGone.to - firstGone.to > 45)
+    said.push(
+      `${firstGone.short} lets it go by ${axisWords(firstGone.to)}, ${lastGone.short} not before ${axisWords(lastGone.from)}.`,
+    );
+  if (firstCome && lastCome && lastCome.from - firstCome.to > 30)
+    said.push(
+      `${firstCome.short} has it there by ${axisWords(firstCome.to)}, ${lastCome.short} from ${axisWords(lastCome.from)} on.`,
+    );
+  return said.join(' ');
+}
+
+export const quarrelsPage = {
+  title: 'Where the sources quarrel',
+  lead: 'Reflexes by how much of the time the sources that speak have them in different phases. Each window is one source; where they lie over each other the tone is deeper. The line below is drawn where any two differ, the darker the more of them do.',
+  agree: 'No two sources that speak differ',
+  days: (quarrel: number, spoken: number): string =>
+    `${Math.round(quarrel)} of ${Math.round(spoken)} days`,
+  share: (share: number): string => `${Math.round(share * 100)} % of pairs apart`,
+  plot: (name: string, days: string): string => `${name}: the windows of its sources; ${days}`,
+  sources: (n: number): string => (n === 1 ? '1 source' : `${n} sources`),
+  head: { reflex: 'Reflex', windows: 'Windows', apart: 'Days apart' },
+};
