@@ -4,7 +4,7 @@ import { REFLEXES } from './reflexes.ts';
 import { SEQUENCES } from './sequences.ts';
 import { SOURCES } from './sources.ts';
 import { checkAtlas } from './check.ts';
-import type { Claim, Count, Milestone, Reflex, Sequence, SourceData } from './types.ts';
+import type { AtlasParts, Claim, Count, Milestone, Reflex, Sequence, SourceData } from './types.ts';
 
 /** A claim with the source that makes it. */
 export interface SourcedClaim extends Claim {
@@ -24,13 +24,6 @@ export interface Atlas {
   /** Every claim on a reflex, in the order of the sources. */
   claims: ReadonlyMap<string, readonly SourcedClaim[]>;
   counts: ReadonlyMap<string, readonly SourcedCount[]>;
-}
-
-export interface AtlasParts {
-  reflexes: readonly Reflex[];
-  sources: readonly SourceData[];
-  milestones: readonly Milestone[];
-  sequences: readonly Sequence[];
 }
 
 const byId = <T extends { id: string }>(items: readonly T[]): ReadonlyMap<string, T> =>

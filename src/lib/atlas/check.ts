@@ -1,8 +1,7 @@
 /** What must be true of the atlas. Run on load and in tests; each fault is a line that names it. */
 import { fromMonths, fromGestationWeeks } from '../age/axis.ts';
-import type { AtlasParts } from './atlas.ts';
 import { isByTerm, printedDay, printedSpan } from './printed.ts';
-import type { Claim, Count, Kind, Printed, SourceData, Station } from './types.ts';
+import type { AtlasParts, Claim, Count, Kind, Printed, SourceData, Station } from './types.ts';
 
 const EARLIEST_APPEARANCE = fromGestationWeeks(8);
 const LATEST_PRIMITIVE_APPEARANCE = fromMonths(12);

@@ -3,13 +3,13 @@
  * with them in it. Nothing built in can be overwritten: their ids have a prefix no other has, and a
  * name that is taken is refused.
  */
-import type { AtlasParts } from './atlas.ts';
 import { readEnd, readStart, type AgeProblem } from './asPrinted.ts';
 import { claimFaults } from './check.ts';
 import { OWN_PREFIX } from './ownId.ts';
 import { ownSource, readTable, textProblem, type CellProblem, type Row } from './ownTable.ts';
 import { reflexNamed } from './search.ts';
 import type {
+  AtlasParts,
   Claim,
   Group,
   Kind,

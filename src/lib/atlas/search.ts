@@ -15,16 +15,29 @@ const plain = (text: string): string =>
     .replaceAll(/\p{Mark}/gu, '')
     .toLowerCase();
 
+/** Slips forgiven where no name fits whole: more in a long word, for an ending left out. */
+const nearer = (term: string): number => (term.length < 4 ? 0 : term.length < 9 ? 2 : 3);
+
 /** An index over names, short names, ids and synonyms. */
 export function nameIndex(
   reflexes: readonly Reflex[],
   prose: Readonly<Record<string, ReflexProse>>,
 ): NameIndex {
+  const namesOf = new Map(
+    reflexes.map(({ id, name, short }) => [
+      id,
+      [name, short, ...(prose[id]?.synonyms ?? [])].map(plain),
+    ]),
+  );
+  const begins = (id: string, term: string): boolean =>
+    namesOf.get(id)?.some((name) => name.startsWith(term)) ?? false;
   const index = new MiniSearch<{ id: string; name: string; short: string; synonyms: string }>({
     fields: ['name', 'short', 'id', 'synonyms'],
     processTerm: plain,
     searchOptions: {
       boost: { name: 2, short: 2 },
+      // a name that begins with the word is meant before one that only holds it
+      boostDocument: (id, term) => (begins(id as string, term) ? 1.5 : 1),
       prefix: true,
       // one slip in a word of four letters, two in a long one
       fuzzy: (term) => (term.length < 4 ? 0 : term.length < 8 ? 1 : 2),
@@ -45,8 +58,7 @@ export function nameIndex(
         ? reflexes.map(({ id }) => id)
         : index.search(text).map((result) => result.id as string),
     nearest: (text) =>
-      index.search(text, { combineWith: 'OR', fuzzy: (term) => (term.length < 4 ? 0 : 2) })[0]
-        ?.id as string | undefined,
+      index.search(text, { combineWith: 'OR', fuzzy: nearer })[0]?.id as string | undefined,
   };
 }
 

@@ -288,3 +288,11 @@ export interface Sequence {
   /** How firmly the order is taught, in words; figures as printed. */
   standing: string;
 }
+
+/** What an atlas is built from. */
+export interface AtlasParts {
+  reflexes: readonly Reflex[];
+  sources: readonly SourceData[];
+  milestones: readonly Milestone[];
+  sequences: readonly Sequence[];
+}

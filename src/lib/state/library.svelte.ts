@@ -2,7 +2,8 @@
  * The atlas with what is one's own in it: sources and reflexes that were typed or opened, kept in the
  * store and read anew whenever they change. Everything that asks the atlas asks this one.
  */
-import { buildAtlas, type Atlas, type AtlasParts } from '../atlas/atlas.ts';
+import { buildAtlas, type Atlas } from '../atlas/atlas.ts';
+import type { AtlasParts } from '../atlas/types.ts';
 import type { OwnEntry } from '../atlas/own.ts';
 import { OWN_PREFIX } from '../atlas/ownId.ts';
 import type { Row } from '../atlas/ownTable.ts';
@@ -93,7 +94,9 @@ export class Library {
   async load(store: OwnStore): Promise<void> {
     this.#store = store;
     await this.#adopt();
-    store.watchOwn(() => void this.#adopt());
+    store.watchOwn(() => {
+      this.#adopt().catch(() => undefined); // the store was closed meanwhile: what is here stays
+    });
   }
 
   /** Adds an entry, or puts it in place of the one with its id. The caller has read it without problems. */

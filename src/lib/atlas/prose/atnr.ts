@@ -1,7 +1,13 @@
 import type { ReflexProse } from '../types.ts';
 
 export const prose: ReflexProse = {
-  synonyms: ['ATNR', 'fencing posture', 'fencer reflex', 'Magnus-de Kleijn reflex'],
+  synonyms: [
+    'ATNR',
+    'asymmetric tonic neck reflex',
+    'fencing posture',
+    'fencer reflex',
+    'Magnus-de Kleijn reflex',
+  ],
   sides: 'Turn to each side and compare; note whether the infant can break the posture.',
   position: 'Supine, shoulders flat, head in midline.',
   stimulus:

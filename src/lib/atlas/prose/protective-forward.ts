@@ -1,7 +1,7 @@
 import type { ReflexProse } from '../types.ts';
 
 export const prose: ReflexProse = {
-  synonyms: ['forward parachute', 'forward propping'],
+  synonyms: ['parachute reaction', 'forward parachute', 'forward propping'],
   sides: 'Both arms together; compare them.',
   position: 'Held upright or prone in the air, or seated.',
   stimulus: 'Tip or plunge forward toward the surface.',
