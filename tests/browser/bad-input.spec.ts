@@ -1,3 +1,4 @@
+import { readFile } from 'node:fs/promises';
 import type { Page } from '@playwright/test';
 import { addFinding, expect, open, test } from './support/page.ts';
 
@@ -5,11 +6,8 @@ import { addFinding, expect, open, test } from './support/page.ts';
 async function savedText(page: Page): Promise<string> {
   await open(page, '#/children');
   const saving = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save to a case file: Kestrel' }).click();
-  const stream = await (await saving).createReadStream();
-  let text = '';
-  for await (const piece of stream) text += String(piece);
-  return text;
+  await page.getByRole('button', { name: 'Save to a case file Kestrel' }).click();
+  return readFile(await (await saving).path(), 'utf8');
 }
 
 const CHILD = [

@@ -33,11 +33,8 @@ test('theme and text size are taken at once and kept', async ({ page }) => {
   await page.getByRole('radio', { name: 'dark' }).check();
   await page.getByRole('radio', { name: '200 %' }).check();
   await page.reload();
-  const seen = await page.evaluate(() => {
-    const style = getComputedStyle(document.documentElement);
-    return [style.backgroundColor, style.fontSize];
-  });
-  expect(seen).toEqual(['rgb(20, 25, 28)', '32px']);
+  await expect(page.locator('html')).toHaveCSS('background-color', 'rgb(20, 25, 28)');
+  await expect(page.locator('html')).toHaveCSS('font-size', '32px');
 });
 
 test('the chart without a child has lanes, an order, milestones and a table', async ({ page }) => {
@@ -65,10 +62,8 @@ test('lanes can be only those that ask, those looked at, or all', async ({ page 
 });
 
 test('an address that leads nowhere is answered in words', async ({ page }) => {
-  await page.goto('/#/');
-  await page.locator('h1').waitFor();
-  await page.evaluate(() => {
-    location.hash = '#/nowhere';
-  });
+  await open(page, '#/nowhere/at-all');
   await expect(page.getByRole('heading', { name: 'There is no such page.' })).toBeVisible();
+  await page.getByRole('link', { name: 'Back to the chart' }).click();
+  await expect(page.getByRole('heading', { name: 'Kestrel' })).toBeVisible();
 });

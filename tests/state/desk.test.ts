@@ -151,6 +151,15 @@ describe('a file', () => {
 });
 
 describe('the store', () => {
+  it('that answers late still gets what was changed before', async () => {
+    const desk = new Desk(ATLAS, seed, undefined);
+    desk.putVisit(undefined, visit);
+    const late = memoryStore(seed);
+    await desk.load(late);
+    expect((await late.all()).kept[0]?.record.visits).toHaveLength(4);
+    expect(desk.open?.record.visits).toHaveLength(4);
+  });
+
   it('that refuses a write is said, and the change stays on the desk', async () => {
     const full: Store = {
       ...memoryStore(seed),

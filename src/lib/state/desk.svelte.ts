@@ -54,10 +54,14 @@ export class Desk {
   readonly history = new History<Desktop, Did>();
   readonly #atlas: Atlas;
   #store: Store | undefined;
+  /** What is changed before the store has answered is written once it has. */
+  readonly #opened: Promise<Store>;
+  #answer: (store: Store) => void = () => undefined;
   #writing: Promise<void> = Promise.resolve();
 
   constructor(atlas: Atlas, first: readonly Kept[], openId: string | undefined) {
     this.#atlas = atlas;
+    this.#opened = new Promise((resolve) => (this.#answer = resolve));
     this.#top = { shelf: first, openId: openId ?? first[0]?.id };
   }
 
@@ -77,6 +81,7 @@ export class Desk {
   /** Takes what the store holds in place of what the desk began with. */
   async load(store: Store): Promise<void> {
     this.#store = store;
+    this.#answer(store);
     await this.#adopt();
     this.keeping = store.kind;
     store.watch(() => void this.#adopt());
@@ -212,9 +217,10 @@ export class Desk {
   }
 
   async #write(changed: readonly Kept[], gone: readonly Kept[]): Promise<void> {
+    const store = await this.#opened;
     try {
-      for (const kept of changed) await this.#store?.put(kept);
-      for (const { id } of gone) await this.#store?.remove(id);
+      for (const kept of changed) await store.put(kept);
+      for (const { id } of gone) await store.remove(id);
       this.refusedWrite = false;
     } catch {
       this.refusedWrite = true;

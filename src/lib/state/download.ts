@@ -18,5 +18,6 @@ export function saveCase(record: Case): void {
   link.href = url;
   link.download = fileName(record.child.label);
   link.click();
-  URL.revokeObjectURL(url);
+  // some browsers read the address only after the click has been dealt with
+  setTimeout(() => URL.revokeObjectURL(url), 10_000);
 }

@@ -12,7 +12,7 @@ import { checkSequences } from '../judge/sequence.ts';
 import { chosenBy } from './choice.ts';
 import type { Desk } from './desk.svelte.ts';
 import { entriesOf } from './entries.ts';
-import { firstSight } from './sight.ts';
+import { byGroup, firstSight } from './sight.ts';
 import { mapOf, once } from './sets.ts';
 import type { Settings } from './settings.svelte.ts';
 import type { View } from './view.svelte.ts';
@@ -76,25 +76,27 @@ export class Judgement {
   /** The chart's data for the child, with the lanes the view asks for. */
   readonly chart = $derived.by(() => {
     const { record, lanes } = this;
-    return chartData(
-      this.#atlas,
-      this.sheet,
-      lanes.length > 0 ? { reflexes: lanes } : {},
-      record && {
-        birth: record.child.birth,
-        limits: this.#settings.limits,
-        visits: this.visits,
-        courses: this.#courses,
-        sequences: this.sequences,
-        milestones: mapOf(this.#atlas.milestones.keys(), (id) =>
-          milestoneReached(record.visits, this.#agesOn(record), id),
-        ),
-      },
+    return byGroup(
+      chartData(
+        this.#atlas,
+        this.sheet,
+        lanes.length > 0 ? { reflexes: lanes } : {},
+        record && {
+          birth: record.child.birth,
+          limits: this.#settings.limits,
+          visits: this.visits,
+          courses: this.#courses,
+          sequences: this.sequences,
+          milestones: mapOf(this.#atlas.milestones.keys(), (id) =>
+            milestoneReached(record.visits, this.#agesOn(record), id),
+          ),
+        },
+      ),
     );
   });
 
   /** The chart's data without a child. */
-  readonly plainChart = $derived.by(() => chartData(this.#atlas, this.sheet));
+  readonly plainChart = $derived.by(() => byGroup(chartData(this.#atlas, this.sheet)));
 
   /** Where the age line stands: moved there, else at the visit that is shown, else at term. */
   readonly age = $derived.by((): AxisDay => this.#view.movedTo ?? this.shown?.ages.axisDay ?? TERM);

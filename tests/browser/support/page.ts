@@ -43,6 +43,7 @@ export const PAGES = [
   '#/sources',
   '#/about',
   '#/settings',
+  '#/nowhere',
 ] as const;
 
 /** The names in the list of what asks for attention, those gathered as fitting left out. */
