@@ -57,8 +57,14 @@ export function nameIndex(
       text.trim() === ''
         ? reflexes.map(({ id }) => id)
         : index.search(text).map((result) => result.id as string),
-    nearest: (text) =>
-      index.search(text, { combineWith: 'OR', fuzzy: nearer })[0]?.id as string | undefined,
+    nearest: (text) => {
+      const whole = index.search(text);
+      const found =
+        whole.length > 0 ? whole : index.search(text, { combineWith: 'OR', fuzzy: nearer });
+      const ids = found.map((result) => result.id as string);
+      // a slip seldom lies in the first letter
+      return ids.find((id) => begins(id, plain(text.trim()).charAt(0))) ?? ids[0];
+    },
   };
 }
 
@@ -74,6 +80,6 @@ export function reflexNamed(
     [id, name, short, ...(prose[id]?.synonyms ?? [])].some((word) => plain(word) === wanted),
   );
   if (same) return { exact: true, id: same.id };
-  const nearest = text.trim() === '' ? undefined : (index.find(text)[0] ?? index.nearest(text));
+  const nearest = index.nearest(text);
   return nearest === undefined ? undefined : { exact: false, id: nearest };
 }

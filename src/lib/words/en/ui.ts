@@ -8,6 +8,8 @@ export const shell = {
   skip: 'Skip to the page',
   navigation: 'Pages',
   chart: 'Chart',
+  reflexes: 'Reflexes',
+  order: 'Order',
   children: 'Children',
   sources: 'Sources',
   about: 'About',
