@@ -80,7 +80,7 @@ export function strokePath(name: StrokeName, day: number, unit: number): string 
   return `M${rounded(day)} ${rounded(from * unit)}${from === to ? 'h0' : `V${rounded(to * unit)}`}`;
 }
 
-/** A lane's marks on one side: a path for each stroke it needs. */
+/** A lane's marks on one side: a path for each stroke they need, in the order they are laid. */
 export interface SideMarks {
   side: Side;
   /** The paper behind each mark. */
@@ -94,36 +94,48 @@ export interface LaneMarks {
   /** The paper between the two of a pair. */
   joints: string;
   /** The spread of the age at each finding. */
-  whiskers: string;
+  whiskers: readonly string[];
 }
 
 const SIDES: readonly Side[] = ['left', 'right', 'midline'];
 
-function sideMarks(
-  side: Side,
-  marks: readonly MarkData[],
-  unit: number,
-  bare: boolean,
-): SideMarks[] {
-  const own = marks.filter((mark) => mark.side === side);
-  if (own.length === 0) return [];
+/**
+ * So many visits share a path. A path is painted anew in every tile of the screen it reaches, so one
+ * that spans the whole lane costs several times what it shows.
+ */
+const VISITS_PER_PATH = 4;
+
+/** The marks in runs of neighbouring visits. */
+function runsOf(marks: readonly MarkData[]): MarkData[][] {
+  const days = [...new Set(marks.map((mark) => mark.day))].sort((a, b) => a - b);
+  const runs: MarkData[][] = [];
+  for (let at = 0; at < days.length; at += VISITS_PER_PATH) {
+    const near = new Set(days.slice(at, at + VISITS_PER_PATH));
+    runs.push(marks.filter((mark) => near.has(mark.day)));
+  }
+  return runs;
+}
+
+function strokesOfRun(run: readonly MarkData[], unit: number, bare: boolean) {
   const paths = new Map<StrokeName, string>();
-  for (const mark of own)
+  for (const mark of run)
     for (const name of SHAPES[mark.response]) {
       if (bare && name === 'plate') continue;
       const pen = PEN[name] ?? name;
       paths.set(pen, (paths.get(pen) ?? '') + strokePath(name, mark.day, unit));
     }
-  return [
-    {
-      side,
-      paper: own.map((mark) => `M${rounded(mark.day)} 0h0`).join(''),
-      strokes: STROKE_NAMES.flatMap((name) => {
-        const path = paths.get(name);
-        return path === undefined ? [] : [{ name, path }];
-      }),
-    },
-  ];
+  return STROKE_NAMES.flatMap((name) => {
+    const path = paths.get(name);
+    return path === undefined ? [] : [{ name, path }];
+  });
+}
+
+/** The sides of a visit share one age and its spread, so that one line tells of both. */
+function whiskersOf(run: readonly MarkData[]): string {
+  const lines = run
+    .filter((mark) => mark.spreadDays > 0)
+    .map(({ day, spreadDays }) => `M${rounded(day - spreadDays)} 0H${rounded(day + spreadDays)}`);
+  return [...new Set(lines)].join('');
 }
 
 /** The marks of one lane; `unit` scales pixels with the text. Bare ones have no paper behind. */
@@ -138,18 +150,22 @@ export function laneMarks(
   const pairs = marks.filter((m) => m.side === 'left' && right.has(m.day));
   return {
     id,
-    sides: SIDES.flatMap((side) => sideMarks(side, marks, unit, bare)),
+    sides: SIDES.flatMap((side) => {
+      const own = marks.filter((mark) => mark.side === side);
+      if (own.length === 0) return [];
+      return [
+        {
+          side,
+          paper: own.map((mark) => `M${rounded(mark.day)} 0h0`).join(''),
+          strokes: runsOf(own).flatMap((run) => strokesOfRun(run, unit, bare)),
+        },
+      ];
+    }),
     joints: pairs.map(({ day }) => `M${rounded(day)} ${-half}V${half}`).join(''),
-    whiskers: whiskersOf(marks),
+    whiskers: runsOf(marks)
+      .map(whiskersOf)
+      .filter((path) => path !== ''),
   };
-}
-
-/** The sides of a visit share one age and its spread, so that one line tells of both. */
-function whiskersOf(marks: readonly MarkData[]): string {
-  const lines = marks
-    .filter((mark) => mark.spreadDays > 0)
-    .map(({ day, spreadDays }) => `M${rounded(day - spreadDays)} 0H${rounded(day + spreadDays)}`);
-  return [...new Set(lines)].join('');
 }
 
 /** The marks of every lane that has any. */
