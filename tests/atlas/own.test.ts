@@ -172,5 +172,5 @@ describe('a reflex of one’s own', () => {
 
 function allStill(): OwnReflex['limbs'] {
   const still = Object.keys(fencer.limbs).map((part) => [part, 'none']);
-  return Object.fromEntries(still) as unknown as OwnReflex['limbs'];
+  return Object.fromEntries(still);
 }

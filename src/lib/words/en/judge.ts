@@ -102,8 +102,7 @@ export function raisedSentence(raised: Raised, response: Response): string {
 
 /** On what a verdict hangs that is not firm: what the gestation at birth would have to be. */
 export function turningSentence({ kind, fromDays, toDays }: TurningPoint): string {
-  const verb =
-    kind === 'firm' ? 'Firm if surely born at' : 'Holds if born at';
+  const verb = kind === 'firm' ? 'Firm if surely born at' : 'Holds if born at';
   if (fromDays !== null && toDays !== null)
     return fromDays === toDays
       ? `${verb} ${formatGestation(fromDays)}.`
