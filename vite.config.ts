@@ -12,5 +12,6 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/browser/**'],
     expect: { requireAssertions: true },
+    testTimeout: 120_000, // a busy machine is slow, not wrong; speed belongs to the benchmark
   },
 });

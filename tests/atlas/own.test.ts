@@ -171,6 +171,6 @@ describe('a reflex of one’s own', () => {
 });
 
 function allStill(): OwnReflex['limbs'] {
-  const still = Object.keys(fencer.limbs).map((part) => [part, 'none']);
-  return Object.fromEntries(still);
+  const parts = Object.keys(fencer.limbs) as (keyof OwnReflex['limbs'])[];
+  return Object.fromEntries(parts.map((part) => [part, 'none'])) as OwnReflex['limbs'];
 }

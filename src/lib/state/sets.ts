@@ -12,8 +12,6 @@ export function toggled(set: ReadonlySet<string>, id: string): ReadonlySet<strin
 /** Each value once, in the order first met. */
 export const once = (values: readonly string[]): string[] => [...new Set(values)];
 
-export const setOf = (values: Iterable<string>): ReadonlySet<string> => new Set(values);
-
 /** A value for each key. */
 export const mapOf = <T>(keys: Iterable<string>, of: (key: string) => T): ReadonlyMap<string, T> =>
   new Map([...keys].map((key) => [key, of(key)]));
