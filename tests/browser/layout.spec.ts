@@ -43,7 +43,8 @@ test('every control is large enough for a thumb', async ({ browser }) => {
     const small = await page.evaluate(() =>
       [...document.querySelectorAll('button, select, summary, a.word, input:not([type=file])')]
         .filter((one) => one.checkVisibility() && !one.closest('.unseen'))
-        .map((one) => (one.closest('label') ?? one).getBoundingClientRect())
+        .map((one) => (one.matches('input') ? (one.closest('label') ?? one) : one))
+        .map((one) => one.getBoundingClientRect())
         .filter((rect) => rect.height < 24 || rect.width < 24)
         .map((rect) => `${Math.round(rect.width)} x ${Math.round(rect.height)}`),
     );
