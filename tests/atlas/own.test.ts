@@ -49,6 +49,19 @@ const fencer: OwnReflex = {
   on: true,
 };
 
+const STILL: OwnReflex['limbs'] = {
+  head: 'none',
+  trunk: 'none',
+  armL: 'none',
+  armR: 'none',
+  legL: 'none',
+  legR: 'none',
+  handL: 'none',
+  handR: 'none',
+  footL: 'none',
+  footR: 'none',
+};
+
 describe('a source of one’s own', () => {
   test('becomes a source like any other, of the kind that was chosen', () => {
     const { data } = readOwnSource(
@@ -141,7 +154,7 @@ describe('a reflex of one’s own', () => {
   test.each<[string, Partial<OwnReflex>, string, string]>([
     ['a name of the atlas', { name: 'moro REFLEX' }, 'name', 'taken'],
     ['a synonym of the atlas', { name: 'fencing posture' }, 'name', 'taken'],
-    ['nothing that moves', { limbs: allStill() }, 'limbs', 'nothing-moves'],
+    ['nothing that moves', { limbs: STILL }, 'limbs', 'nothing-moves'],
     ['no age', { ages: [] }, 'appears', 'nothing-stated'],
     [
       'an end before the start',
@@ -169,8 +182,3 @@ describe('a reflex of one’s own', () => {
     expect(parts.sources.slice(0, ATLAS_PARTS.sources.length)).toEqual(ATLAS_PARTS.sources);
   });
 });
-
-function allStill(): OwnReflex['limbs'] {
-  const parts = Object.keys(fencer.limbs) as (keyof OwnReflex['limbs'])[];
-  return Object.fromEntries(parts.map((part) => [part, 'none'])) as OwnReflex['limbs'];
-}

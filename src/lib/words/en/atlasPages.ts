@@ -437,7 +437,7 @@ export function quarrelSentence(told: QuarrelTold): string {
     said.push(
       `${firstGone.short} lets it go by ${axisWords(firstGone.to)}; ${listed(stays)} ${stays.length === 1 ? 'has' : 'have'} it stay for life.`,
     );
-  else if (firstGone && lastGone && lastGone.to - firstGone.to > 45)
+  else if (firstGone && lastGone && lastGone.from - firstGone.to > 15)
     said.push(
       `${firstGone.short} lets it go by ${axisWords(firstGone.to)}, ${lastGone.short} not before ${axisWords(lastGone.from)}.`,
     );
