@@ -190,6 +190,7 @@ export const attention = {
   absence: 'Absence',
   asymmetry: 'Asymmetry',
   show: 'Show on the chart',
+  page: 'All about it',
   appears: 'appears',
   goes: 'goes',
   loading: 'Loading…',

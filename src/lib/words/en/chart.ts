@@ -36,6 +36,13 @@ interface LaneAt {
 const SEQUENCES: Readonly<Record<string, string>> = {
   'arms-then-legs': 'Limbs come apart',
   'protective-directions': 'Protective reactions',
+  'downward-then-forward': 'Legs, then arms',
+  'moro-before-sitting': 'Before sitting',
+  'stnr-before-crawling': 'Before crawling',
+  'plantar-before-standing': 'Before standing',
+  'forward-before-walking': 'Before walking',
+  'atnr-before-rolling': 'Before rolling',
+  'palmar-before-reaching': 'Before reaching',
 };
 
 /** Short names of stations within an order that already says the rest. */
