@@ -393,6 +393,9 @@ export const orderNames: Readonly<Record<string, string>> = {
   'forward-before-walking': 'Protection and walking',
 };
 
+/** Names a table that scrolls by itself. */
+export const asTable = (what: string): string => `${what}, as a table`;
+
 /** Sources by their short names. */
 export const sourceNames = (ids: readonly string[], atlas: Atlas): string =>
   ids.map((id) => atlas.sources.get(id)?.short ?? id).join(', ');
