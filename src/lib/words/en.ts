@@ -7,6 +7,7 @@ import * as record from './en/case.ts';
 import * as chart from './en/chart.ts';
 import * as forms from './en/forms.ts';
 import * as judge from './en/judge.ts';
+import * as orderPages from './en/orderPages.ts';
 import * as ownPages from './en/ownPages.ts';
 import * as pages from './en/pages.ts';
 import * as problems from './en/problems.ts';
@@ -21,6 +22,7 @@ export const en = {
   chart,
   forms,
   judge,
+  orderPages,
   ownPages,
   pages,
   problems,
