@@ -1,6 +1,9 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import { expect, open, test } from './support/page.ts';
 
+// these walk through several pages each, on a machine that may be busy
+test.describe.configure({ timeout: 120_000 });
+
 const ATLAS_PAGES = [
   '#/reflexes',
   '#/reflexes?does=arms-unlike',
@@ -42,7 +45,6 @@ for (const size of [
   { width: 390, height: 844 },
 ])
   test(`no page of the atlas is wider than a window of ${size.width}`, async ({ page }) => {
-    test.setTimeout(120_000);
     await page.setViewportSize(size);
     for (const hash of ATLAS_PAGES) {
       await open(page, hash);
