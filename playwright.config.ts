@@ -8,6 +8,8 @@ export default defineConfig({
   testDir: 'tests/browser',
   fullyParallel: true,
   workers: 2,
+  timeout: 180_000, // a busy machine is slow, not wrong
+  expect: { timeout: 30_000 },
   retries: 0,
   reporter: 'list',
   use: { ...desktop, baseURL: `http://127.0.0.1:${PORT}`, trace: 'retain-on-failure' },
