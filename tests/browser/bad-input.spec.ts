@@ -121,7 +121,7 @@ const FILES: [string, (text: string) => string, RegExp][] = [
   [
     'one with a reflex mistyped',
     (text) => text.replaceAll('"moro"', '"morro"'),
-    /Did you mean "moro"\?/,
+    /did you mean "moro"\?/,
   ],
 ];
 

@@ -27,7 +27,7 @@ test('a child born early, two visits, verdicts with reasons, and all of it after
   await page.getByRole('button', { name: 'Done' }).click();
   await page.getByRole('button', { name: 'See the verdicts' }).click();
 
-  await expect(page.getByText('born at 33w1d')).toBeVisible();
+  await expect(page.getByText('born at 33w1d').first()).toBeVisible();
   await expect(page.getByText('3 mo 2 wk corrected').first()).toBeVisible();
   await expect(asking(page)).toHaveText(['Crossed extension']);
   await expect(page.getByText('Still there; gone by this age in all 6 sources.')).toBeVisible();
