@@ -1,7 +1,8 @@
 import { defineConfig, devices } from '@playwright/test';
 import { launchOptions } from './tests/support/browser.js';
 
-const PORT = 4873; // apart from the port of `npm start`, so that both can run
+/** Apart from the port of `npm start`, so that both can run; another where two checkouts are tested. */
+const PORT = Number(process.env.TEST_PORT ?? 4873);
 const desktop = { ...devices['Desktop Chrome'], launchOptions: launchOptions() };
 
 export default defineConfig({
