@@ -296,6 +296,28 @@ const raw = fc.record({
     }),
     { selector: (v) => `${v.on} ${v.examiner}`, maxLength: 5 },
   ),
+  tags: fc.option(fc.array(fc.constantFrom('clinic', 'twin', ' second '), { maxLength: 4 }), {
+    nil: undefined,
+  }),
+  archived: fc.option(fc.boolean(), { nil: undefined }),
+  question: fc.option(word, { nil: undefined }),
+  decisions: fc.option(
+    fc.array(
+      fc.record({
+        on: fc.integer({ min: 2, max: 12 }).map(day),
+        text: fc.constantFrom('See again', 'Ask the paediatrician'),
+        who: fc.constantFrom('', 'PT 1'),
+        by: fc.constantFrom('', '2026-12-24'),
+        done: fc.boolean(),
+      }),
+      { maxLength: 3 },
+    ),
+    { nil: undefined },
+  ),
+  sheet: fc.option(
+    fc.record({ on: fc.integer({ min: 2, max: 12 }).map(day), reflexes: fc.constant(['moro']) }),
+    { nil: undefined },
+  ),
 });
 
 test('a case written and read again is the same case', () => {
@@ -322,4 +344,31 @@ test('a file with any part cut out is refused or read, never thrown at', () => {
     }),
     { numRuns: 1000 },
   );
+});
+
+describe('what surrounds the visits', () => {
+  test('tags are trimmed and stand once', () => {
+    const parsed = parseCaseText(file({ top: { tags: ['twin', ' twin ', ''] } }), ATLAS);
+    expect(parsed.ok && parsed.value.tags).toEqual(['twin']);
+  });
+
+  test.each([
+    [{ tags: ['<b>x</b>'] }, /Tags: holds markup/],
+    [{ tags: Array.from({ length: 21 }, (_, n) => `t${n}`) }, /Tags: .*20/],
+    [{ decisions: [{ on: '2026-02-30', text: 'x' }] }, /Date of the decision: "2026-02-30"/],
+    [{ decisions: [{ on: '2026-02-03', text: ' ' }] }, /Decision: /],
+    [{ decisions: [{ on: '2026-02-03', text: 'x', by: 'soon' }] }, /By when: "soon"/],
+    [{ sheet: { on: 'today', reflexes: [] } }, /Sheet for the visit: "today"/],
+    [{ archived: 'yes' }, /archived/i],
+  ])('%j is refused with a sentence', (top, sentence) => {
+    expect(sentences(file({ top })).join('\n')).toMatch(sentence);
+  });
+});
+
+test("a finding on a reflex of one's own that is not at hand stays in the record", () => {
+  const text = file({ finding: { reflex: 'own-k3x9', side: 'left' } });
+  const parsed = parseCaseText(text, ATLAS);
+  if (!parsed.ok) throw new Error(parsed.problems.map(en.problems.problemWords).join('\n'));
+  expect(caseText(parsed.value)).toContain('own-k3x9');
+  expect(sentences(file({ finding: { reflex: 'k3x9' } }))[0]).toMatch(/k3x9/);
 });

@@ -1,4 +1,5 @@
 /** An invented child for the chart's pictures and tests: born at 31w2d, seen at 6 weeks and 5 months. */
+import { NO_FOLLOW_UP } from '../../src/lib/case/followUp.ts';
 import {
   agesOn,
   birthFromGestation,
@@ -73,6 +74,7 @@ const LATE = visit(
 );
 
 export const KESTREL: Case = {
+  ...NO_FOLLOW_UP,
   child: { label: 'Kestrel', birth: BIRTH, datedBy: 'gestation', invented: true },
   visits: [EARLY, LATE],
 };

@@ -198,3 +198,41 @@ describe('the store', () => {
     expect(desk.open?.record.visits).toHaveLength(4);
   });
 });
+
+describe('what surrounds the visits', () => {
+  it('is changed in part, on the child named, and undone', async () => {
+    const { desk } = await deskWith();
+    desk.addChild({
+      label: 'Tern',
+      born: '2026-01-01',
+      gestation: '40w0d',
+      dating: 'unknown',
+      invented: true,
+    });
+    desk.follow({ archived: true }, 'archived', 'kestrel');
+    desk.follow({ sheet: { on: '2026-06-01', reflexes: ['moro'] } }, 'sheet-changed', 'kestrel');
+    desk.follow({ question: 'Is it time?' }, 'question-changed', 'kestrel');
+    const kept = () => desk.shelf.find(({ id }) => id === 'kestrel')?.record;
+    expect(kept()).toMatchObject({
+      archived: true,
+      question: 'Is it time?',
+      sheet: { on: '2026-06-01', reflexes: ['moro'] },
+    });
+    expect(desk.open?.record.child.label).toBe('Tern');
+    desk.follow({ sheet: null }, 'sheet-changed', 'kestrel');
+    expect(kept()?.sheet).toBeNull();
+    desk.undo();
+    expect(kept()?.sheet?.on).toBe('2026-06-01');
+  });
+
+  it('is refused whole when a part is wrong', async () => {
+    const { desk } = await deskWith();
+    const before = desk.open?.record;
+    const parsed = desk.follow(
+      { decisions: [{ on: 'x', text: 'y', who: '', by: '', done: false }] },
+      'decision-changed',
+    );
+    expect(parsed.ok).toBe(false);
+    expect(desk.open?.record).toBe(before);
+  });
+});

@@ -28,8 +28,34 @@ export interface Visit {
   milestones: readonly MilestoneSeen[];
 }
 
+/** What a team agreed on: what, who, and by when. */
+export interface Decision {
+  on: CivilDate;
+  text: string;
+  who: string;
+  by: CivilDate | null;
+  done: boolean;
+}
+
+/** The sheet made for a visit to come: what to test, in the order it is to be tested. */
+export interface VisitSheet {
+  on: CivilDate;
+  reflexes: readonly string[];
+}
+
+/** What surrounds the visits: how a child is found again, and what a team asks and decides. */
+export interface FollowUp {
+  tags: readonly string[];
+  /** Out of the way, and kept. */
+  archived: boolean;
+  /** What is put to the team. */
+  question: string;
+  decisions: readonly Decision[];
+  sheet: VisitSheet | null;
+}
+
 /** A child with the visits in the order of their dates. */
-export interface Case {
+export interface Case extends FollowUp {
   child: Child;
   visits: readonly Visit[];
 }

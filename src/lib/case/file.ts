@@ -3,6 +3,7 @@ import * as v from 'valibot';
 import { formatGestation } from '../age/gestation.ts';
 import type { Atlas } from '../atlas/atlas.ts';
 import type { Case } from './case.ts';
+import { rawFollowUp } from './followUp.ts';
 import { parseRaw } from './parse.ts';
 import { refused, type Parsed, type Place, type Problem } from './problem.ts';
 import { caseShape, FORMAT, MAX_FILE_BYTES, VERSION, type RawCase } from './shape.ts';
@@ -87,7 +88,7 @@ export function parseCaseText(text: string, atlas: Atlas): Parsed<Case> {
 }
 
 /** A case as the object its file holds. */
-export function rawOf({ child, visits }: Case): RawCase {
+export function rawOf({ child, visits, ...followUp }: Case): RawCase {
   const { label, birth, datedBy, invented } = child;
   return {
     format: FORMAT,
@@ -108,6 +109,7 @@ export function rawOf({ child, visits }: Case): RawCase {
       findings: findings.map((finding) => ({ ...finding })),
       milestones: milestones.map((seen) => ({ ...seen })),
     })),
+    ...rawFollowUp(followUp),
   };
 }
 

@@ -1,17 +1,18 @@
 /** The one door into a record: forms and files become refined types, or problems that say the mend. */
-import { parseCivil, type CivilDate } from '../age/civil.ts';
 import { birthFromDue, birthFromGestation, type Birth } from '../age/clocks.ts';
 import { DATING_METHODS, isDatingMethod } from '../age/doubt.ts';
 import { parseGestation } from '../age/gestation.ts';
 import type { Atlas } from '../atlas/atlas.ts';
+import type { OWN_PREFIX } from '../atlas/ownId.ts';
 import type { Side } from '../atlas/types.ts';
 import { findingKey, visitKey, type Case, type Child, type Visit } from './case.ts';
 import { RESPONSES, SIDES, STATES, type Finding } from './finding.ts';
 import { nearestName } from './nearest.ts';
-import type { Parsed, Place, Problem, ProblemCode } from './problem.ts';
+import type { Parsed, Place } from './problem.ts';
+import { readFollowUp } from './followUp.ts';
+import { QUOTED, Reader } from './reader.ts';
 import {
   MAX_FINDINGS,
-  MAX_LABEL,
   MAX_NOTE,
   MAX_VISITS,
   type RawCase,
@@ -20,53 +21,9 @@ import {
   type RawVisit,
 } from './shape.ts';
 
-/** Gathers problems while a value is read, so that all are said at once. */
-class Reader {
-  readonly problems: Problem[] = [];
-
-  /** Notes a problem; the value that could not be read is undefined. */
-  refuse(at: Place, problem: ProblemCode): undefined {
-    this.problems.push({ ...problem, at });
-  }
-
-  date(text: string, at: Place): CivilDate | undefined {
-    const date = parseCivil(text);
-    if (!date) return this.refuse(at, { code: 'bad-date', text: text.slice(0, QUOTED) });
-    return date < EARLIEST || date > LATEST ? this.refuse(at, { code: 'far-date', text }) : date;
-  }
-
-  /** Plain text up to a length. A tag in it is refused: a note is no page. */
-  text(text: string, at: Place, limit: number): string {
-    if (text.length > limit) this.refuse(at, { code: 'too-long', limit });
-    const markup = MARKUP.exec(text.slice(0, limit));
-    if (markup) this.refuse(at, { code: 'markup', text: markup[0].slice(0, 40) });
-    if (CONTROL.test(text)) this.refuse(at, { code: 'control' });
-    return text;
-  }
-
-  /** One line of plain text. */
-  line(text: string, at: Place): string {
-    if (BREAK.test(text)) this.refuse(at, { code: 'control' });
-    return this.text(text.trim(), at, MAX_LABEL);
-  }
-
-  oneOf<T extends string>(text: string, known: readonly T[]): T | undefined {
-    return known.find((word) => word === text);
-  }
-}
-
-/** A tag, or an address that runs script. "a < b and b > a" is none. */
-const MARKUP = /<[/!]?[a-z][^<>]*>|<\s*script|javascript:\S/i;
-/** Control characters but tab and line breaks, and marks that turn or hide text. */
-const CONTROL =
-  /(?![\t\r\n])\p{Cc}|\p{Cs}|[\u200b\u200e\u200f\u202a-\u202e\u2060-\u2069\ufeff\ufffd]/u;
-const BREAK = /[\r\n\t]/;
-
-/** Dates outside these years are a slip of the century. */
-const EARLIEST = '1900-01-01';
-const LATEST = '2199-12-31';
-/** How much of a wrong word is said back. */
-const QUOTED = 60;
+/** How the id of a reflex of one's own begins; its type holds it to what the atlas says. */
+const OWN: typeof OWN_PREFIX = 'own-';
+const OWN_ID = new RegExp(`^${OWN}[\\w-]{1,60}$`);
 
 function readBirth(raw: RawChild, read: Reader): Birth | undefined {
   const born = read.date(raw.born, { field: 'born' });
@@ -141,7 +98,8 @@ function readSide(raw: RawFinding, atlas: Atlas, at: Place, read: Reader): Side 
 }
 
 function readFinding(raw: RawFinding, atlas: Atlas, at: Place, read: Reader): Finding | undefined {
-  if (!atlas.reflexes.has(raw.reflex))
+  // a reflex of one's own that was removed, or never came with the file: its findings stay
+  if (!atlas.reflexes.has(raw.reflex) && !OWN_ID.test(raw.reflex))
     read.refuse(
       { ...at, field: 'reflex' },
       {
@@ -232,7 +190,8 @@ export function parseRaw(raw: RawCase, atlas: Atlas): Parsed<Case> {
     seen.add(visitKey(visit));
     return [visit];
   });
+  const followUp = readFollowUp(raw, read);
   if (!child || read.problems.length > 0) return { ok: false, problems: read.problems };
   visits.sort((a, b) => (visitKey(a) < visitKey(b) ? -1 : 1));
-  return { ok: true, value: { child, visits } };
+  return { ok: true, value: { child, visits, ...followUp } };
 }

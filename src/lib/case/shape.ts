@@ -10,6 +10,8 @@ export const MAX_VISITS = 400;
 export const MAX_FINDINGS = 400;
 export const MAX_LABEL = 80;
 export const MAX_NOTE = 4000;
+export const MAX_TAGS = 20;
+export const MAX_DECISIONS = 400;
 
 const text = v.optional(v.string(), '');
 
@@ -38,14 +40,40 @@ export const childShape = v.object({
   invented: v.optional(v.boolean(), false),
 });
 
+export const decisionShape = v.object({
+  on: v.string(),
+  text: v.string(),
+  who: text,
+  by: text,
+  done: v.optional(v.boolean(), false),
+});
+
+export const sheetShape = v.object({ on: v.string(), reflexes: v.array(v.string()) });
+
+/** What surrounds the visits came later: every part may be left out. */
+const followUpShape = {
+  tags: v.optional(v.array(v.string())),
+  archived: v.optional(v.boolean()),
+  question: v.optional(v.string()),
+  decisions: v.optional(v.array(decisionShape)),
+  sheet: v.optional(sheetShape),
+};
+
 export const caseShape = v.object({
   format: v.literal(FORMAT),
   version: v.literal(VERSION),
   child: childShape,
   visits: v.array(visitShape),
+  ...followUpShape,
 });
 
 export type RawChild = v.InferOutput<typeof childShape>;
 export type RawVisit = v.InferOutput<typeof visitShape>;
 export type RawFinding = v.InferOutput<typeof findingShape>;
+export type RawDecision = v.InferOutput<typeof decisionShape>;
 export type RawCase = v.InferOutput<typeof caseShape>;
+
+/** Any part of what surrounds the visits, to be changed; a sheet of null is taken away. */
+export type RawFollowUp = Partial<
+  Pick<RawCase, 'tags' | 'archived' | 'question' | 'decisions'> & { sheet: RawCase['sheet'] | null }
+>;

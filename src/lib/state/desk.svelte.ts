@@ -4,9 +4,17 @@ import type { Case } from '../case/case.ts';
 import { caseText, parseCaseText, sizeProblem } from '../case/file.ts';
 import { parseRaw } from '../case/parse.ts';
 import { refused, type Parsed, type Problem } from '../case/problem.ts';
-import type { RawCase, RawChild, RawVisit } from '../case/shape.ts';
+import type { RawCase, RawChild, RawFollowUp, RawVisit } from '../case/shape.ts';
 import type { Kept, Store, Unread } from '../store/store.ts';
-import { newRaw, numberOf, rawVisit, withChild, withoutVisit, withVisit } from './edits.ts';
+import {
+  newRaw,
+  numberOf,
+  rawVisit,
+  withChild,
+  withFollowUp,
+  withoutVisit,
+  withVisit,
+} from './edits.ts';
 import { History } from './history.svelte.ts';
 import { newId } from './ids.ts';
 import { isBlank } from './visit.ts';
@@ -19,7 +27,16 @@ export type Did =
   | 'file-opened'
   | 'visit-added'
   | 'visit-changed'
-  | 'visit-removed';
+  | 'visit-removed'
+  | 'archived'
+  | 'taken-back'
+  | 'tagged'
+  | 'sheet-changed'
+  | 'question-changed'
+  | 'decision-changed'
+  | 'duplicated'
+  | 'examples-added'
+  | 'examples-cleared';
 
 /** All that undo goes back over. */
 interface Desktop {
@@ -106,6 +123,11 @@ export class Desk {
     return this.#changed((record) => withChild(record, child), 'child-changed');
   }
 
+  /** Changes what surrounds the visits: of the open child, or of the one named. */
+  follow(change: RawFollowUp, did: Did, id?: string): Parsed<Case> {
+    return this.#changed((record) => withFollowUp(record, change), did, id);
+  }
+
   removeChild(id: string): void {
     const shelf = this.shelf.filter((kept) => kept.id !== id);
     const openId = this.#top.openId === id ? shelf[0]?.id : this.#top.openId;
@@ -186,14 +208,14 @@ export class Desk {
     return parsed;
   }
 
-  #changed(edit: (record: Case) => RawCase, did: Did): Parsed<Case> {
-    const open = this.open;
+  #changed(edit: (record: Case) => RawCase, did: Did, id = this.open?.id): Parsed<Case> {
+    const open = this.shelf.find((kept) => kept.id === id);
     if (!open) return refused({ code: 'missing', at: { field: 'child' } });
     const parsed = parseRaw(edit(open.record), this.#atlas);
     if (!parsed.ok) return parsed;
     const changed = { id: open.id, record: parsed.value };
     const shelf = this.shelf.map((kept) => (kept.id === open.id ? changed : kept));
-    this.#become({ shelf, openId: open.id }, did);
+    this.#become({ ...this.#top, shelf }, did);
     return parsed;
   }
 

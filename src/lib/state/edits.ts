@@ -1,7 +1,14 @@
 /** Changes to a record as its file holds it. Each answer passes the parser before it is believed. */
 import { rawOf } from '../case/file.ts';
 import { visitKey, type Case } from '../case/case.ts';
-import { FORMAT, VERSION, type RawCase, type RawChild, type RawVisit } from '../case/shape.ts';
+import {
+  FORMAT,
+  VERSION,
+  type RawCase,
+  type RawChild,
+  type RawFollowUp,
+  type RawVisit,
+} from '../case/shape.ts';
 
 /** A new case with no visit yet. */
 export const newRaw = (child: RawChild): RawCase => ({
@@ -12,6 +19,13 @@ export const newRaw = (child: RawChild): RawCase => ({
 });
 
 export const withChild = (record: Case, child: RawChild): RawCase => ({ ...rawOf(record), child });
+
+/** The record with some of what surrounds its visits changed; null takes the sheet away. */
+export function withFollowUp(record: Case, { sheet, ...change }: RawFollowUp): RawCase {
+  const { sheet: old, ...raw } = rawOf(record);
+  const next = sheet === undefined ? old : (sheet ?? undefined);
+  return { ...raw, ...change, ...(next ? { sheet: next } : {}) };
+}
 
 /** A visit as its file holds it; `number` counts from 1. */
 export const rawVisit = (record: Case, number: number): RawVisit | undefined =>

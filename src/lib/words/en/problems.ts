@@ -22,6 +22,14 @@ const FIELDS: Readonly<Record<string, string>> = {
   child: 'Child',
   milestone: 'Milestone',
   seen: 'Seen',
+  tags: 'Tags',
+  question: 'Question to the team',
+  decision: 'Decision',
+  decisions: 'Decisions',
+  decided: 'Date of the decision',
+  who: 'Who',
+  by: 'By when',
+  sheet: 'Sheet for the visit',
 };
 
 /** Where it is: "Visit 2 (2026-05-18), finding 3 (moro), side". */
