@@ -3,6 +3,7 @@ import { render } from 'svelte/server';
 import { expect, test } from 'vitest';
 import Figure from '../../src/lib/figure/Figure.svelte';
 import { momentsOf, sceneOf, thumbnailOf, type Scene } from '../../src/lib/figure/scene.ts';
+import { MILESTONE_POSES } from '../../src/lib/figure/stages/milestones.ts';
 import { VARIANTS } from './cases.ts';
 
 const FOLDER = new URL('../pictures/figure/', import.meta.url);
@@ -69,6 +70,10 @@ test('the small pictures', () => {
     'backward',
   ] as const;
   expectApproved('thumbnails', sheet(stations.map(thumbnailOf), stations));
+});
+
+test('the milestones that orders name', () => {
+  expectApproved('milestones', sheet(MILESTONE_POSES.map(thumbnailOf), MILESTONE_POSES));
 });
 
 test('every variant has a picture of its own name', () => {

@@ -1,3 +1,4 @@
+import { MILESTONE_POSES } from '../../src/lib/figure/stages/milestones.ts';
 import { describe, expect, test } from 'vitest';
 import type { Position } from '../../src/lib/atlas/types.ts';
 import {
@@ -88,14 +89,16 @@ test.each(POSITIONS)(
   },
 );
 
-test.each(['arms-from-each-other', 'arms-from-legs', 'forward', 'sideways', 'backward'] as const)(
-  'the small picture stays in its frame and is small: %s',
-  (apart) => {
-    const scene = thumbnailOf(apart);
-    expect(leaving(scene)).toEqual([]);
-    expect(JSON.stringify(scene).length).toBeLessThan(20_000);
-    expect(scene.layers.some((s) => s.name.startsWith('knuckle') || s.name === 'mouth')).toBe(
-      false,
-    );
-  },
-);
+test.each([
+  'arms-from-each-other',
+  'arms-from-legs',
+  'forward',
+  'sideways',
+  'backward',
+  ...MILESTONE_POSES,
+] as const)('the small picture stays in its frame and is small: %s', (apart) => {
+  const scene = thumbnailOf(apart);
+  expect(leaving(scene)).toEqual([]);
+  expect(JSON.stringify(scene).length).toBeLessThan(20_000);
+  expect(scene.layers.some((s) => s.name.startsWith('knuckle') || s.name === 'mouth')).toBe(false);
+});

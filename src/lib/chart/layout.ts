@@ -20,7 +20,7 @@ import {
 } from './model.ts';
 import { heightAt, ridgePaths, type RidgePaths } from './ridge.ts';
 import { axisScale, matrixOf, type AxisScale } from './scale.ts';
-import { sizesFor, type Room, type Sizes } from './sizes.ts';
+import { sizesFor, type Beside, type Room, type Sizes } from './sizes.ts';
 import { placeStrip, type PlacedStrip } from './strip.ts';
 import { ticksIn, type Tick } from './ticks.ts';
 import type { ChartWords, LaneReading } from './words.ts';
@@ -110,15 +110,19 @@ export interface PlacedChart {
 export const NO_STRIP: PlacedStrip = { sequences: [], height: 0 };
 
 /** Every name that stands beside a lane. */
-export const namesOf = (data: ChartData, shown: Shown, words: ChartWords): string[] => [
-  ...data.lanes.map((lane) => words.reflex(lane.id)),
-  ...(shown.grouped ? data.lanes.flatMap(({ group }) => (group ? [words.group(group)] : [])) : []),
-  ...data.lanes
-    .filter((lane) => shown.opened.has(lane.id))
-    .flatMap((lane) => lane.bands.map((band) => band.short)),
-  ...(shown.milestones ? data.milestones.map(({ id }) => words.milestone(id)) : []),
-  ...(shown.strip ? data.sequences.map(({ id }) => words.sequence(id)) : []),
-];
+export const namesOf = (data: ChartData, shown: Shown, words: ChartWords): Beside => ({
+  names: [
+    ...data.lanes.map((lane) => words.reflex(lane.id)),
+    ...(shown.grouped
+      ? data.lanes.flatMap(({ group }) => (group ? [words.group(group)] : []))
+      : []),
+    ...data.lanes
+      .filter((lane) => shown.opened.has(lane.id))
+      .flatMap((lane) => lane.bands.map((band) => band.short)),
+    ...(shown.milestones ? data.milestones.map(({ id }) => words.milestone(id)) : []),
+  ],
+  titles: shown.strip ? data.sequences.map(({ id }) => words.sequence(id)) : [],
+});
 
 /** The whole chart, placed at once. */
 export function layout(

@@ -1,5 +1,5 @@
 /** Every length of the chart in pixels, from the room there is and the size of the text. */
-import type { Measure } from './labels.ts';
+import type { Lettering, Measure } from './labels.ts';
 import type { ChartData, Shown } from './model.ts';
 
 /** Room for the chart, px. Without a height it is as high as it needs to be. */
@@ -62,11 +62,19 @@ const LEAST_PITCH = 18;
 const USUAL_PITCH = 31;
 const MOST_PITCH = 40;
 
+/** What stands left of the plot: names in the plain lettering, titles of sequences in theirs. */
+export interface Beside {
+  names: readonly string[];
+  titles: readonly string[];
+}
+
 /** The widest name decides how far in the plot begins. */
-function gutterOf(names: readonly string[], text: number, measure: Measure): number {
+function gutterOf({ names, titles }: Beside, text: number, measure: Measure): number {
+  const title: Lettering = { sizePx: TITLE * text, weight: 600, serif: true };
   const widest = Math.max(
     0,
     ...names.map((name) => measure(name, { sizePx: NAME * text, weight: 450 })),
+    ...titles.map((name) => measure(name, title)),
   );
   return Math.ceil(widest + 16 * text);
 }
@@ -86,7 +94,7 @@ export function sizesFor(
   shown: Shown,
   room: Room,
   text: number,
-  names: readonly string[],
+  names: Beside,
   measure: Measure,
 ): Sizes {
   const narrow = room.widthPx < NARROW_BELOW * text && !shown.dense;

@@ -109,3 +109,9 @@ export function anglesOf(
   const pose = poseAt(staged(pattern, reflexId, position), time);
   return side === 'left' ? pose : mirrorJoints(pose);
 }
+
+/** A pose that answers nothing, held as its stage has it. */
+export function stagedStill(stage: Stage, pattern: LimbPattern): Staging {
+  const pose = levelled(changed(STRAIGHT, stage.rest), restAt(stage, 0));
+  return { pattern, stage, poses: [pose, pose, pose] };
+}

@@ -3,6 +3,7 @@ import type { Stage } from './stage.ts';
 import { CLOSE } from './stages/close.ts';
 import { LYING, prone, supine } from './stages/lying.ts';
 import { hanging, HANGING_STAGES } from './stages/hanging.ts';
+import { MILESTONES, type MilestonePose } from './stages/milestones.ts';
 import { handsAndKnees, SIDE } from './stages/side.ts';
 import { heldUpright, sitting, standing, UPRIGHT } from './stages/upright.ts';
 
@@ -37,3 +38,6 @@ export function stageOf(pattern: LimbPattern, reflexId: string, position?: Posit
 /** Whether a variant of a reflex is staged in its own way. */
 export const hasOwnStage = (pattern: LimbPattern, reflexId: string): boolean =>
   `${reflexId}/${pattern.variant}` in OWN || reflexId in OWN;
+
+/** How an infant is staged that does what a milestone asks for. */
+export const milestoneStage = (milestone: MilestonePose): Stage => MILESTONES[milestone];

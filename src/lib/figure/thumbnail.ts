@@ -6,9 +6,11 @@ import { linePath } from './outline.ts';
 import { onPage } from './page.ts';
 import type { Scene, Shape } from './paint.ts';
 import { NO_TINT, type Tints } from './pen.ts';
-import { staged } from './pose.ts';
+import { staged, stagedStill, type Staging } from './pose.ts';
 import { contactsOf, reachOf } from './solve.ts';
 import type { Vec } from './space.ts';
+import { milestoneStage } from './stages.ts';
+import { isMilestonePose, type MilestonePose } from './stages/milestones.ts';
 import { fitted, instantOf } from './view.ts';
 
 export type Apart = Dissociation | 'forward' | 'sideways' | 'backward';
@@ -104,10 +106,18 @@ const HEIGHT = 192;
 const RESPONSE = 2;
 const LINE = 3.4;
 
-/** The figure of one station, to be shown 44 to 64 pixels high. The limbs that differ are tinted. */
-export function thumbnailOf(apart: Apart): Scene {
+const STILL: LimbPattern = { ...NOTHING, variant: 'still' };
+
+function stationOf(apart: Apart): { staging: Staging; tinted: Partial<Tints> } {
   const { staged: id, pattern, tinted } = STATIONS[apart];
-  const staging = staged(pattern, id);
+  return { staging: staged(pattern, id), tinted };
+}
+
+/** The figure of one station, to be shown 44 to 64 pixels high. The limbs that differ are tinted. */
+export function thumbnailOf(place: Apart | MilestonePose): Scene {
+  const { staging, tinted } = isMilestonePose(place)
+    ? { staging: stagedStill(milestoneStage(place), STILL), tinted: {} }
+    : stationOf(place);
   const { stage } = staging;
   const instant = { ...instantOf(staging, RESPONSE), marks: [], examiner: [] };
   const page = fitted([instant], stage, { width: WIDTH, height: HEIGHT, margin: 10, largest: 90 });

@@ -1,7 +1,8 @@
 /** Which small figure stands for a place in an expected order. */
 import type { Dissociation, Station } from '../atlas/types.ts';
+import { isMilestonePose, type MilestonePose } from '../figure/stages/milestones.ts';
 
-export type ThumbnailKey = Dissociation | 'forward' | 'sideways' | 'backward';
+export type ThumbnailKey = Dissociation | 'forward' | 'sideways' | 'backward' | MilestonePose;
 
 const DIRECTIONS: Readonly<Record<string, ThumbnailKey>> = {
   'protective-forward': 'forward',
@@ -9,9 +10,15 @@ const DIRECTIONS: Readonly<Record<string, ThumbnailKey>> = {
   'protective-backward': 'backward',
 };
 
-export const thumbnailKey = (station: Station): ThumbnailKey | undefined =>
-  station.event === 'sets-apart'
-    ? station.apart
-    : station.event === 'appears'
-      ? DIRECTIONS[station.reflex]
-      : undefined;
+export function thumbnailKey(station: Station): ThumbnailKey | undefined {
+  switch (station.event) {
+    case 'sets-apart':
+      return station.apart;
+    case 'appears':
+      return DIRECTIONS[station.reflex];
+    case 'reached':
+      return isMilestonePose(station.milestone) ? station.milestone : undefined;
+    case 'integrates':
+      return undefined;
+  }
+}
