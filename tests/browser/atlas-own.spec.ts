@@ -149,10 +149,56 @@ test('a reflex of one’s own joins the order of its limbs and is found by them'
   await page.getByLabel('Appears, as printed').fill('28 wk');
   await page.getByLabel('Integrates, as printed').fill('5 mo');
   await page.getByRole('button', { name: 'Take part from now on' }).click();
+  await expect(page.getByText('Added: it takes part from now on.')).toBeVisible();
   await open(page, '#/order');
   await expect(page.getByRole('link', { name: 'Fencer on the belly' })).toBeVisible();
   await open(page, '#/reflexes?does=arms-unlike');
   await expect(page.getByText('5 of 45.')).toBeVisible();
   await page.getByRole('link', { name: /^Fencer on the belly/ }).click();
   await expect(page.getByRole('row', { name: /Own notes.*28 wk.*5 mo/ })).toBeVisible();
+});
+
+test('a table let go over the page is opened there, and is not taken for a case file', async ({
+  page,
+}) => {
+  await open(page, '#/own');
+  const dropped = await page.evaluateHandle((text) => {
+    const carried = new DataTransfer();
+    carried.items.add(new File([text], 'lecture book.csv', { type: 'text/csv' }));
+    return carried;
+  }, GOOD);
+  const room = page.locator('.room');
+  await room.dispatchEvent('dragenter', { dataTransfer: dropped });
+  await room.dispatchEvent('dragover', { dataTransfer: dropped });
+  await expect(room.getByRole('status').first()).toBeVisible();
+  await room.dispatchEvent('drop', { dataTransfer: dropped });
+  await expect(page.getByLabel('Reflex, row 1')).toHaveValue('Moro reflex');
+  await expect(page.getByText('The file was not opened')).toHaveCount(0);
+});
+
+test('a reflex of one’s own is typed with undo, and the keys go to it and not to the child', async ({
+  page,
+}) => {
+  await open(page, '#/own/reflex/new');
+  const position = page.getByLabel('Position', { exact: true });
+  await position.selectOption('prone');
+  await position.selectOption('sitting');
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(position).toHaveValue('prone');
+  await page.getByRole('button', { name: 'Redo' }).click();
+  await expect(position).toHaveValue('sitting');
+  await position.focus();
+  await page.keyboard.press('Control+z');
+  await page.keyboard.press('Control+z');
+  await expect(position).toHaveValue('supine');
+  await page.keyboard.press('Control+y');
+  await expect(position).toHaveValue('prone');
+});
+
+test('on the list of one’s own the keys bring back what was removed there', async ({ page }) => {
+  await take(page);
+  await page.getByRole('button', { name: 'Remove: Lecture book 2020' }).click();
+  await expect(page.getByText('No source of your own yet.')).toBeVisible();
+  await page.keyboard.press('Control+z');
+  await expect(page.getByText('textbook, 2 reflexes, takes part')).toBeVisible();
 });

@@ -51,6 +51,7 @@ describe('ages are said the way the trade says them', () => {
   test.each([
     [175, 210, '25 to 30 wk of gestation'],
     [210, 310.4375, '30 wk of gestation to 1 mo'],
+    [210, 280, '30 wk of gestation to term'],
     [340.875, 462.625, '2 to 6 mo'],
     [645.25, null, 'later than 12 mo'],
   ])('from %f to %j: %s', (from, to, words) => {

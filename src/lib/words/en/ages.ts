@@ -71,7 +71,7 @@ export function spanWords(from: AxisDay, to: AxisDay | null): string {
       ? `${Math.round((day / 7) * 10) / 10} wk of gestation`
       : `${Math.round(toMonths(day) * 10) / 10} mo`;
   if (to === null) return `later than ${one(from)}`;
-  const [a, b] = [one(from), one(to)];
+  const [a, b] = [one(from), to === TERM_DAYS && from < to ? 'term' : one(to)];
   const unit = a.replace(/^[\d.]+ /, '');
   return b.endsWith(unit) ? `${a.slice(0, -unit.length).trim()} to ${b}` : `${a} to ${b}`;
 }
