@@ -102,6 +102,15 @@ function placeStation(
   } else if (usual[0] - gap - room >= scale.leftPx) {
     placed.thumb = { x: usual[0] - gap - size, y: top, size };
     placed.label = { x: usual[0] - 2 * gap - size, y: baseline, text: wording, anchor: 'end' };
+  } else if (sizes.width - room >= scale.leftPx) {
+    // no room on either side: over the window, as far to its end as the edge allows
+    placed.thumb = { x: sizes.width - room, y: top, size };
+    placed.label = {
+      x: sizes.width - room + gap + size,
+      y: baseline,
+      text: wording,
+      anchor: 'start',
+    };
   }
   return placed;
 }
