@@ -1,0 +1,46 @@
+/** A short hand for invented children: what was seen at a visit, a line for each reflex. */
+import type { InfantState, Response } from '../../case/finding.ts';
+import type { RawFinding, RawVisit } from '../../case/shape.ts';
+
+/** On the midline, or left and right. */
+type Answered = Response | readonly [left: Response, right: Response];
+
+/** The same answer on both sides. */
+export const both = (response: Response): readonly [Response, Response] => [response, response];
+
+/** The findings of a visit, all in one state. */
+export const seen = (
+  state: InfantState,
+  answers: Readonly<Record<string, Answered>>,
+  note = '',
+): RawFinding[] =>
+  Object.entries(answers).flatMap(([reflex, answered]): RawFinding[] => {
+    const at = (side: string, response: Response): RawFinding => ({
+      reflex,
+      side,
+      response,
+      state,
+      note,
+    });
+    return typeof answered === 'string'
+      ? [at('midline', answered)]
+      : [at('left', answered[0]), at('right', answered[1])];
+  });
+
+/** A visit with the milestones that were looked for: seen or not yet. */
+export const visit = (
+  on: string,
+  examiner: string,
+  note: string,
+  findings: readonly RawFinding[],
+  milestones: Readonly<Record<string, boolean>> = {},
+): RawVisit => ({
+  on,
+  examiner,
+  note,
+  findings: [...findings],
+  milestones: Object.entries(milestones).map(([milestone, isSeen]) => ({
+    milestone,
+    seen: isSeen,
+  })),
+});
