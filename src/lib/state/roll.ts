@@ -1,0 +1,227 @@
+/**
+ * Every kept child as the list of children knows it: the age today, what asked for attention on the
+ * day it was last seen, what is open, and when it is due for a check. A record is judged once, when it
+ * is first asked for, and again only when it has changed or other sources are judged by.
+ */
+import { TERM_DAYS, fromMonths } from '../age/axis.ts';
+import { addMonths, type CivilDate } from '../age/civil.ts';
+import { agesOn, dateAtAxisDay, DEFAULT_LIMITS, type Ages } from '../age/clocks.ts';
+import { agesAt, type Case } from '../case/case.ts';
+import type { ThinData, ThinVisit } from '../chart/thin.ts';
+import { judgeCase, type JudgedVisit, type JudgeOptions } from '../judge/judge.ts';
+import { openQuestions, type OpenQuestion } from '../judge/plan.ts';
+import type { Kept } from '../store/store.ts';
+import { folded } from './fold.ts';
+import { once } from './sets.ts';
+
+/** Reflexes that ask to be discussed, and those to be watched; a reflex counts once, by its most. */
+export interface Asks {
+  discuss: number;
+  watch: number;
+}
+
+/**
+ * The next check of a child and why: the visit that was prepared, a change that most sources would
+ * expect by then, a long time unseen, or the first visit.
+ */
+export type Check = { on: CivilDate } & (
+  | { why: 'sheet' }
+  | { why: 'question'; question: OpenQuestion }
+  | { why: 'long' }
+  | { why: 'first' }
+);
+
+/** A child unseen for so many months is due for a check: a choice of ours, said on the page. */
+export const LONG_MONTHS = 3;
+
+/** Past this age no check falls due by time alone, in months after term: there the axis ends. */
+const FOLLOWED_UNTIL_MONTHS = 24;
+
+/** A day on which the child was seen. */
+export type SeenDay = ThinVisit & { on: CivilDate };
+
+/** What does not change with the day. */
+interface Read {
+  byDay: readonly SeenDay[];
+  asks: Asks;
+  questions: readonly OpenQuestion[];
+  next: Check | undefined;
+}
+
+const NOTHING: Asks = { discuss: 0, watch: 0 };
+
+/** What asks over some visits, each reflex counted once. */
+function asksOf(visits: readonly JudgedVisit[]): Asks {
+  const discuss = new Set<string>();
+  const watch = new Set<string>();
+  for (const { findings } of visits)
+    for (const { reflex, attention } of findings) {
+      if (attention === 'discuss') discuss.add(reflex.id);
+      if (attention === 'watch') watch.add(reflex.id);
+    }
+  for (const id of discuss) watch.delete(id);
+  return { discuss: discuss.size, watch: watch.size };
+}
+
+/** Visits of one date together: two examiners on one morning are one day. */
+function daysOf(visits: readonly JudgedVisit[]): SeenDay[] {
+  const days = new Map<CivilDate, JudgedVisit[]>();
+  for (const visit of visits) {
+    const same = days.get(visit.visit.on);
+    if (same) same.push(visit);
+    else days.set(visit.visit.on, [visit]);
+  }
+  return [...days].map(([on, same]) => ({ on, day: same[0]!.ages.axisDay, ...asksOf(same) }));
+}
+
+/** The earliest of what makes a check fall due after the day the child was last seen. */
+function nextCheck(
+  record: Case,
+  questions: readonly OpenQuestion[],
+  options: JudgeOptions,
+): Check | undefined {
+  const { birth } = record.child;
+  const last = record.visits.at(-1)?.on;
+  if (!last) return { on: birth.born, why: 'first' };
+  const checks: Check[] = [];
+  if (record.sheet && record.sheet.on > last) checks.push({ on: record.sheet.on, why: 'sheet' });
+  for (const question of questions)
+    if (question.most && question.most > last)
+      checks.push({ on: question.most, why: 'question', question });
+  const end = dateAtAxisDay(
+    birth,
+    fromMonths(FOLLOWED_UNTIL_MONTHS),
+    options.limits ?? DEFAULT_LIMITS,
+  );
+  const long = addMonths(last, LONG_MONTHS);
+  if (long <= end) checks.push({ on: long, why: 'long' });
+  // of one date the first named stands: what was prepared comes before what was reckoned
+  return checks.reduce<Check | undefined>(
+    (first, check) => (first && first.on <= check.on ? first : check),
+    undefined,
+  );
+}
+
+function read(record: Case, options: JudgeOptions): Read {
+  const last = record.visits.at(-1)?.on;
+  if (!last)
+    return { byDay: [], asks: NOTHING, questions: [], next: nextCheck(record, [], options) };
+  const questions = openQuestions(record, last, options);
+  const byDay = daysOf(judgeCase(record, options));
+  const { discuss, watch } = byDay.at(-1) ?? NOTHING;
+  return {
+    byDay,
+    asks: { discuss, watch },
+    questions,
+    next: nextCheck(record, questions, options),
+  };
+}
+
+const reads = new WeakMap<JudgeOptions, WeakMap<Case, Read>>();
+
+function readOnce(record: Case, options: JudgeOptions): Read {
+  let known = reads.get(options);
+  if (!known) reads.set(options, (known = new WeakMap()));
+  let found = known.get(record);
+  if (!found) known.set(record, (found = read(record, options)));
+  return found;
+}
+
+/** Half of the 95 % spread, in standard deviations. */
+const REACH = 1.96;
+
+/** One child in the list. What costs judging is reckoned when it is first asked for. */
+export class RollLine {
+  readonly id: string;
+  readonly record: Case;
+  /** The day the list is read. */
+  readonly on: CivilDate;
+  /** The ages on that day; undefined before birth. */
+  readonly ages: Ages | undefined;
+  readonly examiners: readonly string[];
+  readonly #options: JudgeOptions;
+  #text: string | undefined;
+
+  constructor({ id, record }: Kept, on: CivilDate, options: JudgeOptions) {
+    this.id = id;
+    this.record = record;
+    this.on = on;
+    this.#options = options;
+    const { birth } = record.child;
+    this.ages = on < birth.born ? undefined : agesAt(record, on, options.limits ?? DEFAULT_LIMITS);
+    this.examiners = once(record.visits.map(({ examiner }) => examiner).filter(Boolean));
+  }
+
+  get label(): string {
+    return this.record.child.label;
+  }
+
+  get lastSeen(): CivilDate | undefined {
+    return this.record.visits.at(-1)?.on;
+  }
+
+  /** What asked for attention on the day the child was last seen, by any examiner of that day. */
+  get asks(): Asks {
+    return this.#read.asks;
+  }
+
+  /** Open questions, the two sides of one asked once. */
+  get open(): number {
+    return new Set(this.#read.questions.map(({ reflex }) => reflex)).size;
+  }
+
+  get next(): Check | undefined {
+    return this.#read.next;
+  }
+
+  get isDue(): boolean {
+    const { next } = this;
+    return next !== undefined && next.on <= this.on;
+  }
+
+  /** What a search looks through: the label, the tags and the examiners. */
+  get text(): string {
+    return (this.#text ??= folded([this.label, ...this.record.tags, ...this.examiners].join(' ')));
+  }
+
+  /** Every day on which the child was seen, with what asked then. */
+  get days(): readonly SeenDay[] {
+    return this.#read.byDay;
+  }
+
+  get thin(): ThinData {
+    const { birth } = this.record.child;
+    const { ages } = this;
+    return {
+      born: agesOn(birth, birth.born, this.#options.limits ?? DEFAULT_LIMITS).axisDay,
+      now: ages && { day: ages.axisDay, spreadDays: REACH * ages.sdDays },
+      visits: this.days,
+    };
+  }
+
+  get #read(): Read {
+    return readOnce(this.record, this.#options);
+  }
+}
+
+const lines = new WeakMap<JudgeOptions, WeakMap<Kept, RollLine>>();
+
+/** The children as lines; a child that has not changed keeps its line for the day. */
+export function rollOf(
+  shelf: readonly Kept[],
+  on: CivilDate,
+  options: JudgeOptions,
+): readonly RollLine[] {
+  let known = lines.get(options);
+  if (!known) lines.set(options, (known = new WeakMap()));
+  const kept = known;
+  return shelf.map((one) => {
+    let line = kept.get(one);
+    if (line?.on !== on) kept.set(one, (line = new RollLine(one, on, options)));
+    return line;
+  });
+}
+
+/** The age that counts in months after term; negative before it, undefined before birth. */
+export const monthsNow = ({ ages }: RollLine): number | undefined =>
+  ages && (ages.axisDay - TERM_DAYS) / (fromMonths(1) - TERM_DAYS);
