@@ -3,6 +3,7 @@ import { ATLAS } from '../../src/lib/atlas/atlas.ts';
 import { caseText } from '../../src/lib/case/file.ts';
 import { demoCase } from '../../src/lib/state/demo.ts';
 import { Desk } from '../../src/lib/state/desk.svelte.ts';
+import { examplesOn, WRITTEN_FOR } from '../../src/lib/state/examples/examples.ts';
 import { blankVisit, withResponse } from '../../src/lib/state/visit.ts';
 import { memoryStore } from '../../src/lib/store/memory.ts';
 import type { Store } from '../../src/lib/store/store.ts';
@@ -120,6 +121,62 @@ describe('a child', () => {
     const parsed = desk.changeChild({ ...plover, born: '2026-03-01', invented: false });
     expect(parsed.ok ? [] : parsed.problems.map(({ code }) => code)).toContain('exam-before-birth');
     expect(desk.open?.record).toEqual(record);
+  });
+});
+
+describe('many children', () => {
+  const labels = (desk: Desk): string[] => desk.shelf.map((kept) => kept.record.child.label);
+
+  it('a copy has another name and label, stands beside, and the open child stays open', async () => {
+    const { desk, store } = await deskWith();
+    desk.follow({ archived: true, tags: ['twin'] }, 'archived', 'kestrel');
+    expect(desk.duplicate('kestrel', 'Kestrel copy').ok).toBe(true);
+    const [first, copy] = desk.shelf;
+    expect(copy!.id).not.toBe(first!.id);
+    expect(copy!.record).toEqual({
+      ...first!.record,
+      archived: false,
+      child: { ...first!.record.child, label: 'Kestrel copy' },
+    });
+    expect(desk.open?.id).toBe('kestrel');
+    await desk.written;
+    expect((await store.all()).kept).toHaveLength(2);
+    desk.undo();
+    expect(labels(desk)).toEqual(['Kestrel']);
+    expect(desk.duplicate('nobody', 'x').ok).toBe(false);
+  });
+
+  it('invented ones come and go together; what was changed in them comes back with undo', async () => {
+    const { desk, store } = await deskWith();
+    const examples = examplesOn(WRITTEN_FOR, ATLAS);
+    desk.addExamples(examples);
+    expect(desk.shelf).toHaveLength(1 + examples.length);
+    expect(desk.told?.did).toBe('examples-added');
+    const [first] = examples;
+    desk.follow({ tags: ['mine'] }, 'tagged', first!.id);
+    const told = desk.told;
+    desk.addExamples(examples); // all are here: nothing is overwritten, and nothing is said
+    expect(desk.told).toBe(told);
+    desk.openChild(first!.id);
+    desk.clearExamples();
+    expect(labels(desk)).toEqual(['Kestrel']);
+    expect(desk.open?.id).toBe('kestrel');
+    await desk.written;
+    expect((await store.all()).kept.map(({ id }) => id)).toEqual(['kestrel']);
+    desk.undo();
+    expect(desk.open?.id).toBe(first!.id);
+    expect(desk.open?.record.tags).toEqual(['mine']);
+    await desk.written;
+    expect((await store.all()).kept).toHaveLength(1 + examples.length);
+  });
+
+  it('of the invented ones, those taken out singly come again', async () => {
+    const { desk } = await deskWith();
+    const examples = examplesOn(WRITTEN_FOR, ATLAS);
+    desk.addExamples(examples);
+    desk.removeChild(examples[2]!.id);
+    desk.addExamples(examples);
+    expect(desk.shelf).toHaveLength(1 + examples.length);
   });
 });
 

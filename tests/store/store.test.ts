@@ -52,6 +52,25 @@ describe('the database', () => {
     expect(kept).toHaveLength(2);
   });
 
+  it('reads only the rows that have changed, and those of another page too', async () => {
+    const name = `tidemark-test-${round}`;
+    const store = await open(name);
+    const [first] = (await store.all()).kept;
+    expect((await store.all()).kept[0]).toBe(first);
+    const tern = { id: 'tern', record: { ...record, visits: [] } };
+    await store.put(tern);
+    expect((await store.all()).kept.find(({ id }) => id === 'tern')).toBe(tern);
+    const changed = { ...record, visits: record.visits.slice(0, 2) };
+    await plant(name, { id: 'tern', text: caseText(changed) });
+    const read = (await store.all()).kept;
+    expect(read.find(({ id }) => id === 'tern')?.record).toEqual(changed);
+    expect(read.find(({ id }) => id === 'kestrel')).toBe(first);
+    await plant(name, { id: 'kestrel', text: '<script>' });
+    const { kept, unread } = await store.all();
+    expect(kept.map(({ id }) => id)).toEqual(['tern']);
+    expect(unread.map(({ id }) => id)).toEqual(['kestrel']);
+  });
+
   it('replaces a record of the same name', async () => {
     const store = await open();
     const changed = { ...record, visits: record.visits.slice(0, 1) };

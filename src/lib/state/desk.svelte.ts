@@ -15,6 +15,7 @@ import {
   withoutVisit,
   withVisit,
 } from './edits.ts';
+import { isExample } from './examples/ids.ts';
 import { History } from './history.svelte.ts';
 import { newId } from './ids.ts';
 import { isBlank } from './visit.ts';
@@ -129,9 +130,30 @@ export class Desk {
   }
 
   removeChild(id: string): void {
-    const shelf = this.shelf.filter((kept) => kept.id !== id);
-    const openId = this.#top.openId === id ? shelf[0]?.id : this.#top.openId;
-    this.#become({ shelf, openId }, 'child-removed');
+    this.#without((kept) => kept.id === id, 'child-removed');
+  }
+
+  /** A copy of a child under another label, out of the archive; the open child stays open. */
+  duplicate(id: string, label: string): Parsed<Case> {
+    const from = this.shelf.find((kept) => kept.id === id);
+    if (!from) return refused({ code: 'missing', at: { field: 'child' } });
+    const raw = withFollowUp(from.record, { archived: false });
+    const parsed = parseRaw({ ...raw, child: { ...raw.child, label } }, this.#atlas);
+    if (!parsed.ok) return parsed;
+    const shelf = [...this.shelf, { id: newId(), record: parsed.value }];
+    this.#become({ ...this.#top, shelf }, 'duplicated');
+    return parsed;
+  }
+
+  /** Puts invented children beside the others; one that is here already stays as it is. */
+  addExamples(examples: readonly Kept[]): void {
+    const fresh = examples.filter(({ id }) => !this.shelf.some((kept) => kept.id === id));
+    if (fresh.length === 0) return;
+    this.#become({ ...this.#top, shelf: [...this.shelf, ...fresh] }, 'examples-added');
+  }
+
+  clearExamples(): void {
+    this.#without(({ id }) => isExample(id), 'examples-cleared');
   }
 
   /** Adds a visit, or puts it in place of the one with that number; answers with its number. */
@@ -199,6 +221,12 @@ export class Desk {
   /** The sentence about the last change has been read. */
   hush(): void {
     this.told = undefined;
+  }
+
+  #without(goes: (kept: Kept) => boolean, did: Did): void {
+    const shelf = this.shelf.filter((kept) => !goes(kept));
+    const openId = shelf.find(({ id }) => id === this.#top.openId)?.id ?? shelf[0]?.id;
+    this.#become({ shelf, openId }, did);
   }
 
   #added(parsed: Parsed<Case>, did: Did): Parsed<Case> {
@@ -269,6 +297,13 @@ export class Desk {
 
 /** Whether two shelves hold the same records, in whatever order. */
 function sameCases(a: readonly Kept[], b: readonly Kept[]): boolean {
-  const texts = new Map(a.map(({ id, record }) => [id, caseText(record)]));
-  return a.length === b.length && b.every(({ id, record }) => texts.get(id) === caseText(record));
+  const known = new Map(a.map(({ id, record }) => [id, record]));
+  return (
+    a.length === b.length &&
+    b.every(({ id, record }) => {
+      const other = known.get(id);
+      // of many children nearly all are the very records kept: only the others are compared as text
+      return other === record || (other !== undefined && caseText(other) === caseText(record));
+    })
+  );
 }

@@ -21,14 +21,30 @@ type Database = Dexie & { cases: EntityTable<Row, 'id'>; own: EntityTable<OwnRow
 
 const rowOf = ({ id, record }: Kept): Row => ({ id, text: caseText(record) });
 
-function readRows(rows: readonly unknown[], atlas: Atlas): { kept: Kept[]; unread: Unread[] } {
+/** Rows that were read or written before, by id: of many children a change concerns one. */
+type Known = Map<string, { text: string; kept: Kept }>;
+
+function readRows(
+  rows: readonly unknown[],
+  atlas: Atlas,
+  known: Known,
+): { kept: Kept[]; unread: Unread[] } {
   const kept: Kept[] = [];
   const unread: Unread[] = [];
   for (const row of rows as readonly Partial<Row>[]) {
     const id = String(row.id);
-    const parsed = parseCaseText(typeof row.text === 'string' ? row.text : '', atlas);
-    if (parsed.ok) kept.push({ id, record: parsed.value });
-    else unread.push({ id, problems: parsed.problems });
+    const text = typeof row.text === 'string' ? row.text : '';
+    const before = known.get(id);
+    if (before?.text === text) {
+      kept.push(before.kept);
+      continue;
+    }
+    const parsed = parseCaseText(text, atlas);
+    if (parsed.ok) {
+      const one = { id, record: parsed.value };
+      known.set(id, { text, kept: one });
+      kept.push(one);
+    } else unread.push({ id, problems: parsed.problems });
   }
   return { kept, unread };
 }
@@ -45,13 +61,19 @@ export async function openDatabase(
     void transaction.table('cases').bulkAdd(seed.map(rowOf));
   });
   await database.open();
+  const known: Known = new Map();
   return {
     kind: 'kept',
-    all: async () => readRows(await database.cases.toArray(), atlas),
+    all: async () => readRows(await database.cases.toArray(), atlas, known),
     put: async (one) => {
-      await database.cases.put(rowOf(one));
+      const row = rowOf(one);
+      await database.cases.put(row);
+      known.set(one.id, { text: row.text, kept: one });
     },
-    remove: (id) => database.cases.delete(id),
+    remove: async (id) => {
+      await database.cases.delete(id);
+      known.delete(id);
+    },
     watch: (changed) => {
       liveQuery(() => database.cases.toArray()).subscribe({ next: changed });
     },
