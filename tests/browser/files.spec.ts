@@ -1,8 +1,9 @@
 import { readFile } from 'node:fs/promises';
-import { asking, expect, open, test } from './support/page.ts';
+import { asking, expect, more, open, test } from './support/page.ts';
 
 test('a case is saved to a file and opens from it as the same case', async ({ page }) => {
   await open(page, '#/children');
+  await more(page, 'Kestrel');
   const saving = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Save to a case file Kestrel' }).click();
   const download = await saving;
@@ -20,6 +21,7 @@ test('a case is saved to a file and opens from it as the same case', async ({ pa
   await expect(asking(page)).toHaveText(['Crossed extension', 'Asymmetrical tonic neck', 'Moro']);
 
   await open(page, '#/children');
+  await more(page, 'Kestrel');
   const again = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Save to a case file Kestrel' }).click();
   expect(await readFile(await (await again).path(), 'utf8')).toBe(first);
@@ -27,6 +29,7 @@ test('a case is saved to a file and opens from it as the same case', async ({ pa
 
 test('without a child the page says what can be done', async ({ page }) => {
   await open(page, '#/children');
+  await more(page, 'Kestrel');
   await page.getByRole('button', { name: 'Remove Kestrel' }).click();
   await expect(async () => {
     await page.reload();

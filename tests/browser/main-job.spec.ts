@@ -1,4 +1,4 @@
-import { addChild, addFinding, asking, expect, open, test } from './support/page.ts';
+import { addChild, addFinding, asking, expect, more, open, test } from './support/page.ts';
 
 test('a child born early, two visits, verdicts with reasons, and all of it after a reload', async ({
   page,
@@ -62,6 +62,7 @@ test('a child can be switched, changed and removed', async ({ page }) => {
   await page.getByRole('button', { name: 'Save', exact: true }).click();
   await expect(page.getByRole('heading', { name: 'Kestrel the second' })).toBeVisible();
   await open(page, '#/children');
+  await more(page, 'Plover');
   await page.getByRole('button', { name: 'Remove Plover' }).click();
   await expect(page.getByRole('button', { name: 'Plover', exact: true })).toBeHidden();
   await page.getByRole('button', { name: 'Undo' }).click();

@@ -5,6 +5,7 @@ import * as atlasPages from './en/atlasPages.ts';
 import * as attention from './en/attention.ts';
 import * as record from './en/case.ts';
 import * as chart from './en/chart.ts';
+import * as children from './en/children.ts';
 import * as forms from './en/forms.ts';
 import * as judge from './en/judge.ts';
 import * as orderPages from './en/orderPages.ts';
@@ -20,6 +21,7 @@ export const en = {
   attention,
   record,
   chart,
+  children,
   forms,
   judge,
   orderPages,

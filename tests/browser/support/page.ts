@@ -56,6 +56,13 @@ export const verdict = (page: Page, reflex: string) =>
 
 export const chart = (page: Page) => page.locator('#chart');
 
+/** Shows more about a child in the list: its tags and what can be done with it. */
+export const more = (page: Page, label: string): Promise<void> =>
+  page.getByRole('button', { name: `More about ${label}`, exact: true }).click();
+
+/** The labels in the list of children, in their order. */
+export const listed = (page: Page) => page.locator('.rows .name');
+
 /** Fills the form of a new child and adds it. */
 export async function addChild(
   page: Page,

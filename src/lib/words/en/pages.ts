@@ -1,21 +1,6 @@
-/** English for the pages about all children, the sources, the settings, and Tidemark itself. */
-import { dateWords } from './ages.ts';
-import type { CivilDate } from '../../age/civil.ts';
+/** English for the pages about the sources, the settings, and Tidemark itself. */
 
-export const children = {
-  title: 'Children',
-  lead: 'Kept in this browser on this machine, and nowhere else.',
-  add: 'New child',
-  openFile: 'Open a case file',
-  openHelp: 'or drop one anywhere on the page',
-  saveFile: 'Save to a case file',
-  remove: 'Remove',
-  open: 'open now',
-  visits: (n: number): string => (n === 0 ? 'no visit yet' : n === 1 ? '1 visit' : `${n} visits`),
-  born: (on: CivilDate, gestation: string): string => `born ${dateWords(on)} at ${gestation}`,
-  none: 'No child is kept here.',
-  unread: 'Records that could not be read',
-};
+export const children = { openFile: 'Open a case file' };
 
 export const sourcesPage = {
   title: 'Sources',
