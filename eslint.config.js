@@ -7,7 +7,10 @@ import ts from 'typescript-eslint';
 import { house } from './house.js';
 import svelteConfig from './svelte.config.js';
 
-const PURE = ['src/lib/{age,atlas,case,judge,cohort}/**/*.ts', 'src/lib/{figure,chart}/**/*.ts'];
+const PURE = [
+  'src/lib/{number,age,atlas,case,judge,cohort}/**/*.ts',
+  'src/lib/{figure,chart}/**/*.ts',
+];
 const CLOCK = 'Clock, locale and chance are arguments here, so that every answer can be tested.';
 
 export default defineConfig(

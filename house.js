@@ -4,17 +4,18 @@
  */
 
 const BELOW_CASE = ['age', 'atlas'];
-const CORE = [...BELOW_CASE, 'case', 'judge', 'cohort'];
+const CORE = ['number', ...BELOW_CASE, 'case', 'judge', 'cohort'];
 const PICTURES = ['figure', 'chart'];
 
 /** Folder of src/lib to the folders it may import. `types` lists what may be imported as types only. */
 export const HOUSE = {
+  number: { may: [] },
   age: { may: [] },
   atlas: { may: ['age'] },
   case: { may: ['age'], types: ['atlas'] },
-  judge: { may: ['age', 'atlas', 'case'] },
-  cohort: { may: ['age', 'case'] },
-  words: { may: ['age'], types: ['atlas', 'case', 'judge', 'cohort', 'store'] },
+  judge: { may: ['number', 'age', 'atlas', 'case'] },
+  cohort: { may: ['number', 'age', 'case'] },
+  words: { may: ['age'], types: ['number', 'atlas', 'case', 'judge', 'cohort', 'store'] },
   figure: { may: ['age', 'atlas'] },
   chart: { may: ['age', 'atlas', 'case', 'judge', 'figure'] },
   lecture: { may: [...CORE, 'words', ...PICTURES] },

@@ -2,26 +2,9 @@
 import { DAYS_PER_MONTH, type AxisDay } from '../age/axis.ts';
 import type { SourcedCount } from '../atlas/atlas.ts';
 import { printedDay } from '../atlas/printed.ts';
+import { wilson, type ShareInterval } from '../number/wilson.ts';
 
-/** A 95 % interval of a share, 0 to 1. */
-export interface ShareInterval {
-  low: number;
-  high: number;
-}
-
-const Z95 = 1.959964;
-
-/**
- * Wilson's 95 % score interval for `hits` of `n`, without continuity correction (Newcombe 1998,
- * method 3). `hits` may be fractional where only a rounded share was printed.
- */
-export function wilson(hits: number, n: number): ShareInterval {
-  const p = hits / n;
-  const z2 = Z95 * Z95;
-  const middle = (p + z2 / (2 * n)) / (1 + z2 / n);
-  const half = (Z95 * Math.sqrt((p * (1 - p)) / n + z2 / (4 * n * n))) / (1 + z2 / n);
-  return { low: Math.max(0, middle - half), high: Math.min(1, middle + half) };
-}
+export { wilson, type ShareInterval };
 
 /** How far from an age a count still stands beside it: a month. A choice of ours. */
 export const NEAR_DAYS = DAYS_PER_MONTH;

@@ -37,7 +37,7 @@ export class PhaseVerdict {
     this.totals = totals;
     let best: VerdictWord = 'fits';
     let most = -1;
-    for (const verdict of elicited ? ELICITED_ASKS : MISSING_ASKS) {
+    for (const verdict of asksOf(elicited)) {
       const sum = rowShare(totals.phases, 0, elicited, verdict);
       // of equal shares, the one that asks for more
       if (sum >= most - TINY) {
@@ -76,12 +76,20 @@ export type Judged = PhaseVerdict | Unjudged;
 
 const TINY = 1e-12;
 
-/** The verdicts a response can get, in the order of how much they ask for. */
 const ELICITED_ASKS = ['fits', 'closing', 'early', 'persisting'] as const;
 const MISSING_ASKS = ['fits', 'may-still-appear', 'missing'] as const;
 
+/** The verdicts a response can get, in the order of how much they ask for. */
+export const asksOf = (elicited: boolean): readonly VerdictWord[] =>
+  elicited ? ELICITED_ASKS : MISSING_ASKS;
+
 /** The probabilities of one row that make up a verdict on a response. */
-function rowShare(row: Float64Array, at: number, elicited: boolean, verdict: VerdictWord): number {
+export function rowShare(
+  row: Float64Array,
+  at: number,
+  elicited: boolean,
+  verdict: VerdictWord,
+): number {
   if (elicited)
     switch (verdict) {
       case 'early':
