@@ -6,6 +6,7 @@ import { Desk } from './desk.svelte.ts';
 import { Judgement } from './judgement.svelte.ts';
 import { isOwn, Library } from './library.svelte.ts';
 import { Settings, type Shelf } from './settings.svelte.ts';
+import { Trial } from './trial.svelte.ts';
 import { View } from './view.svelte.ts';
 
 /** Sources and reflexes of the reader's own, and the atlas with them in it. */
@@ -32,7 +33,9 @@ export const settings = new Settings(storage, isKnownSource);
 export const view = new View();
 /** The first time, the invented child is shown at once; later, what was open is waited for. */
 export const desk = new Desk(library.known, lastOpen ? [] : seed, lastOpen);
-export const judgement = new Judgement(atlas, desk, settings, view);
+/** What is tried on the open child and kept nowhere. */
+export const trial = new Trial(() => desk.open?.id);
+export const judgement = new Judgement(atlas, desk, settings, view, trial);
 
 /** Opens the store and takes over what it holds. */
 export async function begin(): Promise<void> {

@@ -103,6 +103,7 @@ export const DEMO_RAW: RawCase = {
       milestones: [{ milestone: 'sitting', seen: false }],
     },
   ],
+  question: 'The tonic neck response holds the infant on the left: what do we look at next?',
 };
 
 /** The invented child, through the door that every record passes. */

@@ -1,23 +1,29 @@
-/** Saving a case to a file of the reader's own. */
+/** Saving to a file of the reader's own. */
 import type { Case } from '../case/case.ts';
 import { caseText } from '../case/file.ts';
 
-/** A file name made of a label, without anything a file system could refuse. */
-export const fileName = (label: string): string =>
-  `${
-    label
-      .normalize('NFC')
-      .replaceAll(/[^\p{L}\p{N}]+/gu, '-')
-      .replaceAll(/^-+|-+$/g, '')
-      .toLowerCase() || 'case'
-  }.tidemark.json`;
+/** A label without anything a file system could refuse. */
+const plainName = (label: string): string =>
+  label
+    .normalize('NFC')
+    .replaceAll(/[^\p{L}\p{N}]+/gu, '-')
+    .replaceAll(/^-+|-+$/g, '')
+    .toLowerCase() || 'case';
 
-export function saveCase(record: Case): void {
-  const url = URL.createObjectURL(new Blob([caseText(record)], { type: 'application/json' }));
+/** A file name made of a label and an ending, such as `csv`. */
+export const fileName = (label: string, ending = 'tidemark.json'): string =>
+  `${plainName(label)}.${ending}`;
+
+/** Hands a text to the browser to be saved. */
+export function saveText(name: string, text: string, type: string): void {
+  const url = URL.createObjectURL(new Blob([text], { type }));
   const link = document.createElement('a');
   link.href = url;
-  link.download = fileName(record.child.label);
+  link.download = name;
   link.click();
   // some browsers read the address only after the click has been dealt with
   setTimeout(() => URL.revokeObjectURL(url), 10_000);
 }
+
+export const saveCase = (record: Case): void =>
+  saveText(fileName(record.child.label), caseText(record), 'application/json');

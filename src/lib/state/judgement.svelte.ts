@@ -4,17 +4,21 @@ import type { CivilDate } from '../age/civil.ts';
 import type { Ages } from '../age/clocks.ts';
 import type { Atlas } from '../atlas/atlas.ts';
 import { agesAt, visitKey, type Case } from '../case/case.ts';
-import { coursesOf, milestoneReached } from '../case/course.ts';
+import type { Finding } from '../case/finding.ts';
+import { coursesOf } from '../case/course.ts';
 import { chartData } from '../chart/data.ts';
-import { judgeCase, sheetOf, type JudgeOptions } from '../judge/judge.ts';
+import { changesAt } from '../judge/changes.ts';
+import { judgeCase, sheetOf, type JudgedFinding, type JudgeOptions } from '../judge/judge.ts';
 import { planFor } from '../judge/plan.ts';
 import { checkSequences } from '../judge/sequence.ts';
+import { chartOf } from './chartOf.ts';
 import { chosenBy } from './choice.ts';
 import type { Desk } from './desk.svelte.ts';
 import { entriesOf } from './entries.ts';
 import { byGroup, firstSight } from './sight.ts';
-import { mapOf, once } from './sets.ts';
+import { once } from './sets.ts';
 import type { Settings } from './settings.svelte.ts';
+import type { Trial } from './trial.svelte.ts';
 import type { View } from './view.svelte.ts';
 
 export class Judgement {
@@ -22,23 +26,54 @@ export class Judgement {
   readonly #desk: Desk;
   readonly #settings: Settings;
   readonly #view: View;
+  readonly #trial: Trial;
 
+  /** The windows under the settings in force. */
   readonly sheet = $derived.by(() =>
     sheetOf(this.#atlas, chosenBy(this.#settings.sources, this.#atlas)),
   );
-  readonly options = $derived.by((): JudgeOptions => ({
+  readonly #kept = $derived.by((): JudgeOptions => ({
     atlas: this.#atlas,
     sheet: this.sheet,
     limits: this.#settings.limits,
   }));
-  readonly record = $derived.by((): Case | undefined => this.#desk.open?.record);
+
+  /** What is judged by: the settings, or what is tried in their place. */
+  readonly sources = $derived.by(() => this.#trial.tried.sources ?? this.#settings.sources);
+  readonly limits = $derived.by(() => this.#trial.tried.limits ?? this.#settings.limits);
+  readonly options = $derived.by((): JudgeOptions => {
+    const { sources, limits } = this.#trial.tried;
+    if (!sources && !limits) return this.#kept;
+    return {
+      atlas: this.#atlas,
+      sheet: sources ? sheetOf(this.#atlas, chosenBy(sources, this.#atlas)) : this.sheet,
+      limits: this.limits,
+    };
+  });
+  /** The child as recorded, and as tried. */
+  readonly recorded = $derived.by((): Case | undefined => this.#desk.open?.record);
+  readonly record = $derived.by(
+    (): Case | undefined => this.recorded && this.#trial.applyTo(this.recorded),
+  );
   readonly visits = $derived.by(() => (this.record ? judgeCase(this.record, this.options) : []));
+  /** The visits as the record and the settings have them, whatever is tried. */
+  readonly recordedVisits = $derived.by(() =>
+    !this.#trial.isOn || !this.recorded ? this.visits : judgeCase(this.recorded, this.#kept),
+  );
   readonly sequences = $derived.by(() =>
     this.record ? checkSequences(this.#atlas, this.record.visits, this.#agesOn(this.record)) : [],
   );
-  readonly #courses = $derived.by(() =>
+  readonly courses = $derived.by(() =>
     this.record ? coursesOf(this.record.visits, this.#agesOn(this.record)) : [],
   );
+  /** What each finding means in the record, while something else is tried. */
+  readonly #meant = $derived.by(() => {
+    const meant = new Map<Finding, JudgedFinding>();
+    if (this.#trial.isOn)
+      for (const { findings } of this.recordedVisits)
+        for (const found of findings) meant.set(found.finding, found);
+    return meant;
+  });
 
   /** The visit whose verdicts are shown: the chosen one, else the last. */
   readonly shown = $derived.by(
@@ -49,8 +84,14 @@ export class Judgement {
     const { record, shown } = this;
     if (!record || !shown) return [];
     const earlier = this.visits.slice(0, this.visits.indexOf(shown));
-    return entriesOf(shown, earlier, record, this.#settings.limits);
+    return entriesOf(shown, earlier, record, this.limits);
   });
+
+  /** What changed at the visit that is shown. */
+  readonly changes = $derived.by(
+    () =>
+      this.shown && changesAt(this.shown, this.visits.slice(0, this.visits.indexOf(this.shown))),
+  );
 
   /** Reflexes looked at at any visit. */
   readonly tested = $derived.by(() =>
@@ -74,26 +115,7 @@ export class Judgement {
   });
 
   /** The chart's data for the child, with the lanes the view asks for. */
-  readonly chart = $derived.by(() => {
-    const { record, lanes } = this;
-    return byGroup(
-      chartData(
-        this.#atlas,
-        this.sheet,
-        lanes.length > 0 ? { reflexes: lanes } : {},
-        record && {
-          birth: record.child.birth,
-          limits: this.#settings.limits,
-          visits: this.visits,
-          courses: this.#courses,
-          sequences: this.sequences,
-          milestones: mapOf(this.#atlas.milestones.keys(), (id) =>
-            milestoneReached(record.visits, this.#agesOn(record), id),
-          ),
-        },
-      ),
-    );
-  });
+  readonly chart = $derived.by(() => chartOf(this.record, this.visits, this.lanes, this.options));
 
   /** The chart's data without a child. */
   readonly plainChart = $derived.by(() => byGroup(chartData(this.#atlas, this.sheet)));
@@ -104,16 +126,25 @@ export class Judgement {
   /** The part of the axis that is first in sight. */
   readonly home = $derived.by(() => firstSight(this.visits.at(-1)?.ages.axisDay));
 
-  constructor(atlas: Atlas, desk: Desk, settings: Settings, view: View) {
+  constructor(atlas: Atlas, desk: Desk, settings: Settings, view: View, trial: Trial) {
     this.#atlas = atlas;
     this.#desk = desk;
     this.#settings = settings;
     this.#view = view;
+    this.#trial = trial;
+  }
+
+  /** What a finding means in the record, where what is tried changes it. */
+  meantOtherwise(found: JudgedFinding): JudgedFinding | undefined {
+    const was = this.#meant.get(found.finding);
+    return was && (was.judged.verdict !== found.judged.verdict || was.attention !== found.attention)
+      ? was
+      : undefined;
   }
 
   /** The ages of the open child on a date. */
   agesOn(on: CivilDate): Ages | undefined {
-    return this.record && agesAt(this.record, on, this.#settings.limits);
+    return this.record && agesAt(this.record, on, this.limits);
   }
 
   planOn(on: CivilDate) {
@@ -121,6 +152,6 @@ export class Judgement {
   }
 
   #agesOn(record: Case): (on: CivilDate) => Ages {
-    return (on) => agesAt(record, on, this.#settings.limits);
+    return (on) => agesAt(record, on, this.limits);
   }
 }

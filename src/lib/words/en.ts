@@ -6,12 +6,15 @@ import * as attention from './en/attention.ts';
 import * as record from './en/case.ts';
 import * as chart from './en/chart.ts';
 import * as children from './en/children.ts';
+import * as course from './en/course.ts';
 import * as forms from './en/forms.ts';
 import * as judge from './en/judge.ts';
 import * as orderPages from './en/orderPages.ts';
 import * as ownPages from './en/ownPages.ts';
 import * as pages from './en/pages.ts';
 import * as problems from './en/problems.ts';
+import * as report from './en/report.ts';
+import * as table from './en/table.ts';
 import * as ui from './en/ui.ts';
 
 export const en = {
@@ -22,11 +25,14 @@ export const en = {
   record,
   chart,
   children,
+  course,
   forms,
   judge,
   orderPages,
   ownPages,
   pages,
   problems,
+  report,
+  table,
   ui,
 };

@@ -95,3 +95,19 @@ export const doubtWords = (sdDays: number): string =>
   sdDays === 0
     ? 'The age is exact.'
     : `The due date can be off: 95 of 100 such dates lie within ${Math.round(1.96 * sdDays)} days.`;
+
+/** How a moment is said: by its date, or, where no date may be told, by the child's age. */
+export interface When {
+  /** Bare: `18 May 2026`, `5 mo 1 wk corrected`. */
+  bare(on: CivilDate): string;
+  /** With its word: `on 18 May 2026`, `at 5 mo 1 wk corrected`. */
+  at(on: CivilDate): string;
+}
+
+export const BY_DATE: When = { bare: dateWords, at: (on) => `on ${dateWords(on)}` };
+
+/** Moments by the age that counts; `agesOn` reads it on a date, before birth it is not asked. */
+export function byAge(born: CivilDate, agesOn: (on: CivilDate) => Ages): When {
+  const bare = (on: CivilDate): string => countedWords(agesOn(on), born);
+  return { bare, at: (on) => `at ${bare(on)}` };
+}

@@ -9,7 +9,7 @@ import type { Agreement, TurningPoint } from '../../judge/hangs.ts';
 import type { JudgedFinding } from '../../judge/judge.ts';
 import type { OpenQuestion } from '../../judge/plan.ts';
 import type { Shares, Voice } from '../../judge/verdict.ts';
-import { dateWords, shortDateWords } from './ages.ts';
+import { BY_DATE, dateWords, shortDateWords, type When } from './ages.ts';
 import { apart, sides } from './atlas.ts';
 import { responses } from './case.ts';
 import {
@@ -143,22 +143,26 @@ export function stationWords(station: Station, atlas: Atlas): string {
   }
 }
 
-export function intervalWords(interval: Interval | null): string {
+export function intervalWords(interval: Interval | null, when: When = BY_DATE): string {
   if (!interval || (!interval.after && !interval.by)) return 'not looked at';
   const { after, by } = interval;
-  if (after && by) return `between ${dateWords(after.on)} and ${dateWords(by.on)}`;
-  return by ? `by ${dateWords(by.on)}` : after ? `not by ${dateWords(after.on)}` : '';
+  if (after && by) return `between ${when.bare(after.on)} and ${when.bare(by.on)}`;
+  return by ? `by ${when.bare(by.on)}` : after ? `not by ${when.bare(after.on)}` : '';
 }
 
 /** An open question with the dates from which an answer would be expected. */
-export function questionSentence(question: OpenQuestion, on: CivilDate): string {
+export function questionSentence(
+  question: OpenQuestion,
+  on: CivilDate,
+  when: When = BY_DATE,
+): string {
   const awaited = question.awaits === 'to-appear' ? 'there' : 'gone';
   const { most, every } = question;
   if (!most || !every) return `No source dates when it should be ${awaited}.`;
   const past = (date: CivilDate): string => (date <= on ? 'since' : 'from');
   return most === every
-    ? `Every source that dates it would have it ${awaited} ${past(every)} ${dateWords(every)}.`
-    : `Most sources would have it ${awaited} ${past(most)} ${dateWords(most)}, every one ${past(every)} ${dateWords(every)}.`;
+    ? `Every source that dates it would have it ${awaited} ${past(every)} ${when.bare(every)}.`
+    : `Most sources would have it ${awaited} ${past(most)} ${when.bare(most)}, every one ${past(every)} ${when.bare(every)}.`;
 }
 
 export const visitWords = (on: CivilDate): string => shortDateWords(on);

@@ -1,0 +1,151 @@
+/** English for a child's course: what changed, visit by visit, what is awaited, what if. */
+import type { CivilDate } from '../../age/civil.ts';
+import { formatGestation } from '../../age/gestation.ts';
+import type { Side } from '../../atlas/types.ts';
+import type { Course } from '../../case/course.ts';
+import type { Change, LeftOpen } from '../../judge/changes.ts';
+import type { JudgedFinding } from '../../judge/judge.ts';
+import { BY_DATE, dateWords, shortDateWords, type When } from './ages.ts';
+import { intervalWords } from './attention.ts';
+import { responses } from './case.ts';
+import { attentions, flags, verdicts } from './judge.ts';
+
+/** `left`, `both sides`; nothing for the midline. */
+export const sideWords = (sides: readonly Side[]): string =>
+  sides.length > 1 ? 'both sides' : sides[0] === 'midline' || !sides[0] ? '' : sides[0];
+
+const flagWords = ({ raised, finding }: JudgedFinding): string[] =>
+  raised.map(({ flag }) => flags[flag]).filter((word) => word !== responses[finding.response]);
+
+/** What a finding means: `persisting, uneven`. */
+export const meansWords = (found: JudgedFinding): string =>
+  [verdicts[found.judged.verdict], ...flagWords(found)].join(', ');
+
+/** How a response moved, in a clause. */
+function moveClause({ move, before, since, now }: Change, when: When): string {
+  const response = responses[now.finding.response];
+  const then = before && since ? `${responses[before.finding.response]} ${when.at(since)}` : '';
+  switch (move) {
+    case 'first':
+      return `looked at for the first time: ${response}`;
+    case 'came':
+      return `there now (${response}); ${then}`;
+    case 'came-back':
+      return `there again (${response}); ${then}, after it had been there before`;
+    case 'went':
+      return `gone; ${then}`;
+    case 'stronger':
+    case 'weaker':
+      return `${response}, ${move} than before; ${then}`;
+    case 'same':
+      return `${response} as before`;
+  }
+}
+
+/** What changed in one reflex, and what that means now. */
+export function changeSentence(change: Change, when: When = BY_DATE): string {
+  const { before, now } = change;
+  const [was, is] = [before && verdicts[before.judged.verdict], verdicts[now.judged.verdict]];
+  const verdict = was !== undefined && was !== is ? `${was} has become ${is}` : is;
+  const meaning = [verdict, ...flagWords(now)].join(', ');
+  return `${moveClause(change, when)}; ${meaning}.`;
+}
+
+export const leftOpenSentence = ({ last, since }: LeftOpen, when: When = BY_DATE): string =>
+  `${responses[last.finding.response]}, ${meansWords(last)} ${when.at(since)}.`;
+
+/** When it appeared and went, as far as the visits show. */
+export function courseWords({ state, appeared, integrated }: Course): string {
+  switch (state) {
+    case 'no-answer':
+      return 'no answer yet';
+    case 'never-seen':
+      return `not there ${appeared.after ? `by ${shortDateWords(appeared.after.on)}` : 'yet'}`;
+    case 'present':
+      return `there ${intervalWords(appeared)}`;
+    case 'gone':
+      return `gone ${intervalWords(integrated)}`;
+    case 'returned':
+      return 'gone and there again';
+  }
+}
+
+export const coursePage = {
+  title: 'Course',
+  changed: 'What changed',
+  firstVisit: 'This is the first visit: there is nothing to compare with yet.',
+  noVisits: 'No visit is recorded yet.',
+  at: (on: CivilDate): string =>
+    `At the visit of ${dateWords(on)}, each side against its own last answer.`,
+  nothing: 'Nothing has changed.',
+  firsts: (n: number): string =>
+    n === 1 ? 'Looked at for the first time, and fits:' : 'Looked at for the first time, and fit:',
+  same: 'As before, in response and in meaning:',
+  leftOpen: 'Asked for attention when last looked at, and gave no answer this time',
+  grid: 'Visit by visit',
+  gridHelp: 'Left before right. Below the marks, what the response meant at that age.',
+  reflex: 'Reflex',
+  course: 'Course',
+  notTested: 'not tested',
+  unknown: 'not at hand',
+  unknownHelp:
+    'The reflex is not in the atlas any more (one’s own, switched off or removed). Its findings stay in the record and are not judged.',
+  key: 'What the marks mean',
+  orders: 'Expected orders in this child',
+  awaited: 'What is awaited',
+  noQuestions: 'No question is open.',
+  calendar: 'Save as calendar entries',
+  calendarHelp:
+    'One all-day entry for each date, without the child’s label, to open in any calendar.',
+  entryTitle: (reflex: string, sides: string): string =>
+    `Look again: ${[reflex, sides].filter(Boolean).join(', ')}`,
+  entryMost: 'From this date most sources would expect the change.',
+  entryEvery: 'From this date every source that dates it would expect the change.',
+};
+
+/** What a tried birth, source or limit makes of a verdict; what it asks for where only that changes. */
+export function becomesWords(was: JudgedFinding, is: JudgedFinding): string {
+  const [before, after] = [was.judged.verdict, is.judged.verdict];
+  return before === after
+    ? `${verdicts[after]}: ${attentions[was.attention]} becomes ${attentions[is.attention]}`
+    : `${verdicts[before]} becomes ${verdicts[after]}`;
+}
+
+export const whatIf = {
+  open: 'What if',
+  title: 'What if',
+  help: 'Tried, not kept: the record stays as it is.',
+  gestation: 'Gestation at birth, tried',
+  due: 'Due date, tried',
+  dating: 'Dated by',
+  sources: 'Sources',
+  preterm: 'Corrected if born before',
+  until: 'Corrected up to, months',
+  asSet: 'as in the settings',
+  all: 'all of them',
+  kinds: 'One kind',
+  single: 'One source',
+  allSources: 'all sources',
+  limits: (below: string, months: number): string =>
+    `corrected if born before ${below}, up to ${months} months`,
+  back: 'Back to the record',
+  isOn: 'Tried, not the record:',
+  recorded: (gestation: string): string => `recorded: ${gestation}`,
+  changes: 'What changes at this visit',
+  changesNone: 'No verdict of this visit changes.',
+  elsewhere: (n: number): string =>
+    n === 1 ? '1 verdict changes at another visit.' : `${n} verdicts change at other visits.`,
+  turning: 'On what gestation the verdicts hang',
+  turningHelp: 'Computed for each finding over every gestation at birth from 22w0d to 44w6d.',
+  earlier: (was: string, is: string, days: number): string =>
+    `${was} becomes ${is} if born at ${formatGestation(days)} or earlier`,
+  later: (was: string, is: string, days: number): string =>
+    `${was} becomes ${is} if born at ${formatGestation(days)} or later`,
+  turningNone: 'No verdict of this visit hangs on the gestation.',
+  likely: 'Within what the dating leaves likely (95 of 100)',
+  unlikely: (n: number): string => (n === 1 ? '1 further away' : `${n} further away`),
+  tryIt: 'try',
+  badGestation: 'Weeks and days from 22w0d to 44w6d, such as 33w1d.',
+  badDue: 'A date that gives a gestation of 22w0d to 44w6d.',
+  badUntil: 'Whole months from 0 to 60.',
+};

@@ -1,0 +1,61 @@
+/** English for the report: on paper, and as plain text for a record. */
+import type { CivilDate } from '../../age/civil.ts';
+import type { Ages } from '../../age/clocks.ts';
+import { formatGestation } from '../../age/gestation.ts';
+import type { Finding } from '../../case/finding.ts';
+import type { JudgedFinding } from '../../judge/judge.ts';
+import { responses, states } from './case.ts';
+import { meansWords } from './course.ts';
+
+export const report = {
+  title: 'Report',
+  names: 'With names: label, dates, examiners and free texts',
+  namesHelp:
+    'Off, ages stand in the place of dates, and label, examiners and free texts are left out.',
+  copy: 'Copy as plain text',
+  copied: 'Copied.',
+  notCopied: 'The browser refused to copy. Save the text instead.',
+  saveText: 'Save as plain text',
+  saveTable: 'Save the findings as CSV',
+  print: 'Print',
+  heading: (name: string): string => `${name}: developmental reflexes and reactions`,
+  nameless: 'A child',
+  invented: 'An invented child, for teaching.',
+  born: (on: CivilDate | undefined, gestation: number, dating: string): string =>
+    `Born ${on ? `${on} ` : ''}at ${formatGestation(gestation)}; dated by: ${dating}.`,
+  seen: (when: string, counted: string, examiner: string): string =>
+    `Seen ${when}${counted ? `, ${counted}` : ''}${examiner ? `, by ${examiner}` : ''}.`,
+  ages: ({ chronologicalDays, postmenstrualDays, correctedDays }: Ages): string =>
+    `Days since birth ${chronologicalDays}; postmenstrual ${formatGestation(postmenstrualDays)}; days from the due date ${correctedDays}.`,
+  question: 'Question to the team',
+  asks: 'What asks for attention',
+  asksNone: 'Nothing asks for attention.',
+  fits: 'Fits this age',
+  unjudged: 'Not judged',
+  findings: 'Findings',
+  note: 'Note',
+  changed: 'What changed',
+  changedNone: 'Nothing has changed, or nothing was seen before.',
+  leftOpen: 'Not looked at again',
+  orders: 'Expected orders',
+  awaited: 'What is awaited',
+  decisions: 'Decisions',
+  rests: 'What this rests on',
+  sources: (kind: string, names: readonly string[]): string => `${kind}: ${names.join(', ')}.`,
+  named: 'Names are in it: keep it as you keep the record.',
+  unnamed: 'Names are left out: label, dates, examiners, notes, question and decisions.',
+  notMeasured: 'A count of sources is a count of what is taught, not of evidence.',
+};
+
+/** One finding in a line: `Moro, left: weak (quiet alert); fits, uneven`. */
+export function findingLine(
+  name: string,
+  finding: Finding,
+  found: JudgedFinding | undefined,
+  withNote: boolean,
+): string {
+  const state = finding.state === 'not-recorded' ? '' : ` (${states[finding.state]})`;
+  const means = found ? meansWords(found) : 'not judged: the reflex is not at hand';
+  const note = withNote && finding.note ? ` Note: ${finding.note}` : '';
+  return `${name}: ${responses[finding.response]}${state}; ${means}.${note}`;
+}
