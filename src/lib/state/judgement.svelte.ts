@@ -16,7 +16,7 @@ import { chosenBy } from './choice.ts';
 import type { Desk } from './desk.svelte.ts';
 import { entriesOf } from './entries.ts';
 import { byGroup, firstSight } from './sight.ts';
-import { once } from './sets.ts';
+import { indexOf, once } from './sets.ts';
 import type { Settings } from './settings.svelte.ts';
 import type { Trial } from './trial.svelte.ts';
 import type { View } from './view.svelte.ts';
@@ -67,12 +67,9 @@ export class Judgement {
     this.record ? coursesOf(this.record.visits, this.#agesOn(this.record)) : [],
   );
   /** What each finding means in the record, while something else is tried. */
-  readonly #meant = $derived.by(() => {
-    const meant = new Map<Finding, JudgedFinding>();
-    if (this.#trial.isOn)
-      for (const { findings } of this.recordedVisits)
-        for (const found of findings) meant.set(found.finding, found);
-    return meant;
+  readonly #meant = $derived.by((): ReadonlyMap<Finding, JudgedFinding> => {
+    const all = this.#trial.isOn ? this.recordedVisits.flatMap(({ findings }) => findings) : [];
+    return indexOf(all, ({ finding }) => finding);
   });
 
   /** The visit whose verdicts are shown: the chosen one, else the last. */

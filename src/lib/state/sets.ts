@@ -15,3 +15,7 @@ export const once = (values: readonly string[]): string[] => [...new Set(values)
 /** A value for each key. */
 export const mapOf = <T>(keys: Iterable<string>, of: (key: string) => T): ReadonlyMap<string, T> =>
   new Map([...keys].map((key) => [key, of(key)]));
+
+/** Each value under what it is found by; of two under one key, the last. */
+export const indexOf = <K, T>(values: Iterable<T>, by: (value: T) => K): ReadonlyMap<K, T> =>
+  new Map([...values].map((value) => [by(value), value]));
