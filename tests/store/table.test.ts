@@ -22,6 +22,13 @@ const row = (change: Partial<Row>): Row => ({
   ...change,
 });
 
+test('a formula is disarmed in a cell of several lines too', () => {
+  const [read] = (
+    readCsv(writeCsv([row({ note: '=HYPERLINK("x")\nsecond line' })])) as { rows: Row[] }
+  ).rows;
+  expect(read!.note).toBe('\'=HYPERLINK("x")\nsecond line');
+});
+
 describe("a textbook's table becomes a source like any other", () => {
   test('the template is read whole, out of its own file', () => {
     const file = readCsv(writeCsv(TEMPLATE));

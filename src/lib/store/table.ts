@@ -1,6 +1,7 @@
 /** A source of one's own from and to a CSV file. Papa Parse reads and writes the cells. */
 import Papa from 'papaparse';
 import { COLUMNS, type Column, type Row } from '../atlas/ownTable.ts';
+import { FORMULA } from './disarm.ts';
 
 export const MAX_TABLE_BYTES = 1_000_000;
 export const MAX_ROWS = 500;
@@ -60,7 +61,7 @@ export function readCsv(text: string): TableFile {
 
 /** Rows as CSV text. A cell that a spreadsheet would run is disarmed with a leading apostrophe. */
 export const writeCsv = (rows: readonly Row[]): string =>
-  `${Papa.unparse({ fields: [...COLUMNS], data: rows.map((row) => COLUMNS.map((c) => row[c])) }, { escapeFormulae: true, newline: '\n' })}\n`;
+  `${Papa.unparse({ fields: [...COLUMNS], data: rows.map((row) => COLUMNS.map((c) => row[c])) }, { escapeFormulae: FORMULA, newline: '\n' })}\n`;
 
 /** A template to fill: the columns, and three rows that show how ages may be written. */
 export const TEMPLATE: readonly Row[] = [
