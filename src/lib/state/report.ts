@@ -10,6 +10,7 @@ import type { JudgedVisit, JudgeOptions } from '../judge/judge.ts';
 import { changesAt } from '../judge/changes.ts';
 import { planFor } from '../judge/plan.ts';
 import { checkSequences } from '../judge/sequence.ts';
+import type { Said } from '../store/findingsTable.ts';
 import { BY_DATE, byAge, type When } from '../words/en/ages.ts';
 import { en } from '../words/en.ts';
 import { changesTogether, leftOpenTogether, sidesTogether } from './course.ts';
@@ -234,3 +235,15 @@ export const reportText = ({ title, head, sections, foot }: Report): string =>
     ...foot,
     '',
   ].join('\n');
+
+/** What the table of findings must carry, in the words of the report. */
+export function saidWith(input: ReportInput): Said {
+  const { pretermBelowDays, untilMonths } = input.options.limits ?? DEFAULT_LIMITS;
+  const t = en.report.report;
+  return {
+    sources: sourceLines(input).join(' '),
+    rule: en.ui.inForce.limits(pretermBelowDays, untilMonths),
+    names: input.withNames ? t.named : t.unnamed,
+    caution: en.judge.CAUTION,
+  };
+}

@@ -49,6 +49,16 @@ export interface TableOptions {
   names: boolean;
   /** Without dates of visits; the ages stay. */
   dates: boolean;
+  /** What a table that is passed on must carry, the same in every row. */
+  said?: Said;
+}
+
+/** In words: which sources were used, how the age was corrected, whether names are in it, the caution. */
+export interface Said {
+  sources: string;
+  rule: string;
+  names: string;
+  caution: string;
 }
 
 /** What the cells need to know; without names, several children are told apart by number. */
@@ -89,6 +99,10 @@ const CELLS: Readonly<Record<string, (row: FindingRow, options: Shown) => Cell>>
   attention: (row) => row.attention,
   sources: (row) => row.sources,
   note: (row, { names }) => (names ? row.note : ''),
+  sources_used: (_, { said }) => said?.sources ?? '',
+  correction_rule: (_, { said }) => said?.rule ?? '',
+  names_in_it: (_, { said }) => said?.names ?? '',
+  caution: (_, { said }) => said?.caution ?? '',
 };
 
 export const FINDING_COLUMNS: readonly string[] = Object.keys(CELLS);
