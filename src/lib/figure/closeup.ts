@@ -133,7 +133,8 @@ export function soleShapes(pen: Pen): { behind: Shape[]; front: Shape[] } {
     pen,
     'sole',
     (heel ? band(pen, heel) : '') + (ball ? band(pen, ball) : ''),
-    limbRun(pen, point(-0.1, 0), point(0.14, 0), false, tint),
+    // Only the front of the foot answers; heel and instep keep their colour and tell it from a hand.
+    limbRun(pen, point(0.04, 0), point(0.22, 0), false, tint),
   );
   const digits = toes.map((p, i) => solid(pen, `toe-${i + 1}`, band(pen, p), fill)).reverse();
   const creases = [

@@ -43,7 +43,7 @@ export function groundPoints(stage: Stage, j: Joints): Vec[] {
   return [];
 }
 
-const RUG = { across: 1.5, along: 1.35 };
+const RUG = { across: 1.8, along: 1.4 };
 
 function rugEdges(stage: Stage): Vec[] {
   const f = turned(UPRIGHT, 'x', stage.elevation);
@@ -96,10 +96,12 @@ function board(page: Page, stage: Stage, j: Joints): Shape[] {
     line: 'examiner-line',
     width: 1,
   });
+  // The edge between top and side shows at the end of the board nearest the viewer.
+  const near = f.z[2] < 0 ? -1 : 1;
   if (stage.elevation > 15)
     shapes.push({
       name: 'board-edge',
-      d: linePath([corner(-1, -0.01, 1), corner(1, -0.01, 1)]),
+      d: linePath([corner(-near, -0.01, near), corner(near, -0.01, near)]),
       line: 'examiner-line',
       width: 0.8,
     });

@@ -151,7 +151,7 @@ export function legLayers(pen: Pen, side: Side, far: boolean): LegLayers {
   const ball = (v: Vec, r: number): Blob => blobOf(pen.page, v, ballAxes(r));
   const thigh = coming
     ? blobBandPath([
-        rim(pen, l, CUFF_RADIUS * 0.93),
+        rim(pen, l, CUFF_RADIUS),
         ball(between(l.hip, l.knee, 0.5), 0.212),
         ball(l.knee, FLESH.thigh[2]),
       ])

@@ -196,7 +196,8 @@ export function reaching(
     const bent = { ...j, [arm]: { ...j[arm], [joint]: value } };
     const c = contactsOf(bodyOf(bent), bent, DOWN);
     const hand = reachOf(arm === 'armL' ? [...c.handL, ...c.armL] : [...c.handR, ...c.armR], DOWN);
-    return hand - reachOf([...c.trunk, ...c.head], DOWN);
+    const borne = [c.trunk, c.head, c.legL, c.legR, c.footL, c.footR].flat();
+    return hand - reachOf(borne, DOWN);
   };
   const rising = gap(range[1]) > gap(range[0]);
   const value = bisect(range[0], range[1], (v) => (rising ? 1 : -1) * gap(v));

@@ -9,6 +9,7 @@ import { NO_TINT, type Tints } from './pen.ts';
 import { staged, stagedStill, type Staging } from './pose.ts';
 import { contactsOf, reachOf } from './solve.ts';
 import type { Vec } from './space.ts';
+import type { Stage } from './stage.ts';
 import { milestoneStage } from './stages.ts';
 import { isMilestonePose, type MilestonePose } from './stages/milestones.ts';
 import { fitted, instantOf } from './view.ts';
@@ -120,7 +121,10 @@ export function thumbnailOf(place: Apart | MilestonePose): Scene {
     : stationOf(place);
   const { stage } = staging;
   const instant = { ...instantOf(staging, RESPONSE), marks: [], examiner: [] };
-  const page = fitted([instant], stage, { width: WIDTH, height: HEIGHT, margin: 10, largest: 90 });
+  // A rug is left out, so it takes no room either.
+  const fittedTo: Stage = stage.ground === 'rug' ? { ...stage, ground: 'none' } : stage;
+  const room = { width: WIDTH, height: HEIGHT, margin: 10, largest: 90 };
+  const page = fitted([instant], fittedTo, room);
   const { body, joints } = instant;
   const figure = bodyShapes({
     page,

@@ -111,7 +111,7 @@ export function fitted(instants: readonly Instant[], stage: Stage, room: Room): 
 const CLOSE: Partial<Record<Framing, { scale: number; middle: (body: Body) => Vec }>> = {
   face: { scale: 138, middle: (b) => [b.head.centre[0], b.head.centre[1] - 0.12, 0] },
   hand: { scale: 330, middle: () => [0, 0, 0] },
-  foot: { scale: 360, middle: () => [0, 0, 0] },
+  foot: { scale: 320, middle: () => [0, 0, 0] },
 };
 
 function roomFor(staging: Staging): Page {

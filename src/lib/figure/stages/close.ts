@@ -142,17 +142,17 @@ export const CLOSE: Readonly<Record<string, Stage>> = {
     // The finger held keeps the fist from closing to its end.
     response: { armL: { grip: 0.78 } },
     marks: [
-      { kind: 'touch', at: 'palm-L', off: [0.005, -0.005], during: [1, 1] },
-      { kind: 'arrow', at: 'palm-L', from: [0.34, 0.075], to: [0.17, 0.075], during: [1, 1] },
-      { kind: 'arrow', at: 'palm-L', from: [0.2, 0.075], to: [0.36, 0.075], during: [2, 2] },
+      { kind: 'touch', at: 'palm-L', off: [-0.055, 0.04], during: [1, 1] },
+      { kind: 'arrow', at: 'palm-L', from: [0.36, -0.2], to: [0.19, -0.23], during: [1, 1] },
+      { kind: 'arrow', at: 'palm-L', from: [0.19, -0.23], to: [0.36, -0.2], during: [2, 2] },
     ],
     examiner: [
       {
         hold: 'point',
         at: 'palm-L',
-        off: [-0.09, 0.01],
-        size: 0.85,
-        forearm: 94,
+        off: [-0.165, 0.02],
+        size: 0.8,
+        forearm: 80,
         thumb: 'counter',
         layer: 'middle',
       },
@@ -166,9 +166,9 @@ export const CLOSE: Readonly<Record<string, Stage>> = {
       {
         hold: 'point',
         at: 'ball-L',
-        off: [-0.03, 0],
-        size: 0.8,
-        forearm: 112,
+        off: [-0.06, -0.02],
+        size: 0.72,
+        forearm: 76,
         thumb: 'counter',
         layer: 'middle',
       },

@@ -72,8 +72,8 @@ export const HANGING_STAGES: Readonly<Record<string, Stage>> = {
     stimulus: { placing: { pitch: 108, lift: 0.62 } },
     response: {
       placing: { pitch: 120, lift: 0 },
-      axial: { neckFlex: -42, trunkFlex: -14 },
-      arms: { shoulderFlex: 150, shoulderOut: 8, elbow: 3, forearmTurn: -82, wrist: -64 },
+      axial: { neckFlex: -54, trunkFlex: -16 },
+      arms: { shoulderFlex: 152, shoulderOut: 8, elbow: 3, forearmTurn: -82, wrist: -50 },
       legs: { hipFlex: 8, knee: 18 },
     },
     marks: [{ kind: 'turn', at: 'head', from: 40, to: 104, radius: 0.86 }],

@@ -73,7 +73,7 @@ export const LYING: Readonly<Record<string, Stage>> = {
   },
   galant: {
     ...prone,
-    response: { axial: { trunkSide: 42 }, placing: { yaw: 151 } },
+    response: { axial: { trunkSide: 54, neckTilt: 4 }, placing: { yaw: 146 } },
     marks: [{ kind: 'trail', along: ['paraspinal-high', 'paraspinal-low'] }],
   },
   'flexor-withdrawal': {
@@ -187,15 +187,25 @@ export const LYING: Readonly<Record<string, Stage>> = {
       armL: { shoulderFlex: -4, shoulderOut: 66, shoulderTurn: 88, elbow: 116 },
       legL: { hipFlex: 66, hipOut: 62, hipTurn: 66, knee: 104 },
     },
-    marks: [{ kind: 'arrow', at: 'pelvis-L', from: [-0.52, -0.34], to: [-0.4, 0.26], bulge: 0.1 }],
+    marks: [
+      {
+        kind: 'arrow',
+        at: 'pelvis-L',
+        from: [-0.36, -0.3],
+        to: [-0.24, 0.3],
+        bulge: 0.1,
+        during: [1, 1],
+      },
+    ],
     examiner: [
       {
         hold: 'flat',
         at: 'pelvis-L',
-        off: [0.06, -0.02],
-        forearm: -96,
-        palm: 'viewer',
-        layer: 'behind',
+        off: [0.27, 0.03],
+        forearm: 82,
+        palm: 'away',
+        thumb: 'counter',
+        layer: 'front',
       },
     ],
   },

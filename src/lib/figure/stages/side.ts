@@ -42,7 +42,7 @@ const SITTING: Change = {
 const HELD: Change = {
   placing: { yaw: FACING_LEFT, pitch: 8, lift: 0.32 },
   axial: { trunkFlex: 4, neckFlex: -4 },
-  arms: { shoulderFlex: 12, shoulderOut: 34, elbow: 44, grip: 0.5 },
+  arms: { shoulderFlex: 56, shoulderOut: 20, elbow: 62, grip: 0.5 },
   legs: { hipFlex: 62, hipOut: 8, hipTurn: 4, knee: 70, ankle: -6 },
 };
 
@@ -112,7 +112,7 @@ export const SIDE: Readonly<Record<string, Stage>> = {
     response: {
       placing: { pitch: -46 },
       axial: { trunkFlex: 26, neckFlex: -10 },
-      arms: { shoulderFlex: 62, shoulderOut: 12, shoulderTurn: 0, elbow: 96, wrist: 24 },
+      arms: { shoulderFlex: 40, shoulderOut: 12, shoulderTurn: 0, elbow: 93, wrist: 12 },
       legs: { hipFlex: 84, knee: 60 },
     },
     marks: [{ kind: 'arrow', at: 'wrist-R', from: [0.42, 0.12], to: [0.92, 0.52] }],
@@ -125,8 +125,8 @@ export const SIDE: Readonly<Record<string, Stage>> = {
     rest: SITTING,
     stimulus: { placing: { pitch: -14 } },
     response: {
-      placing: { pitch: -30 },
-      axial: { trunkFlex: 18, neckFlex: 14 },
+      placing: { pitch: -40 },
+      axial: { trunkFlex: 16, neckFlex: 18 },
       arms: {
         shoulderFlex: -40,
         shoulderOut: 16,
@@ -192,11 +192,12 @@ export const SIDE: Readonly<Record<string, Stage>> = {
     setting: 'lying',
     rest: {
       placing: { yaw: FACING_RIGHT, pitch: 90 },
-      axial: { neckFlex: 8 },
-      arms: { shoulderFlex: -4, shoulderOut: 72, shoulderTurn: 88, elbow: 100, grip: 0.4 },
+      // The head lies turned to the viewer, so that the nose is free.
+      axial: { neckFlex: -4, neckYaw: -86 },
+      arms: { shoulderFlex: -8, shoulderOut: 22, shoulderTurn: 0, elbow: 18, grip: 0.4 },
       legs: { hipFlex: 8, hipOut: 14, hipTurn: 10, knee: 14, ankle: -46 },
     },
-    response: { axial: { neckFlex: -46, trunkFlex: -14 } },
+    response: { axial: { neckFlex: -46, neckYaw: 0, trunkFlex: -14 } },
     marks: [
       { kind: 'arrow', at: 'belly', from: [-0.2, -0.72], to: [-0.2, -0.3], during: [1, 1] },
       { kind: 'turn', at: 'head', from: 108, to: 44, radius: 0.78, during: [2, 2] },

@@ -30,8 +30,8 @@ export const heldUpright: Stage = { ...facing, rest: HELD, examiner: hands };
 const SITTING: Change = {
   placing: { pitch: 3 },
   axial: { trunkFlex: 8, neckFlex: -4 },
-  arms: { shoulderFlex: 24, shoulderOut: 34, shoulderTurn: 6, elbow: 36, grip: 0.35 },
-  legs: { hipFlex: 76, hipOut: 58, hipTurn: 62, knee: 96, ankle: -14 },
+  arms: { shoulderFlex: 20, shoulderOut: 44, shoulderTurn: 24, elbow: 56, grip: 0.35 },
+  legs: { hipFlex: 76, hipOut: 46, hipTurn: 26, knee: 26, ankle: -4 },
 };
 
 export const sitting: Stage = {
@@ -99,8 +99,8 @@ export const UPRIGHT: Readonly<Record<string, Stage>> = {
     elevation: 10,
     stimulus: { placing: { tip: 12 } },
     response: {
-      placing: { tip: 27 },
-      axial: { trunkSide: -14, neckTilt: -24 },
+      placing: { tip: 29 },
+      axial: { trunkSide: -8, neckTilt: -26 },
       armL: {
         shoulderFlex: 6,
         shoulderOut: 60,
@@ -110,6 +110,7 @@ export const UPRIGHT: Readonly<Record<string, Stage>> = {
         wrist: -50,
       },
       armR: { shoulderFlex: 10, shoulderOut: 74, shoulderTurn: 20, elbow: 24 },
+      legL: { hipOut: 14, hipTurn: 34, knee: 62 },
     },
     reach: [{ arm: 'armL', joint: 'shoulderOut', range: [20, 110] }],
     marks: [
@@ -141,9 +142,9 @@ export const UPRIGHT: Readonly<Record<string, Stage>> = {
     ground: 'board',
     stimulus: { placing: { slope: 15, tip: 15 } },
     response: {
-      placing: { slope: 15, tip: 0 },
-      axial: { trunkSide: -28, neckTilt: -14 },
-      armR: { shoulderFlex: 8, shoulderOut: 92, shoulderTurn: 40, elbow: 6 },
+      placing: { slope: 15, tip: 13 },
+      axial: { trunkSide: -38, neckTilt: -12 },
+      armR: { shoulderFlex: 8, shoulderOut: 112, shoulderTurn: 40, elbow: 6 },
       legR: { hipOut: 62, hipTurn: 30, knee: 10 },
     },
     marks: [{ kind: 'arrow', at: 'ground', from: [1.95, 0.5], to: [1.95, -0.3] }],
@@ -165,11 +166,11 @@ export const UPRIGHT: Readonly<Record<string, Stage>> = {
   'equilibrium-quadruped': {
     ...facing,
     setting: 'quadruped',
-    elevation: 34,
+    elevation: 32,
     ground: 'board',
     resting: 'hands-and-knees',
     rest: {
-      placing: { yaw: 30, pitch: 82 },
+      placing: { yaw: 206, pitch: 82 },
       axial: { neckFlex: -40, trunkFlex: 6 },
       arms: {
         shoulderFlex: 86,
@@ -182,12 +183,12 @@ export const UPRIGHT: Readonly<Record<string, Stage>> = {
       },
       legs: { hipFlex: 90, hipOut: 8, hipTurn: 0, knee: 92, ankle: -52 },
     },
-    stimulus: { placing: { slope: 12, tip: 12 } },
+    stimulus: { placing: { slope: -14, tip: -14 } },
     response: {
-      placing: { slope: 12, tip: 6 },
+      placing: { slope: -14, tip: -4 },
       axial: { neckTilt: -20, trunkSide: -18 },
       armR: { wrist: -10 },
     },
-    marks: [{ kind: 'arrow', at: 'ground', from: [1.6, 0.6], to: [1.6, -0.2] }],
+    marks: [{ kind: 'arrow', at: 'ground', from: [-1.85, 0.5], to: [-1.85, -0.3] }],
   },
 };
