@@ -272,19 +272,19 @@ test('a second visit on one date leads to the first, and one out of order is sor
 test('another due date says which verdicts it changes before it is taken', async ({ page }) => {
   await open(page, '#/child');
   await page.getByRole('textbox', { name: 'Gestation at birth' }).fill('36w2d');
-  await page.getByRole('button', { name: 'Save' }).click();
+  await page.getByRole('button', { name: 'Save', exact: true }).click();
   const asked = page.getByRole('region', { name: /^This changes \d+ of \d+ verdicts/ });
   await expect(asked).toContainText('The due date moves 35 days earlier.');
   await expect(asked.getByRole('listitem').first()).toContainText('→');
-  await expect(page.getByText('born at 31w2d')).toBeVisible();
+  await expect(page.getByText('· born at 31w2d')).toBeVisible();
   await page.getByRole('button', { name: 'Leave it as it was' }).click();
   await expect(page.getByRole('textbox', { name: 'Gestation at birth' })).toHaveValue('31w2d');
   await page.getByRole('textbox', { name: 'Gestation at birth' }).fill('36w2d');
-  await page.getByRole('button', { name: 'Save' }).click();
+  await page.getByRole('button', { name: 'Save', exact: true }).click();
   await page.getByRole('button', { name: 'Take it' }).click();
-  await expect(page.getByText('born at 36w2d')).toBeVisible();
+  await expect(page.getByText('· born at 36w2d')).toBeVisible();
   await page.getByRole('button', { name: 'Undo' }).click();
-  await expect(page.getByText('born at 31w2d')).toBeVisible();
+  await expect(page.getByText('· born at 31w2d')).toBeVisible();
 });
 
 for (const colorScheme of ['light', 'dark'] as const)
