@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
-import { expect, open, test } from './support/page.ts';
+import { expect, more, open, test } from './support/page.ts';
 import { sideways, textFaults } from './support/text.ts';
 
 const line = (page: Page, reflex: string) => page.locator(`[data-line="${reflex}"]`);
@@ -152,6 +152,7 @@ for (const colorScheme of ['light', 'dark'] as const)
 
 test('a reflex of the sheet that was removed stays on it, and says so', async ({ page }) => {
   await open(page, '#/children');
+  await more(page, 'Kestrel');
   const saving = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Save to a case file Kestrel' }).click();
   const text = await readFile(await (await saving).path(), 'utf8');
