@@ -37,7 +37,7 @@ function planText(record: Case, plan: Plan): string {
     `  ${reflex.short}`,
     sides.map((side) => en.atlas.sides[side]).join(' / '),
     `${en.atlas.positions[reflex.position]}${reflex.upsetting ? ', late: it can upset' : ''}`,
-    why.map(en.judge.planWhyWords).join('; '),
+    why.map((one) => en.sheet.whyWords(one, plan.on)).join('; '),
   ]);
   const questions = plan.questions.map(({ reflex, side, verdict, most, every }) => [
     `  ${reflex}`,

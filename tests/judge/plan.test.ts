@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
 import { parseCivil } from '../../src/lib/age/civil.ts';
@@ -7,7 +8,7 @@ import { sheetOf } from '../../src/lib/judge/judge.ts';
 import { turningPoint } from '../../src/lib/judge/hangs.ts';
 import { readAt } from '../../src/lib/judge/expectation.ts';
 import { verdictOf } from '../../src/lib/judge/verdict.ts';
-import { entropy, planFor, POSITION_ORDER } from '../../src/lib/judge/plan.ts';
+import { inOrder, planFor, POSITION_ORDER } from '../../src/lib/judge/plan.ts';
 import {
   agesOn,
   birthFromGestation,
@@ -70,11 +71,109 @@ describe('a plan for a date', () => {
   });
 });
 
-test('an answer tells most where the sources are even, and nothing where they are sure', () => {
-  expect(entropy(0.5)).toBe(1);
-  expect(entropy(0)).toBe(0);
-  expect(entropy(1)).toBe(0);
-  expect(entropy(0.2)).toBeCloseTo(entropy(0.8), 12);
+describe('why a reflex is on the plan', () => {
+  const term = { born: '2026-01-05', gestation: '40w0d' };
+  const why = (visits: Parameters<typeof childCase>[1], id: string, day = '2026-04-20') => {
+    const plan = planFor(childCase(term, visits), parseCivil(day)!, options);
+    const of = (lines: typeof plan.lines) => lines.find((line) => line.reflex.id === id)?.why;
+    return { asked: of(plan.lines), rest: of(plan.rest) };
+  };
+  const moro = (left: 'elicited' | 'weak' | 'not-elicited', right = left, on = '2026-03-02') => ({
+    on,
+    findings: [
+      ['moro', 'left', left] as ['moro', 'left', typeof left],
+      ['moro', 'right', right] as ['moro', 'right', typeof left],
+    ],
+  });
+
+  test('a window that closes is dated by the source that lets it go last', () => {
+    const closing = why([], 'moro').asked!.find(({ code }) => code === 'closing')!;
+    const ends = options.sheet.get('moro')!.windows.map((w) => w.integratesTo);
+    const latest = Math.max(...ends.filter(Number.isFinite));
+    // born at term, so that an axis day is a day since birth
+    const days = (Date.parse('2026-01-05') - 0) / 86_400_000 + Math.ceil(latest - 280);
+    expect(closing).toMatchObject({
+      by: latest,
+      date: new Date(days * 86_400_000).toISOString().slice(0, 10),
+      byAll: ends.every(Number.isFinite),
+    });
+  });
+
+  test('what was uneven, obligatory or had returned last time is named', () => {
+    const flagsOf = (visits: Parameters<typeof childCase>[1], id: string) =>
+      why(visits, id).asked!.flatMap((w) => (w.code === 'open-question' ? w.flags : []));
+    expect(flagsOf([moro('elicited', 'weak')], 'moro')).toContain('uneven');
+    expect(
+      flagsOf([{ on: '2026-03-02', findings: [['atnr', 'left', 'obligatory']] }], 'atnr'),
+    ).toContain('obligatory');
+    expect(
+      flagsOf(
+        [
+          moro('elicited', 'elicited', '2026-01-12'),
+          moro('not-elicited', 'not-elicited', '2026-02-09'),
+          moro('elicited', 'elicited', '2026-03-02'),
+        ],
+        'moro',
+      ),
+    ).toContain('returned');
+  });
+
+  test('what could not be read last time is asked again, and only until it is answered', () => {
+    const crying = {
+      on: '2026-03-02',
+      findings: [['landau', 'midline', 'not-elicited', 'crying'] as never],
+    };
+    expect(why([crying], 'landau').asked).toContainEqual({
+      code: 'unread',
+      response: 'not-elicited',
+      state: 'crying',
+      on: '2026-03-02',
+    });
+    const answered = { on: '2026-03-09', findings: [['landau', 'midline', 'elicited'] as never] };
+    const { asked, rest } = why([crying, answered], 'landau');
+    expect([...(asked ?? []), ...(rest ?? [])].map(({ code }) => code)).not.toContain('unread');
+  });
+
+  test('a response seen to have gone on both sides is left off, with the day it was seen', () => {
+    const gone = [moro('elicited', 'elicited', '2026-02-02'), moro('not-elicited')];
+    const late = gone.map((visit, i) => ({ ...visit, on: ['2026-05-04', '2026-08-03'][i]! }));
+    expect(why(late, 'moro', '2026-08-31')).toEqual({
+      asked: undefined,
+      rest: expect.arrayContaining([{ code: 'settled', now: 'gone', on: '2026-08-03' }]) as unknown,
+    });
+    const oneSide = [{ on: '2026-08-03', findings: [['moro', 'left', 'not-elicited'] as never] }];
+    expect(why(oneSide, 'moro', '2026-08-31').rest ?? []).not.toContainEqual(
+      expect.objectContaining({ code: 'settled' }),
+    );
+  });
+
+  test('a reflex no chosen source speaks of is never proposed, and says so', () => {
+    const none = { atlas: ATLAS, sheet: sheetOf(ATLAS, new Set()) };
+    const plan = planFor(childCase(term, []), on, none);
+    expect(plan.lines).toEqual([]);
+    expect(plan.rest).toHaveLength(ATLAS.reflexes.size);
+    for (const { why: all, tells } of plan.rest) {
+      expect(all).toEqual([{ code: 'silent' }]);
+      expect(tells).toBe(0);
+    }
+  });
+
+  test('every reflex is on the plan or off it, each list in the order of testing', () => {
+    const anyDay = fc.integer({ min: 0, max: 700 });
+    fc.assert(
+      fc.property(anyDay, (days) => {
+        const day = dateAtAxisDay(childCase(term, []).child.birth, toAxisDay(280 + days));
+        const { lines, rest } = planFor(record, day < on ? on : day, options);
+        const ids = [...lines, ...rest].map(({ reflex }) => reflex.id);
+        expect(new Set(ids).size).toBe(ATLAS.reflexes.size);
+        for (const list of [lines, rest])
+          expect([...list].sort(inOrder).map((l) => l.reflex.id)).toEqual(
+            list.map((l) => l.reflex.id),
+          );
+      }),
+      { numRuns: 30 },
+    );
+  });
 });
 
 test('a turning point is where a scan over every day of gestation finds it', () => {

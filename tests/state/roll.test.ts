@@ -5,7 +5,7 @@ import { addDays, addMonths } from '../../src/lib/age/civil.ts';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
 import type { Case } from '../../src/lib/case/case.ts';
 import { sheetOf } from '../../src/lib/judge/judge.ts';
-import { openQuestions } from '../../src/lib/judge/plan.ts';
+import { openQuestions } from '../../src/lib/judge/questions.ts';
 import { demoCase } from '../../src/lib/state/demo.ts';
 import { examplesOn, WRITTEN_FOR } from '../../src/lib/state/examples/examples.ts';
 import { folded } from '../../src/lib/state/fold.ts';

@@ -27,12 +27,16 @@ describe('settings', () => {
     first.setText('200');
     first.chooseSources({ by: 'kinds', kinds: ['primary-study'] });
     first.setLimits({ pretermBelowDays: 252, untilMonths: 12 });
+    first.setHand('left');
+    first.setVerdicts(true);
     const second = new Settings(place, known);
     expect(second.theme).toBe('dark');
     expect(second.text).toBe('200');
     expect(second.sources).toEqual({ by: 'kinds', kinds: ['primary-study'] });
     expect(second.limits).toEqual({ pretermBelowDays: 252, untilMonths: 12 });
     expect(second.byCustom).toBe(false);
+    expect(second.hand).toBe('left');
+    expect(second.verdicts).toBe(true);
   });
 
   it.each([
@@ -40,7 +44,7 @@ describe('settings', () => {
     ['null', 'null'],
     [
       'wrong kinds of values',
-      '{"theme":7,"text":"900","sources":"all","limits":{"untilMonths":-1}}',
+      '{"theme":7,"text":"900","hand":"both","verdicts":"yes","sources":"all","limits":{"untilMonths":-1}}',
     ],
     ['a source that is not held', '{"sources":{"by":"one","source":"nowhere"}}'],
     ['limits out of range', '{"limits":{"pretermBelowDays":9999,"untilMonths":24}}'],
@@ -48,6 +52,8 @@ describe('settings', () => {
     const settings = new Settings(shelf(kept), known);
     expect(settings.theme).toBe('system');
     expect(settings.text).toBe('100');
+    expect(settings.hand).toBe('right');
+    expect(settings.verdicts).toBe(false);
     expect(settings.limits).toEqual(DEFAULT_LIMITS);
     expect(settings.byCustom).toBe(true);
   });

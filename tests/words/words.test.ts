@@ -103,3 +103,54 @@ describe('verdicts in words', () => {
     }
   });
 });
+
+describe('why a reflex is on a sheet', () => {
+  const on = parseCivil('2026-06-08')!;
+  const by = toAxisDay(400);
+  test.each([
+    [
+      { code: 'closing', share: 0.5, by, date: '2026-08-14', byAll: true },
+      'window closing: gone by 14 August 2026 in every source',
+    ],
+    [
+      { code: 'closing', share: 0.5, by, date: '2026-06-05', byAll: false },
+      'window closing: gone since 5 June 2026 in every source that dates it',
+    ],
+    [
+      { code: 'opening', share: 0.5, by, date: null, byAll: true },
+      'window opening: there by 3.9 mo in every source',
+    ],
+    [{ code: 'opening', share: 0.5, by: null, date: null, byAll: false }, 'window opening'],
+    [
+      { code: 'open-question', verdict: 'fits', flags: ['uneven'], on: '2026-05-11' },
+      'uneven last time (11 May)',
+    ],
+    [
+      { code: 'open-question', verdict: 'closing', flags: ['returned'], on: '2026-05-11' },
+      'returned, closing last time (11 May)',
+    ],
+    [
+      { code: 'unread', response: 'not-elicited', state: 'crying', on: '2026-05-11' },
+      'no answer last time (11 May): crying',
+    ],
+    [
+      { code: 'unread', response: 'not-assessable', state: 'crying', on: '2026-05-11' },
+      'not assessable last time (11 May)',
+    ],
+    [{ code: 'settled', now: 'gone', on: '2026-05-11' }, 'seen to be gone on 11 May'],
+    [{ code: 'never-tested' }, 'never tested'],
+  ])('%o', (why, words) => {
+    expect(en.sheet.whyWords(why as never, on)).toBe(words);
+  });
+
+  test('how much it tells is a word too', () => {
+    expect([1, 0.8, 0.79, 0.4, 0.39, 0].map(en.sheet.tellsWords)).toEqual([
+      'tells much',
+      'tells much',
+      'tells something',
+      'tells something',
+      'tells little',
+      'tells little',
+    ]);
+  });
+});

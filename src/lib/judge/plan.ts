@@ -1,47 +1,58 @@
 /** What is worth testing in a child on a date, in an order that turns the infant least. */
-import { dateAtAxisDay, DEFAULT_LIMITS, agesOn, type Ages } from '../age/clocks.ts';
 import type { AxisDay } from '../age/axis.ts';
+import { agesOn, dateAtAxisDay, DEFAULT_LIMITS, type Ages, type Birth } from '../age/clocks.ts';
 import type { CivilDate } from '../age/civil.ts';
 import { sidesOf } from '../atlas/atlas.ts';
 import type { Position, Reflex, Side } from '../atlas/types.ts';
-import type { Case } from '../case/case.ts';
-import { isAnswer } from '../case/finding.ts';
-import { readAt, totalsOf, type Compiled } from './expectation.ts';
+import type { Case, Visit } from '../case/case.ts';
+import type { InfantState, Response } from '../case/finding.ts';
+import { readAt, totalsOf, type Compiled, type Totals } from './expectation.ts';
+import { historyOf, judgeVisit, type JudgedVisit, type JudgeOptions } from './judge.ts';
+import { FEW, lastTime, type LastTime } from './lastTime.ts';
 import { EMERGING, INTEGRATING } from './phases.ts';
-import { judgeVisit, type JudgedFinding, type JudgeOptions } from './judge.ts';
+import { changeBy, openQuestions, type OpenQuestion } from './questions.ts';
 
-/** Why a reflex is worth testing. */
+export type { OpenQuestion } from './questions.ts';
+
+/** Why a reflex is worth testing, or is not. */
 export type PlanWhy =
-  | { code: 'opening'; share: number }
-  | { code: 'closing'; share: number }
+  /** A window that opens or closes now, and by when every source that dates it has it done. */
+  | {
+      code: 'opening' | 'closing';
+      share: number;
+      by: AxisDay | null;
+      /** The calendar date of `by`; null without a child. */
+      date: CivilDate | null;
+      /** Whether every source dates it, rather than only some. */
+      byAll: boolean;
+    }
   | { code: 'at-its-height' }
   | { code: 'open-question'; verdict: string; flags: readonly string[]; on: CivilDate }
-  | { code: 'never-tested' };
+  | { code: 'unread'; response: Response; state: InfantState; on: CivilDate }
+  | { code: 'never-tested' }
+  /** Neither opening nor closing, and yet open: some sources have it there, others gone. */
+  | { code: 'divided' }
+  | { code: 'settled'; now: 'there' | 'gone'; on: CivilDate }
+  /** No chosen source says anything of this age. */
+  | { code: 'silent' };
 
 export interface PlanLine {
   reflex: Reflex;
   sides: readonly Side[];
-  /** How much the answer would tell, in bits of surprise plus what is open; see `tells`. */
+  /** How much the answer would tell, in bits, 0 to 1; see `entropy`. */
   tells: number;
   why: readonly PlanWhy[];
 }
 
-/** From when the sources would expect a change that is awaited. */
-export interface OpenQuestion {
-  reflex: string;
-  side: Side;
-  verdict: string;
-  awaits: 'to-appear' | 'to-integrate';
-  /** The date from which most sources (at least half of those that date it) would expect it. */
-  most: CivilDate | null;
-  /** The date from which every source that dates it would expect it. */
-  every: CivilDate | null;
+/** Every reflex at an age: those worth testing, and the rest, each in the order of testing. */
+export interface Lines {
+  lines: readonly PlanLine[];
+  rest: readonly PlanLine[];
 }
 
-export interface Plan {
+export interface Plan extends Lines {
   on: CivilDate;
   ages: Ages;
-  lines: readonly PlanLine[];
   questions: readonly OpenQuestion[];
 }
 
@@ -57,133 +68,155 @@ export const POSITION_ORDER: readonly Position[] = [
   'hands-and-knees',
 ];
 
-/** Entropy of a yes-or-no answer in bits: 1 when the sources expect either alike, 0 when sure. */
+/**
+ * How much an answer tells: the entropy of a yes-or-no answer in bits (Shannon 1948), 1 when it is as
+ * open as the toss of a coin, 0 when it is sure. `p` is the mean expectation: that of each source that
+ * speaks, averaged over the ages the dating leaves likely, then over the sources.
+ *
+ * Whoever asks wants to know whether the response is still there in this child. Before, that is known
+ * with probability p; after, for sure; so all of the entropy is told. Taken apart, it is what is told
+ * of the sources and the true age (their mutual information with the answer) and what is told of this
+ * child's own time within the windows. The first alone would be no measure of the use: it is nothing
+ * where all sources agree that half of infants still show the response, just where looking tells most.
+ */
 export const entropy = (p: number): number =>
   p <= 0 || p >= 1 ? 0 : -(p * Math.log2(p) + (1 - p) * Math.log2(1 - p));
 
-/** An open question from last time adds this much, a reflex never tested that. Choices of ours. */
-const OPEN_BONUS = 1;
-const UNTESTED_BONUS = 0.25;
-/** Below this much an answer is not worth turning the infant for. */
+/** Below this many bits an answer alone is not worth turning the infant for. A choice of ours. */
 const WORTH = 0.25;
+/** From this mean expectation on a response should be there, so that its absence would matter. */
+const DUE = 0.5;
+/** From this mean probability of established on it should stand at its height. */
+const HEIGHT = 0.9;
 
-/** The latest judged answer on a reflex, over both sides: the one that asks for most. */
-function lastAsking(record: Case, reflex: string, on: CivilDate, options: JudgeOptions) {
-  const visits = record.visits.filter(
-    (visit) => visit.on <= on && visit.findings.some((f) => f.reflex === reflex && isAnswer(f)),
-  );
-  const last = visits.at(-1);
-  if (!last) return undefined;
-  const findings = judgeVisit(record, last, options).findings.filter(
-    (f) => f.finding.reflex === reflex,
-  );
-  return { on: last.on, findings };
-}
-
-/** Whether a judged finding leaves something to look at again. */
-const isOpen = ({ judged, attention }: JudgedFinding): boolean =>
-  attention === 'discuss' ||
-  attention === 'watch' ||
-  judged.verdict === 'closing' ||
-  judged.verdict === 'may-still-appear';
-
-function lineOf(
-  reflex: Reflex,
+function changing(
+  code: 'opening' | 'closing',
+  totals: Totals,
   compiled: Compiled,
-  record: Case,
-  ages: Ages,
-  options: JudgeOptions,
-): PlanLine | undefined {
-  const totals = totalsOf(readAt(compiled, ages.axisDay, ages.sdDays));
-  if (!totals.anySpeaks) return undefined;
-  const why: PlanWhy[] = [];
-  let tells = entropy(totals.meanExpectation);
-  const opening = totals.phases[EMERGING]! / totals.speaking;
-  const closing = totals.phases[INTEGRATING]! / totals.speaking;
-  if (opening >= 0.1) why.push({ code: 'opening', share: opening });
-  if (closing >= 0.1) why.push({ code: 'closing', share: closing });
-  const last = lastAsking(record, reflex.id, ages.on, options);
-  const open = last?.findings.find(isOpen);
-  if (open && last) {
-    tells += OPEN_BONUS;
-    const { judged, raised } = open;
-    why.push({
-      code: 'open-question',
-      verdict: judged.verdict,
-      flags: raised.map((r) => r.flag),
-      on: last.on,
-    });
-  } else if (!last && totals.meanExpectation >= 0.5) {
-    tells += UNTESTED_BONUS;
-    why.push({ code: 'never-tested' });
-    if (totals.meanEstablished >= 0.9) why.push({ code: 'at-its-height' });
+  dateOf: (day: AxisDay) => CivilDate | null,
+): PlanWhy[] {
+  const share = totals.phases[code === 'opening' ? EMERGING : INTEGRATING]! / totals.speaking;
+  if (share < FEW) return [];
+  const { day, byAll } = changeBy(compiled, code === 'opening' ? 'to-appear' : 'to-integrate');
+  return [{ code, share, by: day, date: day === null ? null : dateOf(day), byAll }];
+}
+
+/** What last time gives as a reason. */
+function reasonOf(last: LastTime): PlanWhy[] {
+  switch (last.code) {
+    case 'open':
+      return [{ code: 'open-question', verdict: last.verdict, flags: last.flags, on: last.on }];
+    case 'unread': {
+      const { response, state } = last.finding;
+      return [{ code: 'unread', response, state, on: last.on }];
+    }
+    case 'settled':
+      return [{ code: 'settled', now: last.now, on: last.on }];
+    case 'never':
+      return [{ code: 'never-tested' }];
+    case 'answered':
+      return [];
   }
-  return tells >= WORTH && why.length > 0
-    ? { reflex, sides: sidesOf(reflex), tells, why }
-    : undefined;
 }
 
-/** The days at which the sources that date a change would have it done, earliest first. */
-function changeDays(compiled: Compiled, awaits: OpenQuestion['awaits']): number[] {
-  const days = compiled.windows.flatMap((w) => {
-    if (awaits === 'to-appear') return w.appears ? [w.appears.to] : w.byTerm ? [280] : [];
-    return w.integrates?.to != null ? [w.integrates.to] : [];
+/** A child with the visits up to the date, each judged when it is first asked for. */
+interface Seen {
+  birth: Birth;
+  visits: readonly Visit[];
+  judged: (visit: Visit) => JudgedVisit;
+}
+
+/** An age on the axis at which lines are made, for a child or for none. */
+interface At {
+  axisDay: AxisDay;
+  sdDays: number;
+  options: JudgeOptions;
+  child?: Seen;
+}
+
+function lineOf(reflex: Reflex, compiled: Compiled, at: At): { line: PlanLine; worth: boolean } {
+  const { child, options } = at;
+  const totals = totalsOf(readAt(compiled, at.axisDay, at.sdDays));
+  const last = child && lastTime(child.visits, reflex, totals, child.judged);
+  const sides = sidesOf(reflex);
+  const asked = last?.code === 'open' || last?.code === 'unread';
+  const reasons = last ? reasonOf(last) : [];
+  if (!totals.anySpeaks) {
+    const why = [
+      ...reasons.filter(({ code }) => code !== 'never-tested'),
+      { code: 'silent' as const },
+    ];
+    return { line: { reflex, sides, tells: 0, why }, worth: false };
+  }
+  const limits = options.limits ?? DEFAULT_LIMITS;
+  const dateOf = (day: AxisDay): CivilDate | null =>
+    child ? dateAtAxisDay(child.birth, day, limits) : null;
+  const moving = [
+    ...changing('opening', totals, compiled, dateOf),
+    ...changing('closing', totals, compiled, dateOf),
+  ];
+  const isNew = last === undefined || last.code === 'never';
+  const tells = entropy(totals.meanExpectation);
+  const isTelling = tells >= WORTH;
+  const why: PlanWhy[] = [
+    ...reasons,
+    ...moving,
+    ...(isTelling && moving.length === 0 ? [{ code: 'divided' as const }] : []),
+    ...(isNew && totals.meanEstablished >= HEIGHT ? [{ code: 'at-its-height' as const }] : []),
+  ];
+  const worth =
+    asked || (last?.code !== 'settled' && isTelling) || (isNew && totals.meanExpectation >= DUE);
+  return { line: { reflex, sides, tells, why }, worth };
+}
+
+const isAsked = ({ why }: PlanLine): boolean =>
+  why.some(({ code }) => code === 'open-question' || code === 'unread');
+
+/**
+ * The order of testing: what upsets last, then by position, then what is open from last time, then the
+ * most telling. What is open stands as a reason of its own and adds nothing to the bits.
+ */
+export const inOrder = (a: PlanLine, b: PlanLine): number =>
+  Number(a.reflex.upsetting) - Number(b.reflex.upsetting) ||
+  POSITION_ORDER.indexOf(a.reflex.position) - POSITION_ORDER.indexOf(b.reflex.position) ||
+  Number(isAsked(b)) - Number(isAsked(a)) ||
+  b.tells - a.tells ||
+  (a.reflex.id < b.reflex.id ? -1 : Number(a.reflex.id > b.reflex.id));
+
+function linesAt(at: At): Lines {
+  const all = [...at.options.atlas.reflexes.values()].flatMap((reflex) => {
+    const compiled = at.options.sheet.get(reflex.id);
+    return compiled ? [lineOf(reflex, compiled, at)] : [];
   });
-  return days.sort((a, b) => a - b);
+  const of = (isWorth: boolean): PlanLine[] =>
+    all
+      .filter(({ worth }) => worth === isWorth)
+      .map(({ line }) => line)
+      .sort(inOrder);
+  return { lines: of(true), rest: of(false) };
 }
 
-function questionOf(
-  found: JudgedFinding,
-  record: Case,
-  options: JudgeOptions,
-): OpenQuestion | undefined {
-  const { verdict } = found.judged;
-  const awaits =
-    verdict === 'closing' || verdict === 'persisting'
-      ? 'to-integrate'
-      : verdict === 'may-still-appear' || verdict === 'missing'
-        ? 'to-appear'
-        : undefined;
-  if (!awaits) return undefined;
-  const days = changeDays(found.reading.compiled, awaits);
-  const dateOf = (day: number | undefined): CivilDate | null =>
-    day === undefined
-      ? null
-      : dateAtAxisDay(record.child.birth, day as AxisDay, options.limits ?? DEFAULT_LIMITS);
-  return {
-    reflex: found.finding.reflex,
-    side: found.finding.side,
-    verdict,
-    awaits,
-    most: dateOf(days[Math.ceil(days.length / 2) - 1]),
-    every: dateOf(days.at(-1)),
-  };
-}
+/** What is worth testing at an age, without a child. @param sdDays doubt in that age, days */
+export const linesForAge = (axisDay: AxisDay, sdDays: number, options: JudgeOptions): Lines =>
+  linesAt({ axisDay, sdDays, options });
 
-/** Open questions: of each reflex and side, the latest answer that awaits a change. */
-export function openQuestions(record: Case, on: CivilDate, options: JudgeOptions): OpenQuestion[] {
-  const latest = new Map<string, JudgedFinding>();
-  for (const visit of record.visits.filter((v) => v.on <= on))
-    for (const found of judgeVisit(record, visit, options).findings)
-      if (isAnswer(found.finding))
-        latest.set(`${found.finding.reflex} ${found.finding.side}`, found);
-  return [...latest.values()].flatMap((found) => questionOf(found, record, options) ?? []);
-}
-
-/** The plan for a date: grouped by position, upsetting ones last, the most telling first within. */
+/** The plan for a date not before birth (the caller has checked). */
 export function planFor(record: Case, on: CivilDate, options: JudgeOptions): Plan {
   const ages = agesOn(record.child.birth, on, options.limits ?? DEFAULT_LIMITS);
-  const lines: PlanLine[] = [];
-  for (const reflex of options.atlas.reflexes.values()) {
-    const compiled = options.sheet.get(reflex.id);
-    const line = compiled && lineOf(reflex, compiled, record, ages, options);
-    if (line) lines.push(line);
-  }
-  lines.sort(
-    (a, b) =>
-      Number(a.reflex.upsetting) - Number(b.reflex.upsetting) ||
-      POSITION_ORDER.indexOf(a.reflex.position) - POSITION_ORDER.indexOf(b.reflex.position) ||
-      b.tells - a.tells,
-  );
-  return { on, ages, lines, questions: openQuestions(record, on, options) };
+  const { axisDay, sdDays } = ages;
+  const history = historyOf(record.visits);
+  const known = new Map<Visit, JudgedVisit>();
+  const judged = (visit: Visit): JudgedVisit => {
+    const found = known.get(visit) ?? judgeVisit(record, visit, options, history);
+    known.set(visit, found);
+    return found;
+  };
+  const visits = record.visits.filter((visit) => visit.on <= on);
+  const child = { birth: record.child.birth, visits, judged };
+  return {
+    on,
+    ages,
+    ...linesAt({ axisDay, sdDays, options, child }),
+    questions: openQuestions(record, on, options),
+  };
 }

@@ -5,6 +5,7 @@ import { DEMO_ID, demoCase } from './demo.ts';
 import { Desk } from './desk.svelte.ts';
 import { Judgement } from './judgement.svelte.ts';
 import { isOwn, Library } from './library.svelte.ts';
+import { readDraft, writeDraft } from './draft.ts';
 import { Settings, type Shelf } from './settings.svelte.ts';
 import { Trial } from './trial.svelte.ts';
 import { View } from './view.svelte.ts';
@@ -22,6 +23,15 @@ function smallStorage(): Shelf | undefined {
   }
 }
 
+/** What lives as long as the page's tab, over a reload; undefined where it is denied. */
+function tabStorage(): Storage | undefined {
+  try {
+    return globalThis.sessionStorage;
+  } catch {
+    return undefined;
+  }
+}
+
 const OPEN = 'tidemark-open';
 const storage = smallStorage();
 const lastOpen = storage?.getItem(OPEN) ?? undefined;
@@ -33,6 +43,7 @@ export const settings = new Settings(storage, isKnownSource);
 export const view = new View();
 /** The first time, the invented child is shown at once; later, what was open is waited for. */
 export const desk = new Desk(library.known, lastOpen ? [] : seed, lastOpen);
+desk.draft = readDraft(tabStorage());
 /** What is tried on the open child and kept nowhere. */
 export const trial = new Trial(() => desk.open?.id);
 export const judgement = new Judgement(atlas, desk, settings, view, trial);
@@ -59,3 +70,6 @@ export function remember(): void {
     // a denied storage only means that the first child is opened next time
   }
 }
+
+/** Keeps what cannot be kept in the record yet over a reload. */
+export const rememberDraft = (): void => writeDraft(tabStorage(), desk.draft);

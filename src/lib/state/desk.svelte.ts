@@ -124,6 +124,14 @@ export class Desk {
     return this.#changed((record) => withChild(record, child), 'child-changed');
   }
 
+  /** The record as it would be with other details; nothing is changed. */
+  wouldBe(child: RawChild): Parsed<Case> {
+    const { open } = this;
+    return open
+      ? parseRaw(withChild(open.record, child), this.#atlas)
+      : refused({ code: 'missing', at: { field: 'child' } });
+  }
+
   /** Changes what surrounds the visits: of the open child, or of the one named. */
   follow(change: RawFollowUp, did: Did, id?: string): Parsed<Case> {
     return this.#changed((record) => withFollowUp(record, change), did, id);
@@ -181,6 +189,11 @@ export class Desk {
       if (parsed.ok) return parsed.value;
     }
     return number;
+  }
+
+  /** Holds a visit back as a draft, though it could be kept: something is asked first. */
+  holdVisit(number: number | undefined, visit: RawVisit): void {
+    if (this.open) this.draft = { childId: this.open.id, number, visit };
   }
 
   /** The visit with a number as it was last typed in: the draft of it, else what the record has. */

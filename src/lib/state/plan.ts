@@ -1,34 +1,19 @@
-/** The plan as it is read: runs of one position, and the two sides of a question told together. */
+/** The plan as it is read: the date it is made for, and the two sides of a question told together. */
 import type { CivilDate } from '../age/civil.ts';
-import type { Position, Side } from '../atlas/types.ts';
+import type { Side } from '../atlas/types.ts';
 import type { Case } from '../case/case.ts';
-import type { OpenQuestion, PlanLine } from '../judge/plan.ts';
+import type { OpenQuestion } from '../judge/plan.ts';
 
 /**
- * The date a plan is first made for: today, or the last visit where today lies before it. An invented
- * child does not grow older, so its plan is made for the last visit.
+ * The date a plan is first made for: that of the sheet kept for a visit to come, else today, or the
+ * last visit where today lies before it. An invented child does not grow older, so its plan is made for
+ * the last visit.
  */
-export function planDate({ child, visits }: Case, today: CivilDate): CivilDate {
+export function planDate({ child, visits, sheet }: Case, today: CivilDate): CivilDate {
   const last = visits.at(-1)?.on;
+  if (sheet && (!last || sheet.on >= last)) return sheet.on;
   if (last && (child.invented || today < last)) return last;
   return today < child.birth.born ? child.birth.born : today;
-}
-
-export interface Run {
-  position: Position;
-  lines: PlanLine[];
-}
-
-/** Lines in their order, those of one position together. */
-export function runsByPosition(lines: readonly PlanLine[]): Run[] {
-  const runs: Run[] = [];
-  for (const line of lines) {
-    const { position } = line.reflex;
-    const run = runs.find((one) => one.position === position);
-    if (run) run.lines.push(line);
-    else runs.push({ position, lines: [line] });
-  }
-  return runs;
 }
 
 /** Questions that await the same of both sides, asked once. */

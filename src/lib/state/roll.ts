@@ -9,7 +9,7 @@ import { agesOn, dateAtAxisDay, DEFAULT_LIMITS, type Ages } from '../age/clocks.
 import { agesAt, type Case } from '../case/case.ts';
 import type { ThinData, ThinVisit } from '../chart/thin.ts';
 import { judgeCase, type JudgedVisit, type JudgeOptions } from '../judge/judge.ts';
-import { openQuestions, type OpenQuestion } from '../judge/plan.ts';
+import { openQuestions, type OpenQuestion } from '../judge/questions.ts';
 import type { Kept } from '../store/store.ts';
 import { folded } from './fold.ts';
 import { once } from './sets.ts';

@@ -1,4 +1,4 @@
-/** What a reader chose once and keeps: sources, correction limits, theme and text size. */
+/** What a reader chose once and keeps: sources, correction limits, theme, text size, recording. */
 import * as v from 'valibot';
 import { DEFAULT_LIMITS, type CorrectionLimits } from '../age/clocks.ts';
 import { MAX_GESTATION_DAYS, MIN_GESTATION_DAYS } from '../age/gestation.ts';
@@ -10,6 +10,10 @@ export type Theme = (typeof THEMES)[number];
 /** Text sizes in per cent of the browser's own. */
 export const TEXTS = ['100', '150', '200'] as const;
 export type TextSize = (typeof TEXTS)[number];
+
+/** The hand that holds a tablet: the controls lie on its side. */
+export const HANDS = ['right', 'left'] as const;
+export type Hand = (typeof HANDS)[number];
 
 export const MAX_UNTIL_MONTHS = 60;
 
@@ -35,6 +39,8 @@ const shape = v.object({
     }),
     DEFAULT_LIMITS,
   ),
+  hand: v.fallback(v.picklist(HANDS), 'right'),
+  verdicts: v.fallback(v.boolean(), false),
 });
 
 const KEY = 'tidemark-settings';
@@ -50,13 +56,18 @@ export class Settings {
   text = $state<TextSize>('100');
   sources = $state.raw<SourceChoice>(ALL_SOURCES);
   limits = $state.raw<CorrectionLimits>(DEFAULT_LIMITS);
+  hand = $state<Hand>('right');
+  /** Whether verdicts are shown while recording; off, so that what is expected colours nothing. */
+  verdicts = $state(false);
   readonly #shelf: Shelf | undefined;
 
   constructor(shelf: Shelf | undefined, knownSources: Pick<ReadonlySet<string>, 'has'>) {
     this.#shelf = shelf;
     const kept = v.safeParse(shape, this.#read());
     if (!kept.success) return;
-    const { theme, text, sources, limits } = kept.output;
+    const { theme, text, sources, limits, hand, verdicts } = kept.output;
+    this.hand = hand;
+    this.verdicts = verdicts;
     this.theme = theme;
     this.text = text;
     this.limits = limits;
@@ -92,6 +103,16 @@ export class Settings {
     this.#keep();
   }
 
+  setHand(hand: Hand): void {
+    this.hand = hand;
+    this.#keep();
+  }
+
+  setVerdicts(verdicts: boolean): void {
+    this.verdicts = verdicts;
+    this.#keep();
+  }
+
   #read(): unknown {
     try {
       return JSON.parse(this.#shelf?.getItem(KEY) ?? '{}');
@@ -101,9 +122,10 @@ export class Settings {
   }
 
   #keep(): void {
-    const { theme, text, sources, limits } = this;
+    const { theme, text, sources, limits, hand, verdicts } = this;
+    const kept = { theme, text, sources, limits, hand, verdicts };
     try {
-      this.#shelf?.setItem(KEY, JSON.stringify({ theme, text, sources, limits }));
+      this.#shelf?.setItem(KEY, JSON.stringify(kept));
     } catch {
       // a full or denied storage only means that the choice is forgotten with the page
     }

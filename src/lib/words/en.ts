@@ -13,7 +13,9 @@ import * as orderPages from './en/orderPages.ts';
 import * as ownPages from './en/ownPages.ts';
 import * as pages from './en/pages.ts';
 import * as problems from './en/problems.ts';
+import * as recording from './en/recording.ts';
 import * as report from './en/report.ts';
+import * as sheet from './en/sheet.ts';
 import * as table from './en/table.ts';
 import * as ui from './en/ui.ts';
 
@@ -32,7 +34,9 @@ export const en = {
   ownPages,
   pages,
   problems,
+  recording,
   report,
+  sheet,
   table,
   ui,
 };

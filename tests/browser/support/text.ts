@@ -17,7 +17,7 @@ export const textFaults = (page: Page): Promise<string[]> =>
     };
     const isHidden = (element: Element): boolean =>
       !element.checkVisibility({ opacityProperty: true, visibilityProperty: true }) ||
-      element.closest('.unseen, .skip, option, title, desc') !== null;
+      element.closest('.unseen, .skip, #svelte-announcer, option, title, desc') !== null;
 
     const boxes: Box[] = [];
     const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);

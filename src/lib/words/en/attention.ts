@@ -211,8 +211,6 @@ export const orders = {
 
 export const plan = {
   title: 'Next',
-  on: 'Plan for',
-  lead: 'In an order that turns the infant least; what upsets stands last.',
   nothing: 'Nothing would tell much on this date.',
   upsetting: 'Last, since it may upset',
   questions: 'Open questions',

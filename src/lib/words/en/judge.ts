@@ -2,7 +2,6 @@
 import { formatGestation } from '../../age/gestation.ts';
 import type { Response } from '../../case/finding.ts';
 import type { Agreement, TurningPoint } from '../../judge/hangs.ts';
-import type { PlanWhy } from '../../judge/plan.ts';
 import type { Attention, Flag, Raised } from '../../judge/rules/rule.ts';
 import type { Order } from '../../judge/sequence.ts';
 import type { NotJudged, VerdictWord } from '../../judge/verdict.ts';
@@ -116,24 +115,6 @@ export const firmWords = (firm: boolean): string =>
 
 /** The share of a verdict, in whole per cent. */
 export const shareWords = (share: number): string => `${Math.round(share * 100)} %`;
-
-export function planWhyWords(why: PlanWhy): string {
-  switch (why.code) {
-    case 'opening':
-      return 'opening now';
-    case 'closing':
-      return 'closing now';
-    case 'at-its-height':
-      return 'should stand at its height';
-    case 'never-tested':
-      return 'never tested';
-    case 'open-question': {
-      const flagged = why.flags.map((flag) => flags[flag as Flag]);
-      const verdict = verdicts[why.verdict as VerdictWord];
-      return `last time: ${[verdict, ...flagged].join(', ')}`;
-    }
-  }
-}
 
 /** Said under every list of verdicts. */
 export const CAUTION =

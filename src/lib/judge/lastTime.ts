@@ -1,0 +1,79 @@
+/** What the last visits left of one reflex: an open question, no answer, or a change seen through. */
+import type { CivilDate } from '../age/civil.ts';
+import { sidesOf } from '../atlas/atlas.ts';
+import type { Reflex } from '../atlas/types.ts';
+import type { Visit } from '../case/case.ts';
+import { isAnswer, isElicited, type Finding } from '../case/finding.ts';
+import { totalsOf, type Totals } from './expectation.ts';
+import { worstFirst, type JudgedFinding, type JudgedVisit } from './judge.ts';
+import { EMERGING, INTEGRATED, INTEGRATING, NOT_YET } from './phases.ts';
+
+/** What stands from last time. */
+export type LastTime =
+  | { code: 'never' }
+  /** Looked at, and no answer since: not assessable, or missing in a state that does not allow judging. */
+  | { code: 'unread'; on: CivilDate; finding: Finding }
+  /** To be looked at again: the verdict that asks for most, with every flag on any side. */
+  | { code: 'open'; on: CivilDate; verdict: string; flags: readonly string[] }
+  /** Seen to be there or gone on every side, with no change ahead. */
+  | { code: 'settled'; on: CivilDate; now: 'there' | 'gone' }
+  | { code: 'answered'; on: CivilDate };
+
+/** A share of the sources too small to matter: one voice in ten. A choice of ours. */
+export const FEW = 0.1;
+
+/** Whether a judged finding leaves something to look at again. */
+const isOpen = ({ judged, attention }: JudgedFinding): boolean =>
+  attention === 'discuss' ||
+  attention === 'watch' ||
+  judged.verdict === 'closing' ||
+  judged.verdict === 'may-still-appear';
+
+const share = ({ phases, speaking }: Totals, ...which: readonly number[]): number =>
+  which.reduce((sum, phase) => sum + phases[phase]!, 0) / speaking;
+
+/**
+ * A change that was seen through on every side: there, and not yet in the span in which it goes; or
+ * gone, at an age past the span in which it comes. To test it again would look for a return.
+ */
+function settled(
+  reflex: Reflex,
+  found: readonly JudgedFinding[],
+  now: Totals,
+): 'there' | 'gone' | undefined {
+  const answers = found.map(({ finding }) => finding).filter(isAnswer);
+  const needed = sidesOf(reflex).filter((side) => side !== 'midline' || !reflex.testedPerSide);
+  if (!needed.every((side) => answers.some((answer) => answer.side === side))) return undefined;
+  if (answers.every(({ response }) => isElicited(response)))
+    return share(now, INTEGRATING, INTEGRATED) < FEW ? 'there' : undefined;
+  if (answers.some(({ response }) => isElicited(response))) return undefined;
+  const then = totalsOf(found[0]!.reading);
+  return then.anySpeaks && share(then, NOT_YET, EMERGING) < FEW ? 'gone' : undefined;
+}
+
+/**
+ * What stands of a reflex from a child's visits up to a date, oldest first.
+ * @param now what the sources say of it on that date
+ * @param judged a visit with its verdicts
+ */
+export function lastTime(
+  visits: readonly Visit[],
+  reflex: Reflex,
+  now: Totals,
+  judged: (visit: Visit) => JudgedVisit,
+): LastTime {
+  const of = (visit: Visit): Finding[] => visit.findings.filter((f) => f.reflex === reflex.id);
+  const looked = visits.filter((visit) => of(visit).length > 0);
+  const last = looked.findLast((visit) => of(visit).some(isAnswer));
+  const since = looked.at(-1);
+  if (!since) return { code: 'never' };
+  if (since !== last) return { code: 'unread', on: since.on, finding: of(since)[0]! };
+  const found = judged(last).findings.filter(({ finding }) => finding.reflex === reflex.id);
+  const open = worstFirst(found.filter(isOpen));
+  if (open[0]) {
+    const flags = new Set(open.flatMap(({ raised }) => raised.map(({ flag }) => flag)));
+    return { code: 'open', on: last.on, verdict: open[0].judged.verdict, flags: [...flags] };
+  }
+  const seen = now.anySpeaks ? settled(reflex, found, now) : undefined;
+  return seen ? { code: 'settled', on: last.on, now: seen } : { code: 'answered', on: last.on };
+}

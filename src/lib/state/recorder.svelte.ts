@@ -1,0 +1,154 @@
+/** The recording of one visit: its lines, the place one stands at, and what an answer leads to. */
+import type { Atlas } from '../atlas/atlas.ts';
+import type { Side } from '../atlas/types.ts';
+import type { InfantState, Response } from '../case/finding.ts';
+import type { RawVisit } from '../case/shape.ts';
+import { planFor } from '../judge/plan.ts';
+import type { Judgement } from './judgement.svelte.ts';
+import {
+  answered,
+  isDone,
+  lastState,
+  linesFor,
+  nextOpen,
+  placeAfter,
+  placeAt,
+  sheetServing,
+  withoutVisitNumber,
+  withOne,
+  withStateFromHere,
+  type Place,
+} from './recording.ts';
+import { findingAt } from './visit.ts';
+import type { VisitEntry } from './visitEntry.svelte.ts';
+
+/** What a touch changes, and where one stands after it. */
+export interface Touched {
+  visit: RawVisit;
+  to: Place;
+  /** How many lines of the sheet are not done, when this answer ended it. */
+  ended: number | undefined;
+}
+
+export class Recorder {
+  readonly #entry: VisitEntry;
+  readonly #judgement: Judgement;
+  readonly #atlas: Atlas;
+  readonly #number: () => number | undefined;
+  /** Reflexes added here beyond the sheet, before they are recorded. */
+  #added = $state.raw<readonly string[]>([]);
+  #at = $state.raw<Place>();
+  #chosen = $state<InfantState>();
+
+  /** The date the lines are planned for: the visit's, or the birth's while that lies after it. */
+  readonly #date = $derived.by(() => {
+    const { date, today } = this.#entry;
+    const born = this.#judgement.record?.child.birth.born;
+    return date && born && date >= born ? date : (born ?? today);
+  });
+  /** The sheet that was made for this visit, if one was. */
+  readonly sheet = $derived.by(
+    () => this.#judgement.record && sheetServing(this.#judgement.record.sheet, this.#date),
+  );
+  readonly #order = $derived.by((): readonly string[] => {
+    const { record, options } = this.#judgement;
+    if (this.sheet || !record) return this.sheet?.reflexes ?? [];
+    const plan = planFor(withoutVisitNumber(record, this.#number()), this.#date, options);
+    return plan.lines.map(({ reflex }) => reflex.id);
+  });
+  readonly lines = $derived.by(() => {
+    const { visit } = this.#entry;
+    return visit ? linesFor(this.#order, visit, this.#added, this.#atlas.reflexes) : [];
+  });
+  /** The line one stands on; undefined when there is none to stand on. */
+  readonly line = $derived.by(() => {
+    const { visit } = this.#entry;
+    return (
+      this.lines.find(({ id }) => id === this.#at?.id) ??
+      (visit && nextOpen(this.lines, visit)) ??
+      this.lines.find(({ reflex }) => reflex)
+    );
+  });
+  readonly place = $derived.by((): Place | undefined => {
+    const { line } = this;
+    return line && (this.#at?.id === line.id ? this.#at : placeAt(line));
+  });
+  /** The infant's state that counts for what is recorded next. */
+  readonly state = $derived.by((): InfantState => {
+    const { visit } = this.#entry;
+    return this.#chosen ?? (visit ? lastState(visit) : 'not-recorded');
+  });
+  readonly #onSheet = $derived.by(() => this.lines.filter(({ onSheet }) => onSheet));
+  /** How many lines of the sheet are done, and how many there are. */
+  readonly progress = $derived.by(() => ({
+    done: this.#onSheet.length - this.#left(this.#entry.visit),
+    of: this.#onSheet.length,
+  }));
+
+  constructor(
+    entry: VisitEntry,
+    judgement: Judgement,
+    atlas: Atlas,
+    number: () => number | undefined,
+  ) {
+    this.#entry = entry;
+    this.#judgement = judgement;
+    this.#atlas = atlas;
+    this.#number = number;
+  }
+
+  #left(visit: RawVisit | undefined): number {
+    return this.#onSheet.filter((line) => !visit || !isDone(visit, line)).length;
+  }
+
+  stand(at: Place): void {
+    this.#at = at;
+  }
+
+  /** A response on some sides of the line one stands on; undefined clears them. */
+  answer(sides: readonly Side[], response: Response | undefined): Touched | undefined {
+    const { line, lines } = this;
+    const { visit } = this.#entry;
+    const [first] = sides;
+    if (!visit || !line || !first) return undefined;
+    const next = answered(visit, line, sides, response, this.state);
+    const to = response
+      ? placeAfter(lines, line, sides.at(-1) ?? first, visit, next)
+      : { id: line.id, side: first };
+    const isEnd = isDone(next, line) && !isDone(visit, line) && to.id === line.id;
+    return { visit: next, to, ended: isEnd ? this.#left(next) : undefined };
+  }
+
+  /** A reason goes with the side one stands on, and with the others where they have none either. */
+  reason(text: string): Touched | undefined {
+    const { line, place } = this;
+    const { visit } = this.#entry;
+    if (!visit || !line || !place) return undefined;
+    let next = withOne(visit, place, { note: text });
+    for (const side of line.sides) {
+      const other = findingAt(next, line.id, side);
+      if (other?.response === 'not-assessable' && !other.note.trim())
+        next = withOne(next, { id: line.id, side }, { note: text });
+    }
+    const onward = isDone(next, line) ? nextOpen(this.lines, next, line.id) : undefined;
+    const open = line.sides.find((side) => !findingAt(next, line.id, side));
+    const to = onward ? placeAt(onward) : { id: line.id, side: open ?? place.side };
+    return { visit: next, to, ended: undefined };
+  }
+
+  /** A state from here on; answers with the visit where findings without one take it. */
+  setState(state: InfantState): RawVisit | undefined {
+    const { visit } = this.#entry;
+    this.#chosen = state;
+    return visit?.findings.some((finding) => finding.state === 'not-recorded')
+      ? withStateFromHere(visit, state)
+      : undefined;
+  }
+
+  /** One more line beyond the sheet; answers with its first place. */
+  add(id: string): Place | undefined {
+    this.#added = [...this.#added, id];
+    const line = this.lines.find((one) => one.id === id);
+    return line && placeAt(line);
+  }
+}

@@ -1,0 +1,81 @@
+/** One visit while it is entered: what stands, what is asked of its date, and where it is kept. */
+import { parseCivil, type CivilDate } from '../age/civil.ts';
+import type { RawVisit } from '../case/shape.ts';
+import type { Desk } from './desk.svelte.ts';
+import { blankVisit, isBlank } from './visit.ts';
+import { dateAsks, followedBy, type DateAsks } from './visitDate.ts';
+
+const NOTHING_ASKED: DateAsks = {
+  beforeBirth: undefined,
+  ahead: undefined,
+  sameDay: undefined,
+};
+
+export class VisitEntry {
+  readonly #desk: Desk;
+  readonly #number: () => number | undefined;
+  readonly today: CivilDate;
+  /** A date ahead of today that was agreed to. */
+  #agreed = $state<string>();
+  /** The visit that follows, when this one was sorted in before it. */
+  sortedBefore = $state<CivilDate>();
+
+  readonly #typed = $derived.by(() => this.#desk.visitTyped(this.#number()));
+  /** The visit as it was last typed; undefined when there is none with this number. */
+  readonly visit = $derived.by(
+    () => this.#typed ?? (this.#number() === undefined ? blankVisit(this.today) : undefined),
+  );
+  readonly date = $derived.by(() => this.visit && parseCivil(this.visit.on));
+  readonly problems = $derived.by(() => this.#desk.draftProblems(this.#number()));
+  readonly asks = $derived.by((): DateAsks => {
+    const { visit } = this;
+    const record = this.#desk.open?.record;
+    if (!visit || !record) return NOTHING_ASKED;
+    const asks = dateAsks(record, this.#number(), visit, this.today);
+    return asks.ahead === this.#agreed ? { ...asks, ahead: undefined } : asks;
+  });
+  /** Whether something was entered that is not in the record yet. */
+  readonly isWaiting = $derived.by(() => {
+    const { open, draft } = this.#desk;
+    return (
+      draft !== undefined &&
+      draft.childId === open?.id &&
+      draft.number === this.#number() &&
+      !isBlank(draft.visit)
+    );
+  });
+
+  constructor(desk: Desk, number: () => number | undefined, today: CivilDate) {
+    this.#desk = desk;
+    this.#number = number;
+    this.today = today;
+  }
+
+  /** Keeps the visit as far as it has come; answers with its number once it stands in the record. */
+  write(next: RawVisit): number | undefined {
+    const number = this.#number();
+    const record = this.#desk.open?.record;
+    if (!record) return number;
+    const { ahead } = dateAsks(record, number, next, this.today);
+    if (ahead && ahead !== this.#agreed) {
+      this.#desk.holdVisit(number, next);
+      return number;
+    }
+    const kept = this.#desk.writeVisit(number, next);
+    if (kept !== undefined && kept !== number) this.#sorted(kept);
+    return kept;
+  }
+
+  /** The date ahead of today is taken. */
+  agree(): number | undefined {
+    const { visit } = this;
+    this.#agreed = this.asks.ahead;
+    return visit && this.write(visit);
+  }
+
+  /** Says where a visit was sorted in. */
+  #sorted(number: number): void {
+    const { open } = this.#desk;
+    this.sortedBefore = open && followedBy(open.record, number);
+  }
+}

@@ -1,0 +1,132 @@
+/** English for recording at the infant's side, and for what is asked about a visit's date. */
+import type { Side } from '../../atlas/types.ts';
+import type { CivilDate } from '../../age/civil.ts';
+import type { VerdictWord } from '../../judge/verdict.ts';
+import { dateWords } from './ages.ts';
+import { verdicts } from './judge.ts';
+
+export const recording = {
+  title: (date: string): string => `Recording, ${date}`,
+  open: 'Record on the sheet',
+  done: 'Done',
+  form: 'Date, examiner, milestones',
+  state: 'The infant is',
+  stateHelp: 'Counts from here on; what is recorded keeps its state.',
+  stateOf: 'State for this one',
+  notTested: 'not tested',
+  left: 'Left',
+  right: 'Right',
+  midline: 'Midline',
+  both: 'both',
+  bothSides: (response: string): string => `both sides: ${response}`,
+  onSide: (side: Side, response: string): string => `${side}: ${response}`,
+  why: (side: Side): string => (side === 'midline' ? 'Why not?' : `Why not, ${side}?`),
+  whyHelp: 'Touch a reason or write one.',
+  whyMissing: 'No reason yet.',
+  comment: (side: Side): string => (side === 'midline' ? 'Comment' : `Comment, ${side}`),
+  commentFirst: 'A comment goes with a response: give one first.',
+  previous: 'Back',
+  next: 'Next',
+  clear: 'Clear',
+  undo: 'Undo',
+  keys: 'Keys',
+  hand: 'Held in',
+  hands: { right: 'the right hand', left: 'the left hand' },
+  sheetFrom: (date: string): string => `In the order of the sheet for ${date}.`,
+  sheetComputed: 'In the order reckoned for this date.',
+  beyond: 'Beyond the sheet',
+  add: 'Add another',
+  progress: (done: number, of: number): string => `${done} of ${of} recorded`,
+  kept: 'Kept at each touch.',
+  notKept: 'Not kept yet:',
+  ended: (left: number): string =>
+    left === 0
+      ? 'The sheet is done.'
+      : left === 1
+        ? 'The end of the sheet. 1 is not tested.'
+        : `The end of the sheet. ${left} are not tested.`,
+  verdict: 'Show the verdict',
+  noVerdict: 'Nothing is recorded here to judge.',
+  verdictWaits: 'The verdict can be read once the visit is kept.',
+  settingTitle: 'While recording',
+  setting: 'Show verdicts while recording',
+  settingHelp: 'Off by custom, so that what was expected does not colour what is seen.',
+  now: (name: string, side: string): string => `Now ${name}${side ? `, ${side}` : ''}.`,
+};
+
+/** Usual reasons why a response cannot be told. */
+export const REASONS = [
+  'asleep',
+  'crying',
+  'would not settle',
+  'splint or plaster',
+  'line or tube in the way',
+  'tender there',
+  'position not allowed',
+  'no time left',
+] as const;
+
+export const keys = {
+  title: 'Keys while recording',
+  close: 'Close',
+  list: [
+    ['↑ ↓', 'the line before, the line after'],
+    ['← →', 'the side'],
+    ['1 to 5', 'not elicited, weak, elicited, brisk, obligatory'],
+    ['Shift with 1 to 5', 'the same on both sides'],
+    ['0 or n', 'not assessable'],
+    ['Backspace', 'clear the side: not tested'],
+    ['s', 'the infant’s state'],
+    ['c', 'comment, or why it is not assessable'],
+    ['v', 'show the verdict'],
+    ['u or Ctrl+Z', 'undo'],
+    ['?', 'this list'],
+  ],
+} as const;
+
+/** What is asked of a visit's date, and what is said of it. */
+export const dates = {
+  beforeBirth: (on: CivilDate, born: CivilDate): string =>
+    `This date, ${dateWords(on)}, is before the birth date, ${dateWords(born)}. Is the birth date right?`,
+  mendBirth: 'No, mend the birth date',
+  mendVisit: 'Yes, mend the visit date',
+  ahead: (on: CivilDate, today: CivilDate): string =>
+    `This date, ${dateWords(on)}, lies ahead of today, ${dateWords(today)}. Keep it all the same?`,
+  keepAhead: 'Keep it',
+  takeToday: 'Take today',
+  waitsAnswer: 'Not kept yet: answer what is asked about the date. Nothing you entered is lost.',
+  sorted: (before: CivilDate): string =>
+    `Visits stand in the order of their dates: this one lies before that of ${dateWords(before)}.`,
+  sameDay: (examiner: string): string =>
+    examiner
+      ? `There is another visit on this date, by ${examiner}.`
+      : 'There is another visit on this date, without an examiner.',
+  goThere: 'Go to that visit',
+  nameExaminer: 'Name another examiner',
+};
+
+/** Findings on what is not in the atlas now: kept, and not judged. */
+export const kept = {
+  removed: (id: string): string =>
+    `Recorded for “${id}”, which is no longer in the atlas. It stays in the record and is not judged.`,
+  off: (name: string): string =>
+    `${name} is switched off at present. What was recorded stays in the record and is not judged.`,
+  bring: 'Sources and reflexes of your own',
+};
+
+/** Before a changed due date is taken. */
+export const redate = {
+  title: (n: number, of: number): string =>
+    n === 1 ? `This changes 1 of ${of} verdicts` : `This changes ${n} of ${of} verdicts`,
+  shift: (days: number): string =>
+    days === 0
+      ? 'The due date stays where it is.'
+      : `The due date moves ${Math.abs(days)} ${Math.abs(days) === 1 ? 'day' : 'days'} ${days > 0 ? 'later' : 'earlier'}.`,
+  take: 'Take it',
+  leave: 'Leave it as it was',
+  undo: 'It can be undone afterwards.',
+  at: (on: CivilDate): string => dateWords(on),
+  change: (before: string, after: string): string => `${before} → ${after}`,
+};
+
+export const verdictWord = (verdict: VerdictWord | 'not-judged'): string => verdicts[verdict];

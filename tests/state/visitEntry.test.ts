@@ -1,0 +1,144 @@
+import { describe, expect, it } from 'vitest';
+import type { CivilDate } from '../../src/lib/age/civil.ts';
+import { ATLAS } from '../../src/lib/atlas/atlas.ts';
+import { rawOf } from '../../src/lib/case/file.ts';
+import { parseRaw } from '../../src/lib/case/parse.ts';
+import { judgeCase, sheetOf } from '../../src/lib/judge/judge.ts';
+import { demoCase } from '../../src/lib/state/demo.ts';
+import { Desk } from '../../src/lib/state/desk.svelte.ts';
+import { readDraft, writeDraft } from '../../src/lib/state/draft.ts';
+import { redated } from '../../src/lib/state/redate.ts';
+import { blankVisit, withResponse } from '../../src/lib/state/visit.ts';
+import { dateAsks } from '../../src/lib/state/visitDate.ts';
+import { VisitEntry } from '../../src/lib/state/visitEntry.svelte.ts';
+
+const record = demoCase(ATLAS);
+const today = '2026-06-08' as CivilDate;
+const visitOn = (on: string, examiner = '') => ({
+  ...withResponse(blankVisit(on), 'moro', ['left'], 'weak', 'quiet-alert'),
+  examiner,
+});
+const entryOf = (number?: number) => {
+  const desk = new Desk(ATLAS, [{ id: 'kestrel', record }], undefined);
+  return { desk, entry: new VisitEntry(desk, () => number, today) };
+};
+
+describe('the date of a visit', () => {
+  it('ahead of today is asked about before it is kept, and taken once agreed to', () => {
+    const { desk, entry } = entryOf();
+    entry.write(visitOn('2026-07-01'));
+    expect(desk.open?.record).toBe(record);
+    expect(entry.isWaiting).toBe(true);
+    expect(entry.asks.ahead).toBe('2026-07-01');
+    expect(entry.visit).toEqual(visitOn('2026-07-01'));
+    expect(entry.agree()).toBe(4);
+    expect(desk.open?.record.visits.at(-1)?.on).toBe('2026-07-01');
+    expect(desk.draft).toBeUndefined();
+  });
+
+  it('that was kept ahead of today is not asked about again', () => {
+    const early = '2026-05-01' as CivilDate;
+    expect(dateAsks(record, 3, visitOn('2026-05-11', 'Rowan'), early).ahead).toBeUndefined();
+    expect(dateAsks(record, 3, visitOn('2026-05-12', 'Rowan'), early).ahead).toBe('2026-05-12');
+  });
+
+  it('before birth waits as a draft, with the question which of the two is wrong', () => {
+    const { desk, entry } = entryOf();
+    entry.write(visitOn('2025-01-01'));
+    expect(entry.asks.beforeBirth).toBe('2025-01-01');
+    expect(entry.isWaiting).toBe(true);
+    expect(desk.open?.record).toBe(record);
+  });
+
+  it('out of order is sorted in, and it is said before which visit', () => {
+    const { entry } = entryOf();
+    expect(entry.write(visitOn('2026-02-02'))).toBe(2);
+    expect(entry.sortedBefore).toBe('2026-03-16');
+    const last = entryOf();
+    expect(last.entry.write(visitOn('2026-06-01'))).toBe(4);
+    expect(last.entry.sortedBefore).toBeUndefined();
+  });
+
+  it('of another visit is said, and whether the examiner is the same', () => {
+    expect(dateAsks(record, undefined, visitOn('2026-05-11', 'Rowan'), today).sameDay).toEqual({
+      number: 3,
+      examiner: 'Rowan',
+      isTwin: true,
+    });
+    expect(dateAsks(record, undefined, visitOn('2026-05-11'), today).sameDay?.isTwin).toBe(false);
+    expect(dateAsks(record, 3, visitOn('2026-05-11', 'Rowan'), today).sameDay).toBeUndefined();
+  });
+});
+
+describe('an unfinished visit', () => {
+  const tab = () => {
+    const kept = new Map<string, string>();
+    return {
+      getItem: (key: string) => kept.get(key) ?? null,
+      setItem: (key: string, value: string) => void kept.set(key, value),
+      removeItem: (key: string) => void kept.delete(key),
+    };
+  };
+
+  it('outlives a reload, and goes when it is kept', () => {
+    const place = tab();
+    const draft = { childId: 'kestrel', number: undefined, visit: visitOn('2025-01-01') };
+    writeDraft(place, draft);
+    expect(readDraft(place)).toEqual(draft);
+    writeDraft(place, { ...draft, number: 2 });
+    expect(readDraft(place)?.number).toBe(2);
+    writeDraft(place, undefined);
+    expect(readDraft(place)).toBeUndefined();
+  });
+
+  it.each(['{', '7', '{"childId":"kestrel"}', '{"childId":1,"visit":{}}'])(
+    'that is not understood is none: %s',
+    (text) => {
+      const place = tab();
+      place.setItem('tidemark-draft', text);
+      expect(readDraft(place)).toBeUndefined();
+    },
+  );
+});
+
+describe('another due date', () => {
+  const options = { atlas: ATLAS, sheet: sheetOf(ATLAS) };
+  const withGestation = (gestation: string) => {
+    const raw = rawOf(record);
+    const parsed = parseRaw({ ...raw, child: { ...raw.child, gestation } }, ATLAS);
+    if (!parsed.ok) throw new Error('refused');
+    return parsed.value;
+  };
+
+  it('that is the same changes nothing', () => {
+    expect(redated(record, withGestation('31w2d'), options)).toMatchObject({
+      moved: [],
+      count: 0,
+      shiftDays: 0,
+    });
+  });
+
+  it('tells every finding whose verdict or what it asks for is another, and no other', () => {
+    const after = withGestation('36w2d');
+    const would = redated(record, after, options);
+    expect(would.shiftDays).toBe(-35);
+    const words = (from: typeof record) =>
+      judgeCase(from, options).flatMap(({ findings }) =>
+        findings.map(({ judged, attention }) => `${judged.verdict} ${attention}`),
+      );
+    const [was, is] = [words(record), words(after)];
+    expect(would.of).toBe(was.length);
+    expect(would.count).toBe(was.filter((word, i) => word !== is[i]).length);
+    expect(would.count).toBeGreaterThan(0);
+    expect(would.moved.reduce((sum, { sides }) => sum + sides.length, 0)).toBe(would.count);
+  });
+
+  it('is tried without a change', () => {
+    const { desk } = entryOf();
+    const child = { ...rawOf(record).child, gestation: '36w2d' };
+    const would = desk.wouldBe(child);
+    expect(would.ok && would.value.child.birth.gestationalDays).toBe(36 * 7 + 2);
+    expect(desk.open?.record).toBe(record);
+    expect(desk.history.canUndo).toBe(false);
+  });
+});
