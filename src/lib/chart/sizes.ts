@@ -6,6 +6,8 @@ import type { ChartData, Shown } from './model.ts';
 export interface Room {
   widthPx: number;
   heightPx?: number;
+  /** Names stand beside their ridges however wide the letters run, as in a hall. */
+  beside?: boolean;
 }
 
 export interface Sizes {
@@ -97,7 +99,7 @@ export function sizesFor(
   names: Beside,
   measure: Measure,
 ): Sizes {
-  const narrow = room.widthPx < NARROW_BELOW * text && !shown.dense;
+  const narrow = room.widthPx < NARROW_BELOW * text && !shown.dense && room.beside !== true;
   const axis = 40 * text;
   const foot = 31 * text;
   const tight = room.heightPx !== undefined && room.heightPx < 760 * text;

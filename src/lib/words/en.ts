@@ -15,6 +15,7 @@ import * as pages from './en/pages.ts';
 import * as problems from './en/problems.ts';
 import * as report from './en/report.ts';
 import * as table from './en/table.ts';
+import * as talks from './en/talks.ts';
 import * as ui from './en/ui.ts';
 
 export const en = {
@@ -34,5 +35,6 @@ export const en = {
   problems,
   report,
   table,
+  talks,
   ui,
 };
