@@ -235,6 +235,18 @@ const rawStep = ({ age, range, ...step }: TalkStep) => ({
   toDays: range.to,
 });
 
+/** What is wrong with words being typed, so that none is kept that could not be opened again. */
+export function wordFaults(
+  text: string,
+  field: 'title' | 'about' | 'caption' | 'note',
+): readonly TalkProblem[] {
+  const read = new TalkReader();
+  if (field === 'title' || field === 'caption') read.line(text, field);
+  else read.text(text, field, MAX_TALK_NOTE);
+  if (field === 'title' && text.trim() === '') read.refuse(field, { code: 'empty' });
+  return read.problems;
+}
+
 /** A talk as the text of its file. */
 export const talkText = ({ title, about, steps }: Talk): string =>
   `${JSON.stringify({ format: TALK_FORMAT, version: TALK_VERSION, title, about, steps: steps.map(rawStep) }, null, 2)}\n`;

@@ -15,7 +15,7 @@ export const protective = [
   view(ALL, months(6), { range, figure: ALL[1], lit: ALL[1] }),
   view(ALL, months(7), { range, figure: ALL[2], lit: ALL[2] }),
   view(ALL, months(9), { range, figure: ALL[3], lit: ALL[3] }),
-  view(ALL.slice(1), months(8), { range, orders: ['protective-directions'] }),
+  view([ALL[1]!, ALL[3]!], months(8), { range, orders: ['protective-directions'] }),
   view(ALL.slice(0, 2), months(9), { range, orders: ['downward-then-forward'] }),
   view(ALL.slice(1, 2), months(12), { range, orders: ['forward-before-walking'] }),
 ];
