@@ -29,7 +29,7 @@ interface Letter {
 /** Every text as it is drawn: the height of its capitals by the browser's own measure, and its contrast (WCAG 2.2). */
 const letters = (page: Page): Promise<Letter[]> =>
   page.evaluate(() => {
-    const pen = document.createElement('canvas').getContext('2d')!;
+    const pen = document.createElement('canvas').getContext('2d', { willReadFrequently: true })!;
     const rgba = (colour: string): number[] => {
       pen.clearRect(0, 0, 1, 1);
       pen.fillStyle = colour;
@@ -234,16 +234,18 @@ for (const size of [
       await page.emulateMedia({ reducedMotion: 'reduce', colorScheme: ink });
       await page.setViewportSize(size);
       for (const talk of TALKS) {
+        await page.goto('about:blank'); // so that nothing of the talk before is measured
         await open(page, `#/stage/${talk}?step=1`);
         const steps = Number((await place(page).textContent())!.split(' of ')[1]);
         for (let step = 1; step <= steps; step += 1) {
           await expect(place(page)).toHaveText(`${step} of ${steps}`);
+          await expect(page.locator('.hall [data-lane]').first()).toBeVisible();
           const at = `${talk} ${step}`;
           const all = await letters(page);
           expect(all.length, at).toBeGreaterThan(8);
           const small = all.filter((letter) => letter.capitalPx < size.height / 40);
           expect(
-            small.map(({ words }) => words),
+            small.map(({ words, capitalPx }) => `${words} ${capitalPx}`),
             at,
           ).toEqual([]);
           const faint = all.filter(({ contrast }) => contrast < 7);
@@ -251,7 +253,8 @@ for (const size of [
             faint.map(({ words }) => words),
             at,
           ).toEqual([]);
-          expect(await textFaults(page), at).toEqual([]);
+          // what stands beside the chart takes its room a frame later
+          await expect.poll(() => textFaults(page), { message: at }).toEqual([]);
           const chart = (await page.locator('[data-moving]').boundingBox())!;
           const room = (await page.locator('.room').boundingBox())!;
           expect(chart.y + chart.height, at).toBeLessThanOrEqual(room.y + room.height + 1);

@@ -23,7 +23,7 @@ const openFile = (page: Page, text: string) =>
 
 test('a ready-made talk is looked through, started, and not changed', async ({ page }) => {
   await open(page, '#/talks');
-  await page.getByRole('link', { name: 'The arms before the legs' }).click();
+  await page.getByRole('link', { name: 'The arms before the legs', exact: true }).click();
   await expect(steps(page)).toHaveCount(7);
   await expect(page.getByLabel('Caption')).toHaveCount(0);
   await steps(page).nth(3).click();
@@ -134,7 +134,7 @@ test('a file that is not a talk is refused in a sentence, and nothing is lost', 
   await page.getByRole('button', { name: 'Save as file' }).click();
   const text = await readFile(await (await saving).path(), 'utf8');
   await open(page, '#/talks');
-  const alert = page.getByRole('alert');
+  const alert = page.getByRole('alert').filter({ hasText: 'The talk was not opened' });
   for (const [bad, said] of [
     [text.slice(0, 900), 'ends in the middle'],
     [text.replace('"version": 1', '"version": 2'), 'a newer Tidemark (version 2)'],
@@ -191,8 +191,10 @@ test('talks open without a network', async ({ page, context }) => {
   });
   await context.setOffline(true);
   await page.reload();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Kestrel');
   await open(page, '#/talks');
   await page.getByRole('link', { name: 'Start: Reading a child' }).click();
+  await expect(page.locator('.hall h1')).toHaveText('Kestrel: invented, born at 31 weeks');
   await page.keyboard.press('End');
   await expect(page.locator('.hall h1')).toHaveText('A reason to look again, never a diagnosis');
 });
