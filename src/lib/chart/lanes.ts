@@ -36,6 +36,8 @@ export interface PlacedLane {
   /** Where the name's baseline is. */
   nameY: number;
   opened: boolean;
+  /** How far a lane that comes or goes is to be seen, 0 to 1; whole when left out. */
+  opacity?: number;
   /** Baselines of the sources' own rows, in the order of the lane's bands; empty when closed. */
   rows: readonly number[];
 }

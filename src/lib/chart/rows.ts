@@ -1,7 +1,8 @@
 /** The rows of an opened lane: each source's own window, its name and its printed figures. */
 import { bandCorners, bandPath } from './bands.ts';
 import { fitting, type Measure } from './labels.ts';
-import type { PlacedLane } from './lanes.ts';
+import type { PlacedLane, PlacedLanes } from './lanes.ts';
+import type { DrawnLane } from './layout.ts';
 import type { LaneData } from './model.ts';
 import type { AxisScale } from './scale.ts';
 import type { Sizes } from './sizes.ts';
@@ -52,3 +53,21 @@ export function placeRows(
     };
   });
 }
+
+/** The rows of every opened lane, by the lane's id. */
+export const openedRows = (
+  drawn: readonly DrawnLane[],
+  lanes: PlacedLanes,
+  scale: AxisScale,
+  sizes: Sizes,
+  words: Pick<ChartWords, 'claim'>,
+  measure: Measure,
+): ReadonlyMap<string, readonly PlacedRow[]> =>
+  new Map(
+    drawn.flatMap(({ id, data }) => {
+      const place = lanes.lanes.get(id);
+      return place?.opened
+        ? [[id, placeRows(data, place, scale, sizes, words, measure)] as const]
+        : [];
+    }),
+  );

@@ -6,6 +6,8 @@ import type { ChartData, Shown } from './model.ts';
 export interface Room {
   widthPx: number;
   heightPx?: number;
+  /** Names stand beside their ridges however wide the letters run, as in a hall. */
+  beside?: boolean;
 }
 
 export interface Sizes {
@@ -61,6 +63,9 @@ const FULL_MARK_PX = 25;
 const LEAST_PITCH = 18;
 const USUAL_PITCH = 31;
 const MOST_PITCH = 40;
+const MOST_RIDGE = 34;
+/** In a hall few lanes fill the picture. */
+const MOST_IN_HALL = 110;
 
 /** What stands left of the plot: names in the plain lettering, titles of sequences in theirs. */
 export interface Beside {
@@ -80,9 +85,9 @@ function gutterOf({ names, titles }: Beside, text: number, measure: Measure): nu
 }
 
 /** How many lanes' heights fit into the height that is left. */
-function pitchFor(leftPx: number, lanes: number, text: number): number {
+function pitchFor(leftPx: number, lanes: number, text: number, most: number): number {
   const pitch = lanes > 0 ? leftPx / lanes : USUAL_PITCH * text;
-  return Math.min(Math.max(pitch, LEAST_PITCH * Math.min(text, 1)), MOST_PITCH * text);
+  return Math.min(Math.max(pitch, LEAST_PITCH * Math.min(text, 1)), most * text);
 }
 
 /**
@@ -97,7 +102,7 @@ export function sizesFor(
   names: Beside,
   measure: Measure,
 ): Sizes {
-  const narrow = room.widthPx < NARROW_BELOW * text && !shown.dense;
+  const narrow = room.widthPx < NARROW_BELOW * text && !shown.dense && room.beside !== true;
   const axis = 40 * text;
   const foot = 31 * text;
   const tight = room.heightPx !== undefined && room.heightPx < 760 * text;
@@ -119,6 +124,7 @@ export function sizesFor(
       room.heightPx - taken - data.lanes.length * nameAbove,
       data.lanes.length,
       text,
+      room.beside ? MOST_IN_HALL : MOST_PITCH,
     );
   }
   const under = shown.dense ? 1 : 4 * text;
@@ -137,7 +143,9 @@ export function sizesFor(
     top: shown.dense ? 0 : 5 * text,
     mark: shown.dense ? Math.min(text, (pitch - 2) / FULL_MARK_PX) : text,
     pitch,
-    ridge: shown.dense ? pitch - 2 : Math.min(pitch - under, 34 * text),
+    ridge: shown.dense
+      ? pitch - 2
+      : Math.min(pitch - under, (room.beside ? MOST_IN_HALL : MOST_RIDGE) * text),
     under,
     nameAbove,
     row,

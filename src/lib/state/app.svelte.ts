@@ -7,6 +7,7 @@ import { Judgement } from './judgement.svelte.ts';
 import { isOwn, Library } from './library.svelte.ts';
 import { readDraft, writeDraft } from './draft.ts';
 import { Settings, type Shelf } from './settings.svelte.ts';
+import { Talks } from './talks.svelte.ts';
 import { Trial } from './trial.svelte.ts';
 import { View } from './view.svelte.ts';
 
@@ -33,7 +34,7 @@ function tabStorage(): Storage | undefined {
 }
 
 const OPEN = 'tidemark-open';
-const storage = smallStorage();
+export const storage = smallStorage();
 const lastOpen = storage?.getItem(OPEN) ?? undefined;
 const seed = [{ id: DEMO_ID, record: demoCase(atlas) }];
 
@@ -44,6 +45,8 @@ export const view = new View();
 /** The first time, the invented child is shown at once; later, what was open is waited for. */
 export const desk = new Desk(library.known, lastOpen ? [] : seed, lastOpen);
 desk.draft = readDraft(tabStorage());
+/** Talks of the reader's own. */
+export const talks = new Talks();
 /** What is tried on the open child and kept nowhere. */
 export const trial = new Trial(() => desk.open?.id);
 export const judgement = new Judgement(atlas, desk, settings, view, trial);
@@ -53,6 +56,7 @@ export async function begin(): Promise<void> {
   const store = await openStore({ atlas: library.known, seed });
   await library.load(store); // first: a record may hold findings on a reflex of one's own
   await desk.load(store);
+  await talks.load(store);
 }
 
 /** Opens a child and remembers which. */

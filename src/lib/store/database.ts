@@ -1,13 +1,14 @@
 /**
- * The browser's database, version 1: one table of case files by id. A row is the text of a case file,
- * so that what is stored and what is saved pass the same door, and a newer version is recognised.
+ * The browser's database: tables of case files, of what is one's own and of talks, by id. A row is the
+ * text of a file, so that what is stored and what is saved pass the same door, and a newer version is
+ * recognised.
  */
 import Dexie, { liveQuery, type EntityTable } from 'dexie';
 import type { Atlas } from '../atlas/atlas.ts';
 import { caseText, parseCaseText } from '../case/file.ts';
 import type { OwnRow } from './own.ts';
 import { VERSIONS } from './versions.ts';
-import type { Kept, Store, Unread } from './store.ts';
+import type { Kept, Store, TalkRow, Unread } from './store.ts';
 
 export const DATABASE = 'tidemark-children';
 
@@ -17,7 +18,15 @@ export interface Row {
   text: string;
 }
 
-type Database = Dexie & { cases: EntityTable<Row, 'id'>; own: EntityTable<OwnRow, 'id'> };
+type Database = Dexie & {
+  cases: EntityTable<Row, 'id'>;
+  own: EntityTable<OwnRow, 'id'>;
+  talks: EntityTable<TalkRow, 'id'>;
+};
+
+/** Rows of plain text; a row that is not one is read as empty. */
+const textRows = (rows: readonly Partial<Row>[]): Row[] =>
+  rows.map(({ id, text }) => ({ id: String(id), text: typeof text === 'string' ? text : '' }));
 
 const rowOf = ({ id, record }: Kept): Row => ({ id, text: caseText(record) });
 
@@ -77,17 +86,21 @@ export async function openDatabase(
     watch: (changed) => {
       liveQuery(() => database.cases.toArray()).subscribe({ next: changed });
     },
-    own: async () =>
-      (await database.own.toArray()).map(({ id, text }: Partial<OwnRow>) => ({
-        id: String(id),
-        text: typeof text === 'string' ? text : '',
-      })),
+    own: async () => textRows(await database.own.toArray()),
     putOwn: async (row) => {
       await database.own.put(row);
     },
     removeOwn: (id) => database.own.delete(id),
     watchOwn: (changed) => {
       liveQuery(() => database.own.toArray()).subscribe({ next: changed });
+    },
+    talks: async () => textRows(await database.talks.toArray()),
+    putTalk: async (row) => {
+      await database.talks.put(row);
+    },
+    removeTalk: (id) => database.talks.delete(id),
+    watchTalks: (changed) => {
+      liveQuery(() => database.talks.toArray()).subscribe({ next: changed });
     },
     close: () => {
       database.close();

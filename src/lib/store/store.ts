@@ -11,6 +11,12 @@ export interface Kept {
   record: Case;
 }
 
+/** A talk of one's own: the text of its file, whatever its version. */
+export interface TalkRow {
+  id: string;
+  text: string;
+}
+
 /** A stored record that could not be read: it is left as it is. */
 export interface Unread {
   id: string;
@@ -33,6 +39,12 @@ export interface Store {
   removeOwn(id: string): Promise<void>;
   /** Calls back when another page has changed what is one's own. */
   watchOwn(changed: () => void): void;
+  /** Every talk of one's own, as stored text. */
+  talks(): Promise<TalkRow[]>;
+  putTalk(row: TalkRow): Promise<void>;
+  removeTalk(id: string): Promise<void>;
+  /** Calls back when another page has changed the talks. */
+  watchTalks(changed: () => void): void;
   close(): void;
 }
 

@@ -7,4 +7,6 @@ export const VERSIONS: readonly { version: number; stores: Record<string, string
   { version: 1, stores: { cases: 'id' } },
   // sources and reflexes of one's own, as text like the cases
   { version: 2, stores: { cases: 'id', own: 'id' } },
+  // talks of one's own, each the text of its file
+  { version: 3, stores: { cases: 'id', own: 'id', talks: 'id' } },
 ];

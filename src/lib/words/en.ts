@@ -17,6 +17,7 @@ import * as recording from './en/recording.ts';
 import * as report from './en/report.ts';
 import * as sheet from './en/sheet.ts';
 import * as table from './en/table.ts';
+import * as talks from './en/talks.ts';
 import * as ui from './en/ui.ts';
 
 export const en = {
@@ -38,5 +39,6 @@ export const en = {
   report,
   sheet,
   table,
+  talks,
   ui,
 };

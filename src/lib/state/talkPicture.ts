@@ -1,0 +1,83 @@
+/** A step of a talk made into what the chart is given: under its own sources, with its child if any. */
+import type { Atlas } from '../atlas/atlas.ts';
+import { DEFAULT_LIMITS } from '../age/clocks.ts';
+import { agesAt, type Case } from '../case/case.ts';
+import { coursesOf } from '../case/course.ts';
+import { chartData } from '../chart/data.ts';
+import type { ChartData, ChartView } from '../chart/model.ts';
+import { judgeCase, sheetOf, type Sheet } from '../judge/judge.ts';
+import { checkSequences } from '../judge/sequence.ts';
+import type { StepView } from '../lecture/talk.ts';
+import { DEMO_ID, demoCase } from './demo.ts';
+import { entriesOf, type Entry } from './entries.ts';
+
+export interface StepPicture {
+  data: ChartData;
+  view: ChartView;
+  /** The record whose clocks the age line tells; undefined without a child. */
+  record: Case | undefined;
+  /** What the sources say of the last visit shown; empty where the hall judges first. */
+  entries: readonly Entry[];
+  /** Short names of the sources the step is read by; undefined for all. */
+  sources: readonly string[] | undefined;
+}
+
+/** The invented child with its visits up to a number of them. */
+function childOf(step: StepView, atlas: Atlas): Case | undefined {
+  if (step.child?.id !== DEMO_ID) return undefined;
+  const record = demoCase(atlas);
+  return { ...record, visits: record.visits.slice(0, step.child.visits) };
+}
+
+function sheetFor(step: StepView, atlas: Atlas): Sheet {
+  if (step.sources === 'all') return sheetOf(atlas);
+  const known = step.sources.filter((id) => atlas.sources.has(id));
+  return sheetOf(atlas, known.length > 0 ? new Set(known) : 'all');
+}
+
+/**
+ * What a step shows of an atlas. What it names that is not at hand is left out.
+ * @param lanes the part of the step's lanes that is in sight
+ */
+export function pictureOf(
+  step: StepView,
+  atlas: Atlas,
+  lanes: readonly string[] = lanesOf(step, atlas),
+): StepPicture {
+  const sheet = sheetFor(step, atlas);
+  const record = childOf(step, atlas);
+  const ages = (on: Case['child']['birth']['born']) => agesAt(record!, on, DEFAULT_LIMITS);
+  const visits = record ? judgeCase(record, { atlas, sheet, limits: DEFAULT_LIMITS }) : [];
+  const last = visits.at(-1);
+  const known = step.sources === 'all' ? [] : step.sources.filter((id) => atlas.sources.has(id));
+  return {
+    data: chartData(
+      atlas,
+      sheet,
+      { reflexes: lanes, sequences: step.orders },
+      record && {
+        birth: record.child.birth,
+        visits,
+        courses: coursesOf(record.visits, ages),
+        sequences: checkSequences(atlas, record.visits, ages),
+      },
+    ),
+    view: {
+      range: step.range,
+      age: step.age,
+      order: lanes,
+      opened: new Set(step.opened),
+      strip: step.orders.length > 0,
+    },
+    record,
+    entries:
+      record && last && step.child?.verdicts
+        ? entriesOf(last, visits.slice(0, -1), record, DEFAULT_LIMITS)
+        : [],
+    sources: known.length > 0 ? known.map((id) => atlas.sources.get(id)?.short ?? id) : undefined,
+  };
+}
+
+/** The step's lanes that are at hand, from top to bottom. */
+export const lanesOf = (step: StepView, atlas: Atlas): string[] =>
+  step.lanes.filter((id) => atlas.reflexes.has(id));

@@ -1,0 +1,28 @@
+/** What the texts of ready-made talks are told by the atlas, so that no figure is typed into them. */
+export interface TalkFacts {
+  /** The short name of a reflex, as it stands beside its lane. */
+  name(reflex: string): string;
+  /** From the earliest to the latest printed age over the sources that date it. */
+  comes(reflex: string): string;
+  goes(reflex: string): string;
+  /** How many sources have a window on it. */
+  sources(reflex: string): number;
+  /** What one source prints: `Nelson: birth → 2-3 months`. */
+  prints(source: string, reflex: string): string;
+  /** How many pairs of sources support, overlap or contradict a step of an order (counted from 1). */
+  tally(order: string, step: number): { supports: number; overlaps: number; contradicts: number };
+  /** How the order is taught, by whom. */
+  standing(order: string): string;
+}
+
+export interface StepText {
+  caption: string;
+  note: string;
+}
+
+/** A ready-made talk's words. There are as many steps as its views have. */
+export interface TalkText {
+  title: string;
+  about: string;
+  steps: readonly ((facts: TalkFacts) => StepText)[];
+}

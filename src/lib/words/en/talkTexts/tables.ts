@@ -1,0 +1,37 @@
+/** When the tables disagree, in words. */
+import type { TalkText } from './facts.ts';
+
+export const tables: TalkText = {
+  title: 'When the tables disagree',
+  about: 'Why two textbooks give two ages, what silence means, and how to read a ridge.',
+  steps: [
+    (f) => ({
+      caption: 'One reflex, many tables',
+      note: `${f.sources('palmar-grasp')} sources have a window on the palmar grasp, ${f.sources('atnr')} on the asymmetrical tonic neck reflex. The ridge is the mean of those that speak at an age, so it falls where they part.`,
+    }),
+    (f) => ({
+      caption: 'When does the hand let go? It depends on the table',
+      note: `Opened, a lane shows each source by itself. ${f.prints('garcia-sanchez', 'palmar-grasp')}. ${f.prints('nelson', 'palmar-grasp')}. ${f.prints('beststart', 'palmar-grasp')}. ${f.prints('kumc-2012', 'palmar-grasp')}. ${f.prints('zafeiriou-2004', 'palmar-grasp')}.`,
+    }),
+    (f) => ({
+      caption: 'The head turn: from two months to seven',
+      note: `${f.prints('bates', 'atnr')}. ${f.prints('zafeiriou-2004', 'atnr')}. ${f.prints('osullivan-handout', 'atnr')}. ${f.prints('nelson', 'atnr')}. Some ask when most have lost it, some when the last trace is gone; few say which they mean.`,
+    }),
+    (f) => ({
+      caption: 'Counted infants say something else again',
+      note: `${f.prints('shapiro-1981', 'atnr')} of 249 infants at routine visits; any response counted. A count is no window and a window is no percentile. See both before saying that an age is late.`,
+    }),
+    (f) => ({
+      caption: 'The foot: half a year apart',
+      note: `${f.prints('bates', 'plantar-grasp')}. ${f.prints('osullivan-handout', 'plantar-grasp')}. ${f.prints('molnar-handout', 'plantar-grasp')}. ${f.prints('zafeiriou-2004', 'plantar-grasp')}.`,
+    }),
+    () => ({
+      caption: 'Silence is not agreement',
+      note: 'Many sources print only part: when a response comes, or when it goes. Such a source is read over the span that no other disputes, and is silent beyond it. Its row ends upright where it falls silent. Where all are silent, nothing is judged.',
+    }),
+    () => ({
+      caption: 'Say which table you read by',
+      note: 'Tables copy one another, so counting them counts what is taught. Choose all, some kinds or one; the screen says which are in force. And where they part, say so to the parents and to the team. No table is a diagnosis.',
+    }),
+  ],
+};
