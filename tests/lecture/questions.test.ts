@@ -11,7 +11,7 @@ import {
   type Difficulty,
   type Question,
   type QuestionKind,
-} from '../../src/lib/lecture/questions/question.ts';
+} from '../../src/lib/words/question.ts';
 import { questionSet } from '../../src/lib/lecture/questions/set.ts';
 import { rowsOf } from './printed.ts';
 import { truthOf } from './truth.ts';

@@ -1,7 +1,7 @@
 /** Whether a choice answers a question, found out from printed figures and limb patterns alone. */
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
 import type { LimbPattern, Station } from '../../src/lib/atlas/types.ts';
-import type { AskedAge, Choice, Question } from '../../src/lib/lecture/questions/question.ts';
+import type { AskedAge, Choice, Question } from '../../src/lib/words/question.ts';
 import { rowsOf, said, type Said } from './printed.ts';
 
 /** `right`, `wrong`, or `open`: it could be argued with. */

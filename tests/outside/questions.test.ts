@@ -4,7 +4,7 @@ import { ATLAS } from '../../src/lib/atlas/atlas.ts';
 import type { Station } from '../../src/lib/atlas/types.ts';
 import { sheetOf } from '../../src/lib/judge/judge.ts';
 import { groundOf } from '../../src/lib/lecture/questions/ground.ts';
-import { DIFFICULTIES, type Question } from '../../src/lib/lecture/questions/question.ts';
+import { DIFFICULTIES, type Question } from '../../src/lib/words/question.ts';
 import { questionSet } from '../../src/lib/lecture/questions/set.ts';
 import { Temporal } from 'temporal-polyfill';
 

@@ -13,6 +13,8 @@ import * as orderPages from './en/orderPages.ts';
 import * as ownPages from './en/ownPages.ts';
 import * as pages from './en/pages.ts';
 import * as problems from './en/problems.ts';
+import * as quiz from './en/quiz.ts';
+import * as quizPages from './en/quizPages.ts';
 import * as report from './en/report.ts';
 import * as table from './en/table.ts';
 import * as ui from './en/ui.ts';
@@ -34,5 +36,7 @@ export const en = {
   problems,
   report,
   table,
+  quiz,
+  quizPages,
   ui,
 };

@@ -3,7 +3,7 @@ import { DAYS_PER_WEEK, TERM_DAYS } from '../../age/axis.ts';
 import { addDays, type CivilDate } from '../../age/civil.ts';
 import { agesOn, birthFromGestation } from '../../age/clocks.ts';
 import { dealt, type Maker } from './deal.ts';
-import type { ArithmeticAsk, Choice, Difficulty } from './question.ts';
+import type { ArithmeticAsk, Choice, Difficulty } from '../../words/question.ts';
 
 const ASKS: readonly ArithmeticAsk[] = ['corrected', 'postmenstrual', 'due'];
 

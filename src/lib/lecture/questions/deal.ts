@@ -1,6 +1,6 @@
 /** Choosing among near and far, and putting the right choice among the wrong ones. */
 import type { Chance } from '../random.ts';
-import type { Choice, Difficulty, Stem, Why } from './question.ts';
+import type { Choice, Difficulty, Stem, Why } from '../../words/question.ts';
 import type { Ground } from './ground.ts';
 
 /** A question before it is given its place in a set. */

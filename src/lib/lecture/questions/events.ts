@@ -5,7 +5,7 @@ import type { Printed, Station } from '../../atlas/types.ts';
 import { reflexesAt } from '../../judge/sequence.ts';
 import type { Window } from '../../judge/window.ts';
 import { askedReflexes, CLEAR_DAYS, type Ground } from './ground.ts';
-import type { Difficulty, Rests } from './question.ts';
+import type { Difficulty, Rests } from '../../words/question.ts';
 
 /** An event with the days before which no source has it begin and by which every source has it done. */
 export interface Happening {
@@ -17,6 +17,8 @@ export interface Happening {
   opens: number;
   /** Infinity where a source only says "later than". */
   closes: number;
+  /** The same over the windows alone, without ages that were measured otherwise. */
+  said: { from: number; to: number };
   rests: readonly Rests[];
 }
 
@@ -56,13 +58,14 @@ function happening(station: Station, ground: Ground): Happening | undefined {
   if (station.event === 'reached') {
     const found = ground.atlas.milestones.get(station.milestone);
     if (!found?.window) return undefined; // "most by 6 months" dates no beginning
-    const { p1Months, p99Months } = found.window;
+    const [from, to] = [fromMonths(found.window.p1Months), fromMonths(found.window.p99Months)];
     return {
       station,
       key,
       of: [found.id],
-      opens: fromMonths(p1Months),
-      closes: fromMonths(p99Months),
+      opens: from,
+      closes: to,
+      said: { from, to },
       rests: [{ of: found.id, sources: [found.source] }],
     };
   }
@@ -70,6 +73,7 @@ function happening(station: Station, ground: Ground): Happening | undefined {
   const of = reflexesAt(station, ground.atlas);
   let opens = Infinity;
   let closes = -Infinity;
+  const said = { from: Infinity, to: -Infinity };
   const rests: Rests[] = [];
   for (const reflex of of) {
     const windows = ground.sheet.get(reflex)?.windows ?? [];
@@ -79,10 +83,12 @@ function happening(station: Station, ground: Ground): Happening | undefined {
       const span = dated(window, event);
       if (!span) continue;
       sources.add(window.claim.source.id);
-      opens = Math.min(opens, span.from);
-      closes = Math.max(closes, span.to);
+      said.from = Math.min(said.from, span.from);
+      said.to = Math.max(said.to, span.to);
     }
     if (sources.size < ground.leastSources) return undefined;
+    opens = Math.min(opens, said.from);
+    closes = Math.max(closes, said.to);
     for (const span of measured(ground, reflex, event)) {
       if (!span) continue;
       opens = Math.min(opens, span.from);
@@ -90,7 +96,7 @@ function happening(station: Station, ground: Ground): Happening | undefined {
     }
     rests.push({ of: reflex, sources: [...sources] });
   }
-  return of.length === 0 ? undefined : { station, key, of, opens, closes, rests };
+  return of.length === 0 ? undefined : { station, key, of, opens, closes, said, rests };
 }
 
 /** Everything that every chosen source dates, or that has a published window. */

@@ -12,7 +12,7 @@ import {
 import type { Reflex } from '../../atlas/types.ts';
 import { band, dealt, LEAST_WRONG, WRONG, type Maker } from './deal.ts';
 import { askedReflexes } from './ground.ts';
-import type { Aspect, Choice } from './question.ts';
+import type { Aspect, Choice } from '../../words/question.ts';
 import { kept } from './kept.ts';
 import { alikeness, mostAlike } from './near.ts';
 import { restsOf } from './rests.ts';
@@ -46,7 +46,7 @@ export const name: Maker = {
     const [id = '', variant = ''] = subject.split(' ');
     const reflex = ground.atlas.reflexes.get(id);
     if (!reflex) return undefined;
-    const near = mostAlike(ground.atlas, reflex, (other) => !isSameSight(reflex, other));
+    const near = mostAlike(ground, reflex, (other) => !isSameSight(reflex, other));
     const wrong = chance.shuffled(band(near, difficulty, WRONG + 1)).slice(0, WRONG);
     const deal = dealt(reflexChoice(id), wrong.map(reflexChoice), chance);
     const side = chance.one(['left', 'right'] as const) ?? 'left';
@@ -99,7 +99,7 @@ export function aspectsOf(a: Reflex, b: Reflex): { tells: Aspect[]; same: Aspect
 
 export const apart: Maker = {
   subjects: (ground) =>
-    kept(ground.atlas, 'look-alikes', () =>
+    kept(ground.sheet, 'look-alikes', () =>
       lookAlikes([...ground.atlas.reflexes.values()], ALIKE.easy),
     )
       .filter(({ a, b }) => ground.asked.has(a.id) || ground.asked.has(b.id))
@@ -107,7 +107,7 @@ export const apart: Maker = {
   make(subject, ground, chance, difficulty) {
     const [idA = '', idB = ''] = subject.split(' ');
     const [a, b] = [ground.atlas.reflexes.get(idA), ground.atlas.reflexes.get(idB)];
-    if (!a || !b || alikeness(ground.atlas, a, b) < ALIKE[difficulty]) return undefined;
+    if (!a || !b || alikeness(ground, a, b) < ALIKE[difficulty]) return undefined;
     const { tells, same } = aspectsOf(a, b);
     // a position that is in the name tells too easily, where anything else tells
     const telling = tells.length > 1 ? tells.filter((aspect) => aspect !== 'position') : tells;

@@ -11,7 +11,7 @@ import type { Sheet } from '../../judge/judge.ts';
 import { phaseAt, ROW, type Phase } from '../../judge/phases.ts';
 import { FIRM_SHARE, SPEAKS_AT_LEAST } from '../../judge/thresholds.ts';
 import { kept } from './kept.ts';
-import type { AskedAge, Difficulty } from './question.ts';
+import type { AskedAge, Difficulty } from '../../words/question.ts';
 
 export interface Ground {
   atlas: Atlas;

@@ -4,7 +4,7 @@ import { actsOf, isStill, sameAct, type Act, type BodyPart } from '../../atlas/m
 import type { LimbPattern, Reflex } from '../../atlas/types.ts';
 import { band, dealt, WRONG, type Maker } from './deal.ts';
 import { askedReflexes, type Ground } from './ground.ts';
-import type { Choice } from './question.ts';
+import type { Choice } from '../../words/question.ts';
 import { doingsOf, mostAlike } from './near.ts';
 import { restsOf } from './rests.ts';
 
@@ -139,11 +139,7 @@ export const does: Maker = {
     const doing = said.replace(':', ' ') as Doing;
     const reflex = ground.atlas.reflexes.get(id);
     if (!reflex || !alwaysDoes(reflex, doing)) return undefined;
-    const near = mostAlike(
-      ground.atlas,
-      reflex,
-      (other) => !doingsOf(ground.atlas, other).has(doing),
-    );
+    const near = mostAlike(ground, reflex, (other) => !doingsOf(ground, other).has(doing));
     const wrong = chance.shuffled(band(near, difficulty, WRONG + 1)).slice(0, WRONG);
     const choice = (one: string): Choice => ({ is: 'reflex', reflex: one });
     const deal = dealt(choice(id), wrong.map(choice), chance);

@@ -16,7 +16,7 @@ import {
 } from './events.ts';
 import { PLAIN_AGES, type Ground } from './ground.ts';
 import { kept } from './kept.ts';
-import type { Choice, Difficulty, Why } from './question.ts';
+import type { Choice, Difficulty, Why } from '../../words/question.ts';
 
 const choiceOf = ({ station }: Happening): Choice => ({ is: 'station', station });
 
@@ -32,7 +32,12 @@ function whyOf(events: readonly Happening[], ageDays: number | null): Why {
     reflexes: [...new Set(events.filter((e) => !isMilestone(e)).flatMap((e) => e.of))],
     milestones: events.filter(isMilestone).flatMap((e) => e.of),
     ageDays,
-    rests: events.flatMap((e) => e.rests),
+    rests: events.flatMap((e) =>
+      e.rests.map((one) => ({
+        ...one,
+        happens: { station: e.station, ...e.said },
+      })),
+    ),
   };
 }
 

@@ -12,7 +12,7 @@ import {
   type Agreed,
   type Ground,
 } from './ground.ts';
-import type { AskedAge, AskedPhase, Choice, Difficulty } from './question.ts';
+import type { AskedAge, AskedPhase, Choice, Difficulty } from '../../words/question.ts';
 
 const ASKED: readonly AskedPhase[] = ['not-yet', 'established', 'integrated'];
 
@@ -91,8 +91,8 @@ function draftAt(
         milestones: [],
         ageDays: age.axisDay,
         rests: [
-          { of: reflex, sources: own.sources },
-          ...chosen.map((w) => ({ of: w.reflex, sources: w.agreed.sources })),
+          { of: reflex, sources: own.sources, says: own.phase },
+          ...chosen.map((w) => ({ of: w.reflex, sources: w.agreed.sources, says: w.agreed.phase })),
         ],
       },
       round: `${age.bornDays === null ? age.unit : Math.round(age.bornDays / 7)} ${age.value}`,

@@ -1,6 +1,6 @@
 /** For a question about limbs: who dates the responses that are named in it. */
 import type { Ground } from './ground.ts';
-import type { Rests } from './question.ts';
+import type { Rests } from '../../words/question.ts';
 
 export const restsOf = (reflexes: readonly string[], { sheet }: Ground): Rests[] =>
   reflexes.map((of) => ({

@@ -7,7 +7,7 @@ import type { Ground } from './ground.ts';
 import { does, limb } from './limbs.ts';
 import { first, next, order } from './orders.ts';
 import { born, phase } from './phases.ts';
-import { KINDS, type Difficulty, type Question, type QuestionKind } from './question.ts';
+import { KINDS, type Difficulty, type Question, type QuestionKind } from '../../words/question.ts';
 import { verdict } from './verdicts.ts';
 
 const MAKERS: Readonly<Record<QuestionKind, Maker>> = {

@@ -14,7 +14,7 @@ import {
   type Ground,
 } from './ground.ts';
 import type { Phase } from '../../judge/phases.ts';
-import type { AskedAge, Choice } from './question.ts';
+import type { AskedAge, Choice } from '../../words/question.ts';
 
 type Seen = 'elicited' | 'not-elicited';
 

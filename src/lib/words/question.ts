@@ -1,9 +1,10 @@
-/** A question as data: codes and numbers. The sentences are in words/en/quiz.ts. */
-import type { CivilDate } from '../../age/civil.ts';
-import type { Doing } from '../../atlas/does.ts';
-import type { Act, BodyPart } from '../../atlas/moments.ts';
-import type { Station } from '../../atlas/types.ts';
-import type { VerdictWord } from '../../judge/verdict.ts';
+/** A question as data: codes and numbers. The sentences are in en/quiz.ts, the dealing in lecture/. */
+import type { CivilDate } from '../age/civil.ts';
+import type { Doing } from '../atlas/does.ts';
+import type { Act, BodyPart } from '../atlas/moments.ts';
+import type { Station } from '../atlas/types.ts';
+import type { Phase } from '../judge/phases.ts';
+import type { VerdictWord } from '../judge/verdict.ts';
 
 /** What is asked, in the order in which the kinds are offered. */
 export const KINDS = [
@@ -74,11 +75,15 @@ export type Choice =
   | { is: 'days'; days: number }
   | { is: 'date'; on: CivilDate };
 
-/** The sources whose windows bear on an answer, for one reflex or milestone. */
+/** The sources whose windows bear on an answer, for one reflex or milestone, and what they say. */
 export interface Rests {
   /** A reflex, or a milestone. */
   of: string;
   sources: readonly string[];
+  /** The phase in which every one of them has it at the asked age. */
+  says?: Phase;
+  /** When they have it happen: axis days, -Infinity for "by term", Infinity for "later than". */
+  happens?: { station: Station; from: number; to: number };
 }
 
 /** Why the answer is the answer: the lanes to draw, where the age line stands, what it rests on. */
