@@ -14,6 +14,8 @@ import * as ownPages from './en/ownPages.ts';
 import * as pages from './en/pages.ts';
 import * as problems from './en/problems.ts';
 import * as recording from './en/recording.ts';
+import * as quiz from './en/quiz.ts';
+import * as quizPages from './en/quizPages.ts';
 import * as report from './en/report.ts';
 import * as sheet from './en/sheet.ts';
 import * as table from './en/table.ts';
@@ -40,5 +42,7 @@ export const en = {
   sheet,
   table,
   talks,
+  quiz,
+  quizPages,
   ui,
 };
