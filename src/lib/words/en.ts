@@ -3,6 +3,7 @@ import * as ages from './en/ages.ts';
 import * as atlas from './en/atlas.ts';
 import * as atlasPages from './en/atlasPages.ts';
 import * as attention from './en/attention.ts';
+import * as axis from './en/axis.ts';
 import * as record from './en/case.ts';
 import * as chart from './en/chart.ts';
 import * as children from './en/children.ts';
@@ -15,6 +16,7 @@ import * as pages from './en/pages.ts';
 import * as problems from './en/problems.ts';
 import * as report from './en/report.ts';
 import * as table from './en/table.ts';
+import * as takeaway from './en/takeaway.ts';
 import * as ui from './en/ui.ts';
 
 export const en = {
@@ -22,6 +24,7 @@ export const en = {
   atlas,
   atlasPages,
   attention,
+  axis,
   record,
   chart,
   children,
@@ -32,6 +35,7 @@ export const en = {
   ownPages,
   pages,
   problems,
+  takeaway,
   report,
   table,
   ui,

@@ -1,0 +1,2 @@
+/** English for the empty axis. */
+export const axisPage = { title: 'The empty axis' };
