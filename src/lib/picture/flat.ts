@@ -71,14 +71,14 @@ function painted(look: Look, growth: number, make: (paint: Attributes) => Node):
 /** Where a path has only points, each a dot under a round pen: the points; else undefined. */
 function dotsIn(path: InstanceType<typeof svgpath>): [number, number][] | undefined {
   const dots: [number, number][] = [];
-  let isDots = true;
+  let others = 0;
   path.iterate((segment, index, x, y) => {
     const [command] = segment;
     if (command === 'M') dots.push([segment[1], segment[2]]);
     else if (command === 'L' && segment[1] === x && segment[2] === y && index > 0) return;
-    else isDots = false;
+    else others += 1;
   });
-  return isDots ? dots : undefined;
+  return others === 0 ? dots : undefined;
 }
 
 function flatPath(matrix: Matrix, d: string, look: Look): Node[] {
