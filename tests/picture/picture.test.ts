@@ -7,6 +7,7 @@ import { describe, expect, test } from 'vitest';
 import { paintOf } from '../../src/lib/picture/colour.ts';
 import type { Drawn, Look, Matrix } from '../../src/lib/picture/drawn.ts';
 import { flat, growthOf } from '../../src/lib/picture/flat.ts';
+import { lettersNamed } from '../../src/lib/picture/letters.ts';
 import { markup } from '../../src/lib/picture/node.ts';
 import { sheet, type Wanted } from '../../src/lib/picture/sheet.ts';
 import { roughMeasure } from '../../src/lib/chart/labels.ts';
@@ -141,6 +142,14 @@ describe('the file', () => {
     const { svg } = sheet(wanted);
     expect(svg).not.toMatch(/var\(|class=|href=/);
     expect(svg.match(/https?:[^"'\s]*/g)).toEqual(['http://www.w3.org/2000/svg']);
+  });
+
+  test('with its letters only named, it is the same but for them', () => {
+    const { svg } = sheet(wanted);
+    const named = lettersNamed(svg);
+    expect(named).not.toMatch(/<style|base64/);
+    expect(named).toContain("font-family=\"'Source Sans 3'");
+    expect(named.length).toBe(svg.length - /<style>.*<\/style>/.exec(svg)![0].length);
   });
 
   test('by itself a drawing keeps its size, its ground and only its own letters', () => {

@@ -11,7 +11,7 @@ const NAMES: Readonly<Record<Typeface, string>> = {
 };
 
 const STACKS: Readonly<Record<Typeface, string>> = {
-  sans: `'${NAMES.sans}', 'Segoe UI', Calibri, Arial, sans-serif`,
+  sans: `'${NAMES.sans}', 'Segoe UI', system-ui, Arial, sans-serif`,
   serif: `'${NAMES.serif}', Georgia, 'Times New Roman', serif`,
 };
 
@@ -21,6 +21,9 @@ export const typefaceOf = (family: string): Typeface =>
 
 /** A list of families that stands by itself. */
 export const stackFor = (family: string): string => STACKS[typefaceOf(family)];
+
+/** The same picture with its letters only named, for where no rule may come with it. */
+export const lettersNamed = (svg: string): string => svg.replace(/<style>[^<]*<\/style>/, '');
 
 /** A file's bytes in base64, by typeface: WOFF2, all weights in one. */
 export type Bytes = Readonly<Record<Typeface, string>>;

@@ -1,5 +1,6 @@
 /** Figures to take away: a part of the page made into a picture, saved or put on the clipboard. */
 import type { Lettering, Measure } from '../chart/labels.ts';
+import { lettersNamed } from '../picture/letters.ts';
 import type { Around, Picture } from '../picture/sheet.ts';
 import { fileName, saveBlob } from './download.ts';
 
@@ -141,11 +142,16 @@ export const canCopy = (format: Format): boolean =>
   'clipboard' in navigator &&
   (format === 'png' || ClipboardItem.supports(TYPES.svg));
 
-/** Puts the picture on the clipboard; an SVG also as the text that it is. */
+/**
+ * Puts the picture on the clipboard. An SVG goes there twice: as the text that it is, with its
+ * letters, and as a picture that names them, since a browser cleans pictures by the page's own policy
+ * and would take the rule with the letters out.
+ */
 export async function copyPicture(picture: Picture, format: Format, scale: Scale): Promise<void> {
-  const picked = { [TYPES[format]]: bytesOf(picture, format, scale) };
-  const text = { 'text/plain': new Blob([picture.svg], { type: 'text/plain' }) };
-  await navigator.clipboard.write([
-    new ClipboardItem(format === 'svg' ? { ...picked, ...text } : picked),
-  ]);
+  const svg = {
+    [TYPES.svg]: new Blob([lettersNamed(picture.svg)], { type: TYPES.svg }),
+    'text/plain': new Blob([picture.svg], { type: 'text/plain' }),
+  };
+  const item = format === 'svg' ? svg : { [TYPES.png]: drawPng(picture, scale) };
+  await navigator.clipboard.write([new ClipboardItem(item)]);
 }

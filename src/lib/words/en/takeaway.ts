@@ -26,7 +26,7 @@ export const takeAway = {
   tooLarge: 'At this size the browser cannot draw it. Choose a smaller one, or SVG.',
   failed: 'The figure could not be made. Reload the page and try again.',
   letters:
-    'The letters travel inside the file. Slides programs replace those of an SVG by their own; a PNG keeps them.',
+    'A saved SVG has its letters inside, a copied one only names them. Slides programs set an SVG in letters of their own; a PNG keeps them.',
 };
 
 const MADE = 'Drawn with Tidemark, a reading of published ages, not a diagnosis.';
