@@ -39,7 +39,7 @@ test('by keyboard alone a band is placed, compared, and told in weeks', async ({
   expect(await valueOf(part(page, 'moro', 'begins'))).toBe(140);
   await page.keyboard.press('Tab');
   await page.keyboard.press('End');
-  await expect(part(page, 'moro', 'ends')).toHaveAttribute('aria-valuetext', 'for life');
+  await expect(part(page, 'moro', 'ends')).toHaveAttribute('aria-valuetext', 'past the right edge');
   await page.getByRole('button', { name: 'Compare with the sources' }).focus();
   await page.keyboard.press('Enter');
   await expect(page.locator('.total')).toContainText(/weeks off in all\. 2 bands have not/);

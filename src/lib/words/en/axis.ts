@@ -19,7 +19,7 @@ const beside = (days: number): string =>
 
 export const axisPage = {
   title: 'The empty axis',
-  lead: 'Put each band where you would have the reflex be there. Drag its middle or either end; a band drawn to the right edge stays for life.',
+  lead: 'Put each band where you would have the reflex be there. Drag its middle or either end; a band drawn to the right edge goes on past it, as one that stays for life does.',
   keys: 'By keyboard: Tab goes from band to band and to its two ends, arrows move by a week, with Shift by four, Home and End to the edges.',
   defined:
     'The sources’ band spans the ages at which their mean expectation is one half or more. An end within the ages they print is no weeks off; outside, it is as far off as the nearest of them.',
@@ -38,7 +38,7 @@ export const axisPage = {
   begins: (name: string): string => `${name}: its beginning`,
   ends: (name: string): string => `${name}: its end`,
   at: (day: number): string => axisWords(day as AxisDay),
-  forLife: 'for life',
+  onward: 'past the right edge',
   band: (begins: number, ends: number | null): string =>
     ends === null
       ? `${axisWords(begins as AxisDay)} and on, for life`
