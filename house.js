@@ -18,10 +18,12 @@ export const HOUSE = {
   words: { may: ['age'], types: ['number', 'atlas', 'case', 'judge', 'cohort', 'store'] },
   figure: { may: ['age', 'atlas'] },
   chart: { may: ['age', 'atlas', 'case', 'judge', 'figure'] },
+  // what was drawn, read off a page and written as a file: it knows drawing, and no reflex or child
+  picture: { may: ['chart'] },
   lecture: { may: [...CORE, 'words', ...PICTURES] },
   handout: { may: [...CORE, 'words', ...PICTURES] },
   store: { may: ['age', 'atlas', 'case'] },
-  state: { may: [...CORE, 'words', ...PICTURES, 'lecture', 'handout', 'store'] },
+  state: { may: [...CORE, 'words', ...PICTURES, 'picture', 'lecture', 'handout', 'store'] },
   ui: { may: ['words'], types: [...CORE] },
 };
 

@@ -40,7 +40,7 @@ export const childShape = v.object({
   invented: v.optional(v.boolean(), false),
 });
 
-export const decisionShape = v.object({
+const decisionShape = v.object({
   on: v.string(),
   text: v.string(),
   who: text,
@@ -48,7 +48,7 @@ export const decisionShape = v.object({
   done: v.optional(v.boolean(), false),
 });
 
-export const sheetShape = v.object({ on: v.string(), reflexes: v.array(v.string()) });
+const sheetShape = v.object({ on: v.string(), reflexes: v.array(v.string()) });
 
 /** What surrounds the visits came later: every part may be left out. */
 const followUpShape = {
@@ -70,7 +70,6 @@ export const caseShape = v.object({
 export type RawChild = v.InferOutput<typeof childShape>;
 export type RawVisit = v.InferOutput<typeof visitShape>;
 export type RawFinding = v.InferOutput<typeof findingShape>;
-export type RawDecision = v.InferOutput<typeof decisionShape>;
 export type RawCase = v.InferOutput<typeof caseShape>;
 
 /** Any part of what surrounds the visits, to be changed; a sheet of null is taken away. */

@@ -152,6 +152,11 @@ export function layout(
 export const sourcesOf = (lane: LaneData): number =>
   new Set(lane.bands.map((band) => band.source)).size;
 
+/** Short names of the sources that any lane rests on, each once. */
+export const sourcesIn = ({ lanes }: ChartData): string[] => [
+  ...new Set(lanes.flatMap((lane) => lane.bands.map((band) => band.short))),
+];
+
 /** What the sources say of a lane at an age. */
 export function readLane(lane: LaneData, age: AxisDay): LaneReading {
   const said = lane.bands.map((band) => ({

@@ -14,9 +14,9 @@ const plainName = (label: string): string =>
 export const fileName = (label: string, ending = 'tidemark.json'): string =>
   `${plainName(label)}.${ending}`;
 
-/** Hands a text to the browser to be saved. */
-export function saveText(name: string, text: string, type: string): void {
-  const url = URL.createObjectURL(new Blob([text], { type }));
+/** Hands a file to the browser to be saved. */
+export function saveBlob(name: string, blob: Blob): void {
+  const url = URL.createObjectURL(blob);
   const link = document.createElement('a');
   link.href = url;
   link.download = name;
@@ -24,6 +24,9 @@ export function saveText(name: string, text: string, type: string): void {
   // some browsers read the address only after the click has been dealt with
   setTimeout(() => URL.revokeObjectURL(url), 10_000);
 }
+
+export const saveText = (name: string, text: string, type: string): void =>
+  saveBlob(name, new Blob([text], { type }));
 
 export const saveCase = (record: Case): void =>
   saveText(fileName(record.child.label), caseText(record), 'application/json');

@@ -3,6 +3,7 @@ import * as ages from './en/ages.ts';
 import * as atlas from './en/atlas.ts';
 import * as atlasPages from './en/atlasPages.ts';
 import * as attention from './en/attention.ts';
+import * as axis from './en/axis.ts';
 import * as record from './en/case.ts';
 import * as chart from './en/chart.ts';
 import * as children from './en/children.ts';
@@ -20,6 +21,7 @@ import * as report from './en/report.ts';
 import * as sheet from './en/sheet.ts';
 import * as table from './en/table.ts';
 import * as talks from './en/talks.ts';
+import * as takeaway from './en/takeaway.ts';
 import * as ui from './en/ui.ts';
 
 export const en = {
@@ -27,6 +29,7 @@ export const en = {
   atlas,
   atlasPages,
   attention,
+  axis,
   record,
   chart,
   children,
@@ -38,6 +41,7 @@ export const en = {
   pages,
   problems,
   recording,
+  takeaway,
   report,
   sheet,
   table,

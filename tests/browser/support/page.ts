@@ -33,6 +33,7 @@ export async function open(page: Page, hash: string): Promise<void> {
 export const PAGES = [
   '#/',
   '#/chart',
+  '#/axis',
   '#/visits',
   '#/visits/3',
   '#/visits/new',

@@ -1,0 +1,59 @@
+/** English for figures to take away. */
+import { listed } from './atlasPages.ts';
+
+export const takeAway = {
+  open: 'Take away',
+  openNamed: (title: string): string => `Take away: ${title}`,
+  title: 'A figure to take away',
+  format: 'As',
+  formats: { svg: 'SVG, sharp at any size', png: 'PNG' },
+  scale: 'Size',
+  scales: (scale: number): string => `${scale}×`,
+  ground: 'Ground',
+  grounds: { plain: 'plain', transparent: 'transparent' },
+  shade: 'Colours',
+  shades: { light: 'for light ground', dark: 'for dark ground' },
+  around: 'With title, legend and sources',
+  preview: (title: string): string => `The figure as it will be: ${title}`,
+  size: (width: number, height: number): string => `${width} × ${height} pixels`,
+  save: 'Save',
+  copy: 'Copy',
+  close: 'Close',
+  saved: (name: string): string => `Saved as ${name}.`,
+  copied: 'Copied.',
+  cannotCopy: 'This browser lets no page copy a figure like this; save it instead.',
+  copyFailed: 'The figure could not be copied; save it instead.',
+  tooLarge: 'At this size the browser cannot draw it. Choose a smaller one, or SVG.',
+  failed: 'The figure could not be made. Reload the page and try again.',
+  letters:
+    'A saved SVG has its letters inside, a copied one only names them. Slides programs set an SVG in letters of their own; a PNG keeps them.',
+};
+
+const MADE = 'Drawn with Tidemark, a reading of published ages, not a diagnosis.';
+
+/** What the figure rests on, and what drew it. Sources by their short names, each once. */
+export function citation(sources: readonly string[]): string {
+  const each = [...new Set(sources)].toSorted((a, b) => a.localeCompare(b, 'en'));
+  return each.length === 0 ? MADE : `After: ${each.join('; ')}. ${MADE}`;
+}
+
+/** What the figures are called where they are taken away. */
+export const titles = {
+  chart: 'Infant reflexes and reactions by age',
+  child: (label: string, invented: boolean): string =>
+    `${label}${invented ? ' (invented)' : ''}: reflexes and reactions by age`,
+  sources: (name: string): string => `${name}: when, by each source`,
+  compared: (names: readonly string[]): string => `${listed(names)}, side by side`,
+  comparedChart: (names: readonly string[]): string => `${listed(names)} by age`,
+  orders: 'The order of reflexes and reactions',
+};
+
+export const legends = {
+  sources:
+    'The height says how far the sources lead one to expect it; below, the window of each source.',
+  quarrel:
+    'Each window is one source. The line below is drawn where any two sources differ, the darker the more of them do.',
+  step: 'Each bar is the window of one source: what comes before, then what comes after.',
+  orders:
+    'Each station on its windows: thin, from the earliest to the latest printed age; thick, the middle source.',
+};
