@@ -30,7 +30,7 @@ test('the course says first what changed, then shows reflex by visit, then what 
   await open(page, '#/course');
   const changed = page.getByRole('region', { name: 'What changed' });
   await expect(changed.getByRole('listitem').first()).toContainText(
-    'Obligatory, stronger than before; elicited on 16 March 2026; fits has become persisting',
+    'obligatory, stronger than before; elicited on 16 March 2026; fits has become persisting',
   );
   const row = page.getByRole('row', { name: /^Galant/ });
   await expect(row).toContainText('gone between 12 January 2026 and 11 May 2026');
@@ -116,7 +116,7 @@ test('the conference keeps the question and the decisions, steps through visits,
   await expect(page.getByText('decided 8 June 2026 · done')).toBeVisible();
   await page.getByLabel('Side by side with').selectOption({ label: '12 January 2026, Rowan' });
   await expect(page.getByRole('row', { name: /^Galant/ })).toContainText(
-    'Both sides: gone; elicited on 12 January 2026',
+    'both sides: gone; elicited on 12 January 2026',
   );
 });
 
@@ -130,7 +130,7 @@ test('the report copies, saves and prints without a name when names are off', as
   await expect(page.getByText('Copied.')).toBeVisible();
   const copied = () => page.evaluate(() => navigator.clipboard.readText());
   expect(await copied()).toContain('Kestrel');
-  await page.getByLabel(/^With names/).uncheck();
+  await page.getByRole('checkbox', { name: /With names/ }).uncheck();
   await page.getByRole('button', { name: 'Copy as plain text' }).click();
   await expect.poll(copied).not.toContain('Kestrel');
   await expect(page.locator('article')).not.toContainText(/Kestrel|Rowan|2026/);

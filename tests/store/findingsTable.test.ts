@@ -117,8 +117,25 @@ describe('the table of findings', () => {
         attention: 'watch',
         sources: '7',
         note: 'Startled, then calm; see "video"',
+        sources_used: '',
+        correction_rule: '',
+        names_in_it: '',
+        caution: '',
       },
     ]);
+  });
+
+  test('what it must carry stands in every row', () => {
+    const said = { sources: 'two sources', rule: 'corrected', names: 'none', caution: 'with care' };
+    const rows = readBack(findingsCsv([ROW, ROW], { ...WHOLE, said }));
+    expect(rows).toHaveLength(2);
+    for (const row of rows)
+      expect(row).toMatchObject({
+        sources_used: 'two sources',
+        correction_rule: 'corrected',
+        names_in_it: 'none',
+        caution: 'with care',
+      });
   });
 
   test('without names or dates nothing that could name somebody is left', () => {

@@ -1,12 +1,7 @@
 /** Which questions are wanted, as the address says it: the same address, the same set. */
 import type { Group } from '../atlas/types.ts';
 import { MAX_SEED } from '../lecture/random.ts';
-import {
-  DIFFICULTIES,
-  KINDS,
-  type Difficulty,
-  type QuestionKind,
-} from '../words/question.ts';
+import { DIFFICULTIES, KINDS, type Difficulty, type QuestionKind } from '../words/question.ts';
 import { groups } from '../words/en/atlas.ts';
 
 export interface QuizWish {

@@ -106,6 +106,8 @@ export function missingSentence(missing: Lacking): string {
 export const list = {
   title: 'Talks',
   lead: 'Steps over the live chart, for a lecture room. Each shows what the atlas says today.',
+  quiz: 'Questions for a class, or for yourself',
+  axis: 'The empty axis',
   ready: 'Ready-made',
   own: 'Your own',
   none: 'None yet. Make one from a ready-made talk, or begin an empty one.',

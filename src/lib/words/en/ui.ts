@@ -10,6 +10,7 @@ export const shell = {
   chart: 'Chart',
   reflexes: 'Reflexes',
   order: 'Order',
+  teach: 'Teach',
   children: 'Children',
   sources: 'Sources',
   about: 'About',
