@@ -11,7 +11,7 @@ export default defineConfig({
   workers: 2,
   timeout: 180_000, // a busy machine is slow, not wrong
   expect: { timeout: 30_000 },
-  retries: 0,
+  retries: 1, // what passes only at the second try is listed as flaky, and looked into
   reporter: 'list',
   use: { ...desktop, baseURL: `http://127.0.0.1:${PORT}`, trace: 'retain-on-failure' },
   projects: [{ name: 'chromium' }],
