@@ -291,3 +291,53 @@ test('a talk that is not there says so, and a step beyond the end is the last', 
   await open(page, '#/stage/tables?step=soon');
   await expect(place(page)).toHaveText('1 of 7');
 });
+
+test('the whole screen is taken and given back by F, and left with the talk', async ({ page }) => {
+  await open(page, '#/stage/protective?step=2');
+  const isFull = () => page.evaluate(() => document.fullscreenElement !== null);
+  await page.keyboard.press('f');
+  await expect.poll(isFull).toBe(true);
+  await page.keyboard.press('PageDown');
+  await expect(place(page)).toHaveText('3 of 8');
+  await page.keyboard.press('f');
+  await expect.poll(isFull).toBe(false);
+  await expect(place(page)).toHaveText('3 of 8');
+  await page.keyboard.press('f');
+  await expect.poll(isFull).toBe(true);
+  await page.evaluate(() => {
+    location.hash = '#/talks';
+  });
+  await expect(page.getByRole('heading', { name: 'Talks', level: 1 })).toBeVisible();
+});
+
+test('sleep is held off while the stage is seen, and no longer', async ({ page }) => {
+  await page.addInitScript(() => {
+    const held: string[] = [];
+    Object.assign(window, { held });
+    const request = (kind: string) => {
+      held.push(kind);
+      return Promise.resolve({ release: () => Promise.resolve(void held.pop()) });
+    };
+    Object.defineProperty(navigator, 'wakeLock', { value: { request } });
+  });
+  const held = () => page.evaluate(() => (window as unknown as { held: string[] }).held.length);
+  await open(page, '#/talks');
+  expect(await held()).toBe(0);
+  await page.evaluate(() => {
+    location.hash = '#/stage/protective?step=1';
+  });
+  await expect(place(page)).toHaveText('1 of 8');
+  await expect.poll(held).toBe(1);
+  await page.keyboard.press('Escape');
+  await expect(page.locator('.hall')).toHaveCount(0);
+  await expect.poll(held).toBe(0);
+});
+
+test('M moves the figure of a step', async ({ page }) => {
+  await open(page, '#/stage/first-year?step=5');
+  const drawn = () => page.locator('.side .player > svg').innerHTML();
+  await page.locator('.side .player > svg').waitFor();
+  const before = await drawn();
+  await page.keyboard.press('m');
+  await expect.poll(drawn).not.toBe(before);
+});

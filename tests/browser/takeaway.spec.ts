@@ -199,3 +199,23 @@ for (const colorScheme of ['light', 'dark'] as const)
     await page.keyboard.press('Escape');
     await expect(page.getByRole('button', { name: /^Take away/ })).toBeFocused();
   });
+
+test('a question is taken with its choices, and its answer with the chart', async ({ page }) => {
+  await open(page, '#/quiz?seed=5&count=6&difficulty=medium&kinds=phase.verdict');
+  const asked = (await page.locator('h1').textContent())!;
+  const choices = await page.locator('main ol button .words').allTextContents();
+  await openPanel(page, /^Take away/);
+  const question = await readFile(await pathOf(await save(page)), 'utf8');
+  expectSelfContained(question);
+  for (const words of [asked, ...choices])
+    for (const word of words.split(/\s+/)) expect(question).toContain(word);
+  expect(question).toMatch(/After: [^<]+/);
+  await panel(page).getByRole('button', { name: 'Close' }).click();
+  await page.keyboard.press('1');
+  await page.locator('.why [data-block], .why svg').first().waitFor();
+  await openPanel(page, /^Take away: .+\?$/);
+  const answer = await readFile(await pathOf(await save(page)), 'utf8');
+  expectSelfContained(answer);
+  expect(answer).toMatch(/After: [^<]+/);
+  expect(answer.match(/<path/g)!.length).toBeGreaterThan(3);
+});

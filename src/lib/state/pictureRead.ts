@@ -4,9 +4,12 @@
  */
 import type { Definition, Drawing, Drawn, Letters, Look, Matrix, Place } from '../picture/drawn.ts';
 
-/** Controls, and what is said to a screen reader only, are no part of a picture. */
+/**
+ * Controls, and what is said to a screen reader only, are no part of a picture; a button whose words
+ * are what is shown, as a choice of a question, is marked `data-drawn`.
+ */
 const LEFT_OUT =
-  'button, input, select, textarea, summary, table, .no-print, .unseen, [role="toolbar"]';
+  'button:not([data-drawn]), input, select, textarea, summary, table, .no-print, .unseen, [role="toolbar"]';
 
 const HELD_BY_SCROLLING = 'sticky';
 

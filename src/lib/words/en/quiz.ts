@@ -239,6 +239,10 @@ export function restsWords(rests: Rests, atlas: Atlas): string {
 export const sourcesWords = (ids: readonly string[], atlas: Atlas): string =>
   ids.map((id) => atlas.sources.get(id)?.short ?? id).join('; ');
 
+/** Every source an answer rests on, by its short name. */
+export const sourcesShort = ({ why }: Question, atlas: Atlas): string[] =>
+  why.rests.flatMap(({ sources }) => sources.map((id) => sourcesWords([id], atlas)));
+
 function shown(reflex: Reflex | undefined, variant: string, side: 'left' | 'right'): string {
   const pattern = patternOf(reflex, variant);
   if (!reflex || !pattern) return '';
