@@ -7,7 +7,7 @@ import { DIFFICULTIES } from '../../src/lib/words/question.ts';
 import { questionSet } from '../../src/lib/lecture/questions/set.ts';
 import { en } from '../../src/lib/words/en.ts';
 
-const { quiz } = en;
+const { quiz, quizWhy } = en;
 const all = DIFFICULTIES.flatMap((difficulty, seed) =>
   questionSet(groundOf(ATLAS, sheetOf(ATLAS)), { seed, count: 250, difficulty }),
 );
@@ -19,11 +19,11 @@ describe('seven hundred and fifty questions', () => {
     for (const question of all) {
       const stem = quiz.stemWords(question.stem, ATLAS);
       expect(stem).toMatch(/^[A-Z].*\?$/);
-      const why = quiz.whyWords(question, ATLAS);
+      const why = quizWhy.whyWords(question, ATLAS);
       expect(why.length).toBeGreaterThan(0);
       for (const sentence of why) expect(sentence).toMatch(/^.+\.$/);
       for (const rests of question.why.rests)
-        expect(quiz.restsWords(rests, ATLAS)).not.toMatch(UNREADABLE);
+        expect(quizWhy.restsWords(rests, ATLAS)).not.toMatch(UNREADABLE);
       expect([stem, ...why].join(' ')).not.toMatch(UNREADABLE);
     }
   });
@@ -47,7 +47,7 @@ describe('seven hundred and fifty questions', () => {
 test('the figure of a question is described without its name', () => {
   for (const reflex of ATLAS.reflexes.values())
     for (const pattern of reflex.patterns) {
-      const words = quiz.figureWords(reflex, pattern, 'right');
+      const words = quizWhy.figureWords(reflex, pattern, 'right');
       for (const moment of [0, 1, 2]) expect(words.describe(moment)).not.toContain(reflex.name);
     }
 });

@@ -42,3 +42,9 @@ export function recordKey(pressed: Pressed): RecordKey | undefined {
   const response = digit === undefined ? undefined : RESPONSES[Number(digit) - 1];
   return response && { do: 'answer', response, both };
 }
+
+/** Whether keys go into what has the focus: a field to type in, or a list to choose from. */
+export const isTypedIn = (target: EventTarget | null): boolean =>
+  target instanceof HTMLElement &&
+  (target.isContentEditable ||
+    target.matches('input:not([type=radio], [type=checkbox]), textarea, select, [role=combobox]'));

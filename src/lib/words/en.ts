@@ -5,6 +5,7 @@ import * as atlasPages from './en/atlasPages.ts';
 import * as attention from './en/attention.ts';
 import * as axis from './en/axis.ts';
 import * as record from './en/case.ts';
+import * as body from './en/body.ts';
 import * as chart from './en/chart.ts';
 import * as children from './en/children.ts';
 import * as course from './en/course.ts';
@@ -16,6 +17,7 @@ import * as pages from './en/pages.ts';
 import * as problems from './en/problems.ts';
 import * as recording from './en/recording.ts';
 import * as quiz from './en/quiz.ts';
+import * as quizWhy from './en/quizWhy.ts';
 import * as quizPages from './en/quizPages.ts';
 import * as report from './en/report.ts';
 import * as sheet from './en/sheet.ts';
@@ -30,6 +32,7 @@ export const en = {
   atlasPages,
   attention,
   axis,
+  body,
   record,
   chart,
   children,
@@ -47,6 +50,7 @@ export const en = {
   table,
   talks,
   quiz,
+  quizWhy,
   quizPages,
   ui,
 };

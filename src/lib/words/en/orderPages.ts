@@ -3,7 +3,7 @@ import type { AxisDay } from '../../age/axis.ts';
 import type { Atlas } from '../../atlas/atlas.ts';
 import type { Support } from '../../judge/support.ts';
 import { axisWords, spanWords } from './ages.ts';
-import { capital, listed } from './atlasPages.ts';
+import { capital, listed } from './body.ts';
 
 /** Pairs of windows that say one thing of an order: for one, for several. */
 const TALLY: Record<Support, readonly [string, string]> = {

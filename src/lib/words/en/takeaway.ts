@@ -1,5 +1,5 @@
 /** English for figures to take away. */
-import { listed } from './atlasPages.ts';
+import { listed } from './body.ts';
 
 export const takeAway = {
   open: 'Take away',
