@@ -69,3 +69,18 @@ test('pointing at a verdict lights its lane, and a finding on the chart opens it
   await verdict(page, 'moro').click();
   await expect(page.locator('#ground-moro')).toBeVisible();
 });
+
+test('an address that changes while the page starts is gone to', async ({ page }) => {
+  await page.addInitScript(() => {
+    // the router has read the address once it has fetched the code of the page, and listens only later
+    const watch = new PerformanceObserver((seen) => {
+      if (!seen.getEntries().some(({ name }) => /\/nodes\/([2-9]|\d\d)\./.test(name))) return;
+      watch.disconnect();
+      location.hash = '#/about';
+    });
+    watch.observe({ type: 'resource', buffered: true });
+  });
+  await page.goto('/#/settings');
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('About Tidemark');
+  expect(new URL(page.url()).hash).toBe('#/about');
+});

@@ -140,6 +140,8 @@ test.describe('with a finger on a tablet', () => {
           navigator.serviceWorker.addEventListener('controllerchange', resolve, { once: true });
         });
     });
+    // what the page had begun to fetch before the worker took over is there first
+    await page.waitForLoadState('networkidle');
     await context.setOffline(true);
     await open(page, '#/visits/new/record');
     await give(page, 'left', 'weak').tap();

@@ -1,0 +1,3 @@
+import { hearEarly } from '$lib/state/early.ts';
+
+export const init = hearEarly;
