@@ -18,7 +18,7 @@ function sheet(scenes: readonly Scene[], labels: readonly string[]): string {
     return (
       body
         .replaceAll(/<!--.*?-->/g, '')
-        .replaceAll(/ class="[^"]*"|<defs><\/defs>/g, '')
+        .replaceAll(/ class="[^"]*"| data-union(="")?|<defs><\/defs>/g, '')
         // Colours as they fall back, so that a picture can be opened anywhere.
         .replaceAll(/var\(--[a-z-]+, (#[0-9a-f]+)\)/g, '$1')
         .replaceAll('></path>', '/>')

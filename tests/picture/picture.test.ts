@@ -44,6 +44,24 @@ describe('colours', () => {
   });
 });
 
+describe('outlines that lie over each other', () => {
+  const d = 'M0 0H10V10H0ZM5 5H15V15H5Z';
+  const paths = (look: Look, union: boolean): unknown[] =>
+    flat({ is: 'path', matrix: [1, 0, 0, 1, 0, 0], d, look, union });
+
+  test('are laid each by itself where they are one shape: no program cuts a hole between them', () => {
+    expect(paths(LOOK, true)).toHaveLength(2);
+    // with a line beneath: that, and the two fills
+    expect(paths({ ...LOOK, stroke: 'rgb(0, 0, 0)', strokeFirst: true }, true)).toHaveLength(3);
+  });
+
+  test('stay one where they are not, or would look otherwise laid apart', () => {
+    expect(paths(LOOK, false)).toHaveLength(1);
+    expect(paths({ ...LOOK, fillOpacity: 0.5 }, true)).toHaveLength(1);
+    expect(paths({ ...LOOK, stroke: 'rgb(0, 0, 0)' }, true)).toHaveLength(1);
+  });
+});
+
 describe('transforms are worked in', () => {
   const small = fc.integer({ min: -50, max: 50 }).map((n) => n / 10);
   test('every point of a path lands where the matrix leads it', () => {

@@ -34,7 +34,8 @@ export type Place = Readonly<Record<string, number>>;
 
 /** One thing drawn. `matrix` leads from its own units to pixels from the picture's upper left corner. */
 export type Drawn =
-  | { is: 'path'; matrix: Matrix; d: string; look: Look }
+  /** `union`: its outlines are one filled shape, wherever they lie over each other. */
+  | { is: 'path'; matrix: Matrix; d: string; look: Look; union?: boolean }
   | { is: 'rect' | 'circle'; matrix: Matrix; place: Place; look: Look }
   | { is: 'text'; matrix: Matrix; place: Place; text: string; look: Look; letters: Letters }
   /** Things under one opacity, or cut by an outline or a mask with an id among the definitions. */

@@ -81,7 +81,8 @@ function dotsIn(path: InstanceType<typeof svgpath>): [number, number][] | undefi
   return others === 0 ? dots : undefined;
 }
 
-function flatPath(matrix: Matrix, d: string, look: Look): Node[] {
+/** @param isUnion whether its outlines are one shape, wherever they lie over each other */
+function flatPath(matrix: Matrix, d: string, look: Look, isUnion: boolean): Node[] {
   const growth = growthOf(matrix);
   const strokeStands = look.stroke === 'none' || look.fixedStroke || growth !== undefined;
   if (!strokeStands)
@@ -121,7 +122,19 @@ function flatPath(matrix: Matrix, d: string, look: Look): Node[] {
     }));
   }
   const path = placed.round(2).toString();
-  return painted(look, growth ?? 1, (paint) => ({ tag: 'path', at: { d: path, ...paint } }));
+  const nodes = painted(look, growth ?? 1, (paint) => ({ tag: 'path', at: { d: path, ...paint } }));
+  return isUnion ? nodes.flatMap(laidApart) : nodes;
+}
+
+/**
+ * The outlines of a fill laid each by itself: some programs for slides and drawings cut holes where
+ * outlines of one path lie over each other. A line, or a fill half clear, stays as it is.
+ */
+function laidApart(node: Node): Node[] {
+  const { at } = node;
+  if (at?.stroke !== undefined || at?.['fill-opacity'] !== undefined) return [node];
+  const outlines = String(at?.d).match(/M[^M]+/g) ?? [];
+  return outlines.map((d) => ({ ...node, at: { ...at, d } }));
 }
 
 const grown = (place: Place, [a, , , d, e, f]: Matrix): Attributes =>
@@ -154,7 +167,7 @@ function placed(
 export function flat(one: Drawn): Node[] {
   switch (one.is) {
     case 'path':
-      return flatPath(one.matrix, one.d, one.look);
+      return flatPath(one.matrix, one.d, one.look, one.union ?? false);
     case 'rect':
     case 'circle':
       return placed(one.matrix, one.place, one.look, (at) => ({ tag: one.is, at }));

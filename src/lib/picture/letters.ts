@@ -1,6 +1,7 @@
 /**
  * Which letters a picture is set in. The two typefaces travel inside the file; where a program
- * ignores that, as those for slides do, the next name on the list is one that a system has.
+ * ignores that, as those for slides do, the next name on the list is one that a system has. The list
+ * is that of the page, so that a letter the typeface has not comes from the same place.
  */
 
 export type Typeface = 'sans' | 'serif';

@@ -37,6 +37,8 @@ const MARGIN = 16;
 const TITLE: Lettering = { sizePx: 19, weight: 600, serif: true };
 const SMALL: Lettering = { sizePx: 12 };
 const LEADING = 1.35;
+/** What lines keep free at their end: where a program takes letters of its own, they may run wider. */
+const RESERVE = 0.9;
 /** Narrower than this, words around a drawing would be a column of single words. */
 const LEAST_WIDTH = 360;
 
@@ -58,7 +60,7 @@ function lines(
 ): Block {
   if (text === '') return { nodes: [], heightPx: 0 };
   const { sizePx, weight, serif } = lettering;
-  const rows = wrapParts(text.split(' '), ' ', widthPx, lettering, measure);
+  const rows = wrapParts(text.split(' '), ' ', widthPx * RESERVE, lettering, measure);
   const nodes = rows.map((row, index): Node => ({
     tag: 'text',
     at: {

@@ -105,7 +105,15 @@ function leafOf(element: SVGElement, matrix: DOMMatrix, reading: Reading): Drawn
   const to = matrixOf(matrix);
   switch (element.localName) {
     case 'path':
-      return [{ is: 'path', matrix: to, d: element.getAttribute('d') ?? '', look }];
+      return [
+        {
+          is: 'path',
+          matrix: to,
+          d: element.getAttribute('d') ?? '',
+          look,
+          union: element.closest('[data-union]') !== null,
+        },
+      ];
     case 'rect':
       return [
         {
