@@ -66,9 +66,18 @@ async function renew(page: Page): Promise<void> {
   });
 }
 
+/** Goes on within the page as by a link; an address typed in would load the page anew. */
+function follow(to: string): void {
+  const link = document.createElement('a');
+  link.href = to;
+  document.body.append(link);
+  link.click();
+  link.remove();
+}
+
 const line = (page: Page) => page.locator('.renewed');
 const versionOf = async (page: Page): Promise<string> => {
-  await page.evaluate(() => (location.hash = '#/about'));
+  await page.evaluate(follow, '#/about');
   return page.getByText(/^This is version/).innerText();
 };
 /** Leaves something in the window that a reload would take away. */
@@ -106,10 +115,10 @@ test('put off, it stays away, and can still be used from the page about Tidemark
   await renew(page);
   await line(page).getByRole('button', { name: 'Later' }).click();
   await expect(line(page)).toBeEmpty();
-  await page.evaluate(() => (location.hash = '#/sources'));
+  await page.evaluate(follow, '#/sources');
   await expect(page.getByRole('heading', { name: 'Sources' })).toBeVisible();
   await expect(line(page)).toBeEmpty();
-  await page.evaluate(() => (location.hash = '#/about'));
+  await page.evaluate(follow, '#/about');
   await page.getByRole('button', { name: 'Use it now' }).click();
   await expect(page.getByText(`This is version ${NEXT}.`)).toBeVisible();
 });
@@ -122,11 +131,11 @@ test('nothing is said in a talk, while a visit is recorded, or while something i
   await expect(page.locator('.hall h1')).toBeVisible();
   await expect(line(page)).toBeEmpty();
   for (const hash of ['#/visits/3', '#/visits/3/record', '#/axis', '#/quiz']) {
-    await page.evaluate((to) => (location.hash = to), hash);
+    await page.evaluate(follow, hash);
     await expect(page.locator('main :is(h1, h2)').first()).toBeVisible();
     await expect(line(page)).toBeEmpty();
   }
-  await page.evaluate(() => (location.hash = '#/children/new'));
+  await page.evaluate(follow, '#/children/new');
   await expect(line(page)).toContainText(READY);
   await page.getByLabel('Label').fill('Plover');
   await expect(line(page)).toBeEmpty();
@@ -135,7 +144,7 @@ test('nothing is said in a talk, while a visit is recorded, or while something i
   await page.getByRole('button', { name: 'Add child' }).click();
   await expect(page.getByRole('heading', { name: 'New visit' })).toBeVisible();
   await expect(line(page)).toBeEmpty();
-  await page.evaluate(() => (location.hash = '#/children'));
+  await page.evaluate(follow, '#/children');
   await line(page).getByRole('button', { name: 'Use it now' }).click();
   await expect(line(page)).toBeEmpty();
   await expect(page.getByRole('button', { name: 'Plover', exact: true })).toBeVisible();
@@ -145,10 +154,10 @@ test('a visit that is not kept yet outlives the new version', async ({ page }) =
   await visit(page, '#/visits/new');
   await page.getByLabel('Visit date').fill('2026-13-40');
   await renew(page);
-  await page.evaluate(() => (location.hash = '#/about'));
+  await page.evaluate(follow, '#/about');
   await line(page).getByRole('button', { name: 'Use it now' }).click();
   await expect(page.getByText(`This is version ${NEXT}.`)).toBeVisible();
-  await page.evaluate(() => (location.hash = '#/visits/new'));
+  await page.evaluate(follow, '#/visits/new');
   await expect(page.getByLabel('Visit date')).toHaveValue('2026-13-40');
 });
 
@@ -177,7 +186,7 @@ test('an old window goes on with its own version, pages it has not opened yet in
     ['#/reflexes/moro', /Moro/],
     ['#/children', 'Children'],
   ] as const) {
-    await before.evaluate((to) => (location.hash = to), hash);
+    await before.evaluate(follow, hash);
     await expect(before.getByRole('heading', { name: heading }).first()).toBeVisible();
   }
   expect(await isMarked(before)).toBe(true);
@@ -207,7 +216,7 @@ test('where a part is gone for good, the page says so and can be loaded anew', a
   await page.evaluate(async (version) => {
     for (const key of await caches.keys()) if (!key.endsWith(version)) await caches.delete(key);
   }, NEXT);
-  await before.evaluate(() => (location.hash = '#/quiz'));
+  await before.evaluate(follow, '#/quiz');
   await expect(
     before.getByRole('heading', { name: 'This page could not be loaded.' }),
   ).toBeVisible();
