@@ -1,7 +1,6 @@
 /** English for a new version, and for carrying Tidemark about. */
 
 export const line = {
-  label: 'Version of Tidemark',
   ready: 'A new version of Tidemark is ready.',
   use: 'Use it now',
   later: 'Later',
