@@ -18,6 +18,7 @@ export default defineConfig(
     '.svelte-kit/',
     'dist/',
     'dist-cli/',
+    'dist-single/',
     'coverage/',
     'playwright-report/',
     'test-results/',

@@ -1,39 +1,9 @@
-import { createHash } from 'node:crypto';
-import { readFileSync, writeFileSync } from 'node:fs';
-import adapterStatic from '@sveltejs/adapter-static';
 import { vitePreprocess } from '@sveltejs/vite-plugin-svelte';
+import { singleFile, website } from './adapters.js';
+import { versionName } from './version.js';
 
 const serving = process.argv.includes('dev'); // hot reload needs a socket; a built page opens none
-const PAGE = 'dist/index.html';
-
-/** The CSP source expression that admits exactly this inline script. @param {string} text */
-const hashOf = (text) => `'sha256-${createHash('sha256').update(text).digest('base64')}'`;
-
-/**
- * With the hash router the built page names its scripts by absolute path. Tidemark must also run
- * from a sub-folder, so the paths are made relative and the boot script's hash is renewed.
- */
-const website = {
-  name: 'website',
-  /** @param {import('@sveltejs/kit').Builder} builder */
-  async adapt(builder) {
-    await adapterStatic({ pages: 'dist', assets: 'dist' }).adapt(builder);
-    const html = readFileSync(PAGE, 'utf8');
-    const boot = /<script>([\s\S]*?)<\/script>/.exec(html)?.[1];
-    if (!boot || !html.includes(hashOf(boot)))
-      throw new Error('boot script or its CSP hash not found in the built page');
-    const relative = boot
-      .replaceAll('import("/_app/', 'import("./_app/')
-      .replace("'/service-worker.js'", "'./service-worker.js'");
-    writeFileSync(
-      PAGE,
-      html
-        .replace(boot, () => relative)
-        .replace(hashOf(boot), hashOf(relative))
-        .replaceAll('href="/_app/', 'href="./_app/'),
-    );
-  },
-};
+const single = process.argv.includes('single'); // vite build --mode single
 
 /** @type {import('@sveltejs/kit').Config} */
 export default {
@@ -42,9 +12,11 @@ export default {
     runes: ({ filename }) => (filename.includes('node_modules') ? undefined : true),
   },
   kit: {
-    adapter: website,
+    adapter: single ? singleFile : website,
     router: { type: 'hash' },
-    version: { name: process.env.APP_VERSION ?? process.env.npm_package_version ?? 'dev' },
+    output: { bundleStrategy: single ? 'inline' : 'split' },
+    serviceWorker: { register: !single },
+    version: { name: versionName() },
     typescript: {
       config: (/** @type {{ include: string[] }} */ config) => {
         config.include.push('../*.ts', '../tests/**/*.ts', '../tests/**/*.svelte');

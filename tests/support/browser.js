@@ -48,13 +48,15 @@ export function launchOptions() {
 }
 
 /**
- * Runs a command with its output shown; says whether it succeeded.
+ * Runs a command that brings a browser, said in one line; says whether it succeeded. What it prints is
+ * left out: where it fails, the sentence at the end says what can be done.
  * @param {string} command
  * @param {string[]} args
  */
 function attempt(command, args) {
+  process.stdout.write(`No browser found, so trying: ${[command, ...args].join(' ')}\n`);
   try {
-    execFileSync(command, args, { stdio: 'inherit' });
+    execFileSync(command, args, { stdio: 'pipe' });
     return true;
   } catch {
     return false;

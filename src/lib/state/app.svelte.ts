@@ -6,6 +6,7 @@ import { Desk } from './desk.svelte.ts';
 import { Judgement } from './judgement.svelte.ts';
 import { isOwn, Library } from './library.svelte.ts';
 import { readDraft, writeDraft } from './draft.ts';
+import { Renewal } from './renewal.svelte.ts';
 import { Settings, type Shelf } from './settings.svelte.ts';
 import { Talks } from './talks.svelte.ts';
 import { Trial } from './trial.svelte.ts';
@@ -77,3 +78,14 @@ export function remember(): void {
 
 /** Keeps what cannot be kept in the record yet over a reload. */
 export const rememberDraft = (): void => writeDraft(tabStorage(), desk.draft);
+
+/** A new version of Tidemark, and when it is used. */
+export const renewal = new Renewal(() => location.reload());
+
+/** Settles when all that was changed is written. */
+export const settled = (): Promise<unknown> =>
+  Promise.all([desk.written, library.written, talks.written]);
+
+/** Whether a page that is loaded anew would have all that was entered. */
+export const isAllKept = (): boolean =>
+  desk.keeping === 'kept' && ![desk, library, talks].some(({ refusedWrite }) => refusedWrite);

@@ -19,6 +19,7 @@ import * as recording from './en/recording.ts';
 import * as quiz from './en/quiz.ts';
 import * as quizWhy from './en/quizWhy.ts';
 import * as quizPages from './en/quizPages.ts';
+import * as renewal from './en/renewal.ts';
 import * as report from './en/report.ts';
 import * as sheet from './en/sheet.ts';
 import * as table from './en/table.ts';
@@ -45,6 +46,7 @@ export const en = {
   problems,
   recording,
   takeaway,
+  renewal,
   report,
   sheet,
   table,
