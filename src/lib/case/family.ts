@@ -7,7 +7,7 @@ import { Reader } from './reader.ts';
 import { MAX_EDITS, MAX_FINDINGS, MAX_TOLD, MAX_NOTE, MAX_PAGES, type RawCase } from './shape.ts';
 
 /** Languages a family's page is written in. */
-export const LANGUAGES = ['en'] as const;
+export const LANGUAGES = ['en', 'es'] as const;
 export type Language = (typeof LANGUAGES)[number];
 
 /** How the child is spoken of: by one of these, or by the name alone. */

@@ -37,11 +37,10 @@ export class Speaker {
   readonly #said = new Set<string>();
 
   constructor(language: Language, who: Who, edits: readonly FamilyEdit[]) {
-    const wanted: string = language;
     this.words = FAMILY_WORDS[language];
     this.child = this.words.child(who);
     this.#edits = new Map(
-      edits.filter((edit) => edit.language === wanted).map((edit) => [edit.key, edit]),
+      edits.filter((edit) => edit.language === language).map((edit) => [edit.key, edit]),
     );
   }
 

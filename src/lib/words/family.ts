@@ -8,6 +8,7 @@ import type { Language, Pronoun } from '../case/family.ts';
 import type { InfantState, Response } from '../case/finding.ts';
 import type { FamilyReflex } from './familyReflexes.ts';
 import { family as en } from './en/family.ts';
+import { family as es } from './es/family.ts';
 
 /** How the child is spoken of; an empty name is "your baby". */
 export interface Who {
@@ -86,7 +87,6 @@ export const SENTENCES = [
   'today.one-sign',
   'next.visit',
   'next.no-visit',
-  'next.none',
   'help.no-practice',
   'help.daily',
   'help.tummy',
@@ -110,7 +110,6 @@ export type SentenceId = (typeof SENTENCES)[number];
 /** Sentences about one reflex; {reflex} holds its plain name. */
 export const REFLEX_SENTENCES = [
   'when',
-  'also-on',
   'other',
   'tried',
   'came',
@@ -175,4 +174,4 @@ export interface FamilyWords {
 }
 
 /** Every language a page can be made in. A further one is its file, its line here and in case/family.ts. */
-export const FAMILY_WORDS: Readonly<Record<Language, FamilyWords>> = { en };
+export const FAMILY_WORDS: Readonly<Record<Language, FamilyWords>> = { en, es };

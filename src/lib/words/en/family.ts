@@ -92,7 +92,6 @@ export const family: FamilyWords = {
       'Each baby grows in their own time. One sign alone does not tell the whole story.',
     'next.visit': 'Our next visit is on {date}.',
     'next.no-visit': 'Ask us when we should meet again.',
-    'next.none': 'There is no date to wait for right now.',
     'help.no-practice':
       'None of this needs practice. Please do not try to bring it out at home. It is not a test that you or {name} can fail.',
     'help.daily': 'Hold {name}, talk, sing and play as you do each day. This helps.',
@@ -119,7 +118,6 @@ export const family: FamilyWords = {
   },
   aboutReflex: {
     when: 'We last saw this on {date}.',
-    'also-on': 'On {date}:',
     other: 'Two of us looked on that day and did not see the same. We will talk about it.',
     tried: 'We tried again on {date}, but could not tell.',
     came: 'On {from} it was not there yet. On {to} we saw it.',
