@@ -56,6 +56,9 @@ export const NO_FAMILY: Family = {
   pages: [],
 };
 
+/** Longer than any key of a visit or of a sentence. */
+const MAX_KEY = 200;
+
 type RawFamily = NonNullable<RawCase['family']>;
 type RawPage = RawFamily['pages'][number];
 
@@ -69,7 +72,7 @@ function readEdits(raws: RawPage['edits'], read: Reader): FamilyEdit[] {
     const language =
       read.oneOf(raw.language, LANGUAGES) ??
       read.refuse(at('familyLanguage'), unknown(raw.language, LANGUAGES));
-    const key = read.line(raw.key, at('familyEdit'));
+    const key = read.text(raw.key, at('familyEdit'), MAX_KEY);
     const text = read.text(raw.text, at('familyEdit'), MAX_NOTE);
     const over = read.text(raw.over, at('familyEdit'), MAX_NOTE);
     if (!key) read.refuse(at('familyEdit'), { code: 'empty' });
@@ -85,14 +88,15 @@ const unknown = (text: string, known: readonly string[]) =>
 function readPages(raws: RawFamily['pages'], read: Reader): PageChoice[] {
   if (raws.length > MAX_PAGES)
     read.refuse(at('familyPages'), { code: 'too-many', limit: MAX_PAGES });
-  return raws.slice(0, MAX_PAGES).map(({ visit, chosen, edits }) => {
+  const once = [...new Map(raws.map((raw) => [raw.visit, raw])).values()];
+  return once.slice(0, MAX_PAGES).map(({ visit, chosen, edits }) => {
     if (chosen && chosen.length > MAX_TOLD)
       read.refuse(at('familyChosen'), { code: 'too-many', limit: MAX_TOLD });
     const ids = chosen
       ?.slice(0, MAX_FINDINGS)
       .map((reflex) => read.line(reflex, at('familyChosen')));
     return {
-      visit: read.line(visit, at('familyPages')),
+      visit: read.text(visit, at('familyPages'), MAX_KEY), // as it stands: a key without an examiner ends in a space
       chosen: ids ? [...new Set(ids)] : null,
       edits: readEdits(edits, read),
     };

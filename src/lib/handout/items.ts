@@ -107,7 +107,7 @@ export function itemOf(say: Speaker, one: Stands, ahead: Ahead): FamilyItem {
   return {
     reflex,
     pattern: patternOf(one) ?? null,
-    name: say.say(`item.${reflex.id}.name`, say.nameOf(reflex)),
+    name: say.name(reflex),
     did: say.say(`item.${reflex.id}.did`, plain.did),
     saw: [...sawOf(say, one, ahead.on), ...movedOf(say, one, ahead)],
     ...meansOf(say, one),

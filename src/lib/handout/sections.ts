@@ -45,16 +45,16 @@ export function countedAge(say: Speaker, ages: Ages, born: CivilDate): string {
     : ageOf(say, born, ages.on, ages.chronologicalDays);
 }
 
-function earlySentences(say: Speaker, ages: Ages, born: CivilDate): Sentence[] {
+const bornEarly = (say: Speaker, { due, gestationalDays }: Ages, born: CivilDate): Sentence =>
+  say.one('who.born-early', {
+    span: ageOf(say, born, due, TERM_DAYS - gestationalDays),
+    date: say.date(due),
+  });
+
+/** The age counted from birth and from the due date, and which of them is used. */
+function agesTwoWays(say: Speaker, ages: Ages, born: CivilDate): Sentence[] {
   const { correctedDays, due, on } = ages;
-  const early = TERM_DAYS - ages.gestationalDays;
-  const told = [
-    say.one('who.born-early', {
-      span: ageOf(say, born, due, early),
-      date: say.date(due),
-    }),
-    say.one('who.age-birth', { age: ageOf(say, born, on, ages.chronologicalDays) }),
-  ];
+  const told = [say.one('who.age-birth', { age: ageOf(say, born, on, ages.chronologicalDays) })];
   if (ages.counts === 'chronological') return [...told, say.one('who.past')];
   const byDue =
     correctedDays > 0
@@ -91,10 +91,11 @@ export function whoSection(say: Speaker, input: PageInput, base: JudgedVisit): F
         });
   const early = birth.gestationalDays < pretermBelowDays;
   return section(say, 'who', [
-    seen,
     say.one('who.born', { date: say.date(birth.born) }),
+    ...(early ? [bornEarly(say, ages, birth.born)] : []),
+    seen,
     ...(early
-      ? earlySentences(say, ages, birth.born)
+      ? agesTwoWays(say, ages, birth.born)
       : [say.one('who.age', { age: ageOf(say, birth.born, on, ages.chronologicalDays) })]),
     ...doubt(say, ages),
     ...([...days].some((day) => day > on) ? [say.one('who.newer')] : []),

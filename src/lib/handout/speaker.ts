@@ -29,6 +29,8 @@ export function fill(text: string, places: Places): string {
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
+const small = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
 /** Speaks one page: in one language, of one child, with the edits made to that page. */
 export class Speaker {
   readonly words: FamilyWords;
@@ -76,14 +78,27 @@ export class Speaker {
     });
   }
 
+  /** Whether the reflex has plain words of ours. */
+  isPlain({ id }: Reflex): boolean {
+    return id in this.words.reflexes;
+  }
+
   plainOf({ id }: Reflex): ReflexPlain {
     const known: Readonly<Record<string, ReflexPlain>> = this.words.reflexes;
     return known[id] ?? this.words.ownReflex;
   }
 
   /** The plain name, beginning small; of a reflex of one's own, the name it was given. */
+  name(reflex: Reflex): Sentence {
+    const said = this.say(`item.${reflex.id}.name`, this.plainOf(reflex).name, {
+      reflex: reflex.name,
+    });
+    return said.theirs || !this.isPlain(reflex) ? said : { ...said, text: small(said.text) };
+  }
+
+  /** The name as other sentences hold it: the clinician's where it was edited. */
   nameOf(reflex: Reflex): string {
-    return this.fill(this.plainOf(reflex).name, { reflex: reflex.name });
+    return this.name(reflex).text;
   }
 
   date(on: CivilDate): string {

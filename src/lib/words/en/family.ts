@@ -62,17 +62,17 @@ export const family: FamilyWords = {
   sentences: {
     'who.born': '{Name} was born on {date}.',
     'who.born-early': 'That was {span} before the due date. The due date was {date}.',
-    'who.age': '{Name} was {age} old when we met.',
-    'who.age-birth': 'Counted from birth, {name} was {age} old when we met.',
-    'who.age-due': 'Counted from the due date, {name} was {age} old.',
+    'who.age': 'On that day, {name} was {age} old.',
+    'who.age-birth': 'Counted from birth, {name} was {age} old on that day.',
+    'who.age-due': 'Counted from the due date, {they} would be {age} old.',
     'who.age-before-due': 'The due date was still {age} away.',
-    'who.age-at-due': 'We met on the due date.',
+    'who.age-at-due': 'That day was the due date.',
     'who.why':
       'Here we count from the due date. Babies who come early still need those weeks to grow.',
     'who.past': '{Name} came early. By now, we count from birth.',
     'who.doubt': 'The due date may be off by up to {span}. So what we say here may shift a little.',
     'who.seen': 'We saw {name} on {date}.',
-    'who.course': 'We saw {name} {times} from {from} to {to}.',
+    'who.course': 'We saw {name} {times}, from {from} to {to}.',
     'who.newer':
       'You have been here again since then. This page does not tell you about that. Please ask us.',
     'looked.intro':
@@ -82,7 +82,7 @@ export const family: FamilyWords = {
     'looked.more':
       'We looked at more than we show here. Ask us if you want to know about the rest.',
     'today.talk':
-      'There are things we want to talk with you about. We do not know yet what they mean. We may need a closer look.',
+      'There are things we want to talk with you about. There can be many reasons for them. We do not know yet what they mean, and we may need a closer look.',
     'today.watch':
       'There are things we want to look at again. They may turn out to be fine, or we may need a closer look.',
     'today.fits':
@@ -110,7 +110,7 @@ export const family: FamilyWords = {
       '{Name} has a fit. That can be shaking or a stare that you cannot stop. It can also be short, sudden bends, again and again.',
     'urgent.side': 'One arm, one leg or one side does not move, or moves much less.',
     'urgent.number':
-      'If {name} cannot breathe well or will not wake up, call for an ambulance. Do the same if you cannot reach us.',
+      'If {name} cannot breathe well or will not wake up, call the emergency number. Do the same if you cannot reach us.',
     'caution.instead':
       'This page does not replace what your clinic tells you. If the two do not match, trust your clinic.',
     'caution.limits':
@@ -128,8 +128,7 @@ export const family: FamilyWords = {
     'goes-later': 'Later on, it may fade. That may take until {date}, at about {age}.',
     'comes-by': 'It may take until {date} to come. {Name} will be about {age} old then.',
     'comes-between': 'It may come between {from} and {to}. {Name} will be about {age} old by then.',
-    'why-talk':
-      'There can be many reasons for this. One sign alone does not tell us why. We want to talk with you about it.',
+    'why-talk': 'We want to talk with you about this.',
     'look-again': 'We want to look at this again when we next meet.',
     'no-date': 'There is no fixed date for this to change.',
     'soon-by':

@@ -83,7 +83,7 @@ export const family: FamilyWords = {
     'looked.few': 'Solo pudimos mirar unas pocas cosas. Por eso, esta hoja aún no dice mucho.',
     'looked.more': 'Miramos más de lo que está aquí. Si quiere saber del resto, pregúntenos.',
     'today.talk':
-      'Hay cosas de las que queremos hablar con usted. Aún no sabemos qué quieren decir. Tal vez haga falta mirar mejor.',
+      'Hay cosas de las que queremos hablar con usted. Puede haber muchas razones. Aún no sabemos qué quieren decir, y tal vez haga falta mirar mejor.',
     'today.watch':
       'Hay cosas que queremos volver a mirar. Puede que todo esté bien, o que haga falta mirar mejor.',
     'today.fits': 'Lo que vimos es lo que se espera a esta edad. Pero no nos dice todo.',
@@ -99,21 +99,21 @@ export const family: FamilyWords = {
     'help.floor': 'Deje que {name} se mueva y juegue en un suelo seguro, con usted cerca.',
     'help.sleep': 'Para dormir, acueste {them} boca arriba.',
     'help.pace': 'Usted conoce mejor que nadie {them}. Díganos lo que ve en casa.',
-    'call.any': 'Llame si tiene dudas o algo le preocupa. Nada es muy poco para llamar.',
+    'call.any': 'Llame si tiene dudas o algo le preocupa, aunque le parezca poco.',
     'call.ask': 'Llame si {name} se mueve de un modo nuevo que usted no entiende.',
     'urgent.intro': 'Llame de inmediato si ve algo de esto:',
     'urgent.skills': '{Name} ya no puede hacer algo que antes hacía.',
     'urgent.feeding': '{Name} come mal, se ahoga mucho al comer o no quiere comer.',
-    'urgent.tone': 'Siente que el cuerpo {names} está muy flojo o muy duro.',
+    'urgent.tone': 'Siente que el cuerpo {names} está muy flojo o muy rígido.',
     'urgent.fit':
       '{Name} tiene un ataque. Puede temblar o quedar con la mirada fija, y usted no lo puede parar. También puede doblarse de golpe, una y otra vez.',
     'urgent.side': 'Un brazo, una pierna o un lado no se mueve, o se mueve mucho menos.',
     'urgent.number':
-      'Si {name} no puede respirar bien o no despierta, llame a una ambulancia. Haga lo mismo si no le contestamos.',
+      'Si {name} no puede respirar bien o no despierta, llame al número de emergencias. Haga lo mismo si no le contestamos.',
     'caution.instead':
       'Esta hoja no toma el lugar de lo que le dice su clínica. Si no dicen lo mismo, siga lo que dice su clínica.',
     'caution.limits':
-      'Dice lo que miramos. No puede poner nombre a un mal, ni decir que no lo hay.',
+      'Dice lo que miramos. No puede poner nombre a una enfermedad, ni decir que no la hay.',
   },
   aboutReflex: {
     when: 'Lo vimos por última vez el {date}.',
@@ -130,8 +130,7 @@ export const family: FamilyWords = {
     'comes-between':
       'Puede venir entre el {from} y el {to}. Al final de ese tiempo, {they} tendrá unos {age}.',
     'look-again': 'Queremos volver a mirarlo en la próxima visita.',
-    'why-talk':
-      'Puede ser por muchas razones. Una sola señal no nos dice por qué. Queremos hablar de esto con usted.',
+    'why-talk': 'Queremos hablar de esto con usted.',
     'no-date': 'No hay una fecha fija para que esto cambie.',
     'soon-by':
       'Pronto tal vez miremos esto: {reflex}. Puede tardar en venir hasta el {date}, a los {age}.',
@@ -269,7 +268,7 @@ export const family: FamilyWords = {
   reflexes: {
     'acoustic-startle': {
       name: 'el salto ante un ruido fuerte (sobresalto)',
-      did: 'Hicimos un ruido corto donde no se veía. Miramos si cerraba los ojos y daba un salto.',
+      did: 'Hicimos un ruido corto fuera de su vista. Miramos si cerraba los ojos y daba un salto.',
     },
     amphibian: {
       name: 'doblar un lado para arrastrarse (anfibio)',
@@ -312,7 +311,7 @@ export const family: FamilyWords = {
       did: 'Con {name} a gatas, inclinamos un poco la mesa. Miramos si movía la espalda y la cabeza para no caer.',
     },
     'equilibrium-sitting': {
-      name: 'no perder el equilibrio al estar en el asiento (equilibrio)',
+      name: 'no perder el equilibrio en posición sentada (equilibrio)',
       did: 'Inclinamos un poco el asiento. Miramos si movía la espalda y la cabeza para no caer.',
     },
     'equilibrium-standing': {
@@ -341,7 +340,7 @@ export const family: FamilyWords = {
     },
     'labyrinthine-righting': {
       name: 'poner la cabeza derecha sin ver (laberíntico)',
-      did: 'Le tapamos los ojos y le inclinamos a un lado. Miramos si ponía la cabeza derecha.',
+      did: 'Le tapamos los ojos e inclinamos {them} a un lado. Miramos si ponía la cabeza derecha.',
     },
     landau: {
       name: 'la postura de volar (Landau)',
@@ -389,7 +388,7 @@ export const family: FamilyWords = {
     },
     'protective-backward': {
       name: 'poner la mano al caer hacia atrás (defensa)',
-      did: 'En el suelo, sin apoyo, le empujamos suave hacia atrás. Miramos si ponía una mano detrás.',
+      did: 'En posición sentada, le dimos un empujón suave hacia atrás. Miramos si ponía una mano detrás.',
     },
     'protective-downward': {
       name: 'abrir las piernas al bajar (defensa)',
@@ -397,15 +396,15 @@ export const family: FamilyWords = {
     },
     'protective-forward': {
       name: 'poner las manos al caer hacia delante (defensa)',
-      did: 'Sostuvimos {them} y le inclinamos hacia delante. Miramos si sacaba los dos brazos.',
+      did: 'Sostuvimos {them} y bajamos su cabeza hacia delante. Miramos si sacaba los dos brazos.',
     },
     'protective-sideways': {
       name: 'poner la mano al caer de lado (defensa)',
-      did: 'En el suelo, sin apoyo, le empujamos suave a un lado. Miramos si ponía una mano de ese lado.',
+      did: 'En posición sentada, le dimos un empujón suave a un lado. Miramos si ponía una mano de ese lado.',
     },
     'protective-stepping': {
       name: 'dar un paso para no caer (defensa)',
-      did: 'Con {name} de pie, le empujamos un poco. Miramos si daba un paso.',
+      did: 'Con {name} de pie, le dimos un empujón suave. Miramos si daba un paso.',
     },
     rooting: {
       name: 'girar la cara al tocar la mejilla (búsqueda)',
@@ -436,12 +435,12 @@ export const family: FamilyWords = {
       did: 'Se trata de cómo se mueven los bebés en el agua. No lo probamos, y usted no debe probarlo.',
     },
     tlr: {
-      name: 'encogerse o ponerse duro según la cabeza (tónico laberíntico)',
+      name: 'encogerse o ponerse recto según la cabeza (tónico laberíntico)',
       did: 'Pusimos {them} boca abajo y boca arriba. Miramos si el cuerpo se encogía o se ponía recto.',
     },
     traction: {
-      name: 'ayudar al pasar a estar en el asiento (tracción)',
-      did: 'Tomamos los brazos {names} y tiramos suave hasta levantarle. Miramos si ayudaba y cómo venía la cabeza.',
+      name: 'ayudar a sentarse (tracción)',
+      did: 'Tomamos los brazos {names} y tiramos suave hasta la posición sentada. Miramos si ayudaba y cómo venía la cabeza.',
     },
   },
   span({ unit, months, weeks, days }) {
