@@ -48,7 +48,7 @@ const syllablesOf = (word: string, language: string): number => {
     .reduce((sum, one) => sum + Math.max(1, language === 'en' ? syllable(one) : countEs(one)), 0);
 };
 
-/** Sentences end where the language's rules end them; a colon before a list ends one as well. */
+/** Sentences end where the language's rules end them, and with every line. */
 export function countsOf(text: string, language: string): Counts {
   const cut = (granularity: 'sentence' | 'word', of: string) => [
     ...new Intl.Segmenter(language, { granularity }).segment(of),
@@ -65,6 +65,13 @@ export function countsOf(text: string, language: string): Counts {
     syllables: words.reduce((sum, word) => sum + syllablesOf(word, language), 0),
   };
 }
+
+/** Texts counted apart, as one. */
+export const together = (parts: readonly Counts[]): Counts => ({
+  sentences: parts.reduce((sum, one) => sum + one.sentences, 0),
+  words: parts.reduce((sum, one) => sum + one.words, 0),
+  syllables: parts.reduce((sum, one) => sum + one.syllables, 0),
+});
 
 /** School grade in the United States (Kincaid and others 1975); the formula is the library's. */
 export const gradeOf = ({ sentences, words, syllables }: Counts): number =>

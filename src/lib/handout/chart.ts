@@ -105,11 +105,13 @@ export function chartOf(
   const { record, visits } = input;
   const { birth } = record.child;
   const { chart, labels } = say.words;
-  const isCorrected = base ? base.ages.counts === 'corrected' : false;
+  // before the first visit the axis is that of the day of birth
   const upTo = base?.visit.on ?? birth.born;
+  const ages = agesAt(record, upTo, input.options.limits ?? DEFAULT_LIMITS);
+  const isCorrected = ages.counts === 'corrected';
   const shown = visits.filter(({ visit }) => visit.on <= upTo);
   const bands = told.map((one) => bandOf(say, one, shown, input, isCorrected));
-  const now = base?.ages.axisDay ?? toAxisDay(TERM_DAYS);
+  const now = ages.axisDay;
   const ends = bands.flatMap(({ span }) => (span && Number.isFinite(span.to) ? [span.to] : []));
   const far = Math.max(now + ROOM_DAYS, Math.min(Math.max(now, ...ends), now + AHEAD_DAYS));
   const last = MONTHS.find((months) => monthDay(months) >= far) ?? MONTHS.at(-1)!;

@@ -162,5 +162,5 @@ export const closingSections = (say: Speaker): FamilySection[] => [
     ),
   ),
   section(say, 'clinic', []),
-  section(say, 'caution', ofIds(say, 'caution.instead', 'caution.limits')),
+  section(say, 'caution', ofIds(say, 'caution.instead', 'caution.limits', 'caution.guides')),
 ];

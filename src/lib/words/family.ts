@@ -104,6 +104,7 @@ export const SENTENCES = [
   'urgent.number',
   'caution.instead',
   'caution.limits',
+  'caution.guides',
 ] as const;
 export type SentenceId = (typeof SENTENCES)[number];
 

@@ -76,7 +76,7 @@ export const family: FamilyWords = {
     'who.newer':
       'You have been here again since then. This page does not tell you about that. Please ask us.',
     'looked.intro':
-      'All babies move in some ways without thinking. These ways come and go as a baby grows. We looked at some of them.',
+      'Babies make some moves without thinking. These come and go as a baby grows. We looked at some of them.',
     'looked.nothing': 'We have not looked at anything yet.',
     'looked.few': 'We could only check a few things. So this page cannot tell you much yet.',
     'looked.more':
@@ -113,6 +113,7 @@ export const family: FamilyWords = {
       'If {name} cannot breathe well or will not wake up, call the emergency number. Do the same if you cannot reach us.',
     'caution.instead':
       'This page does not replace what your clinic tells you. If the two do not match, trust your clinic.',
+    'caution.guides': 'Our guides are books and studies about when babies do these things.',
     'caution.limits':
       'It says what we looked at. It cannot name an illness, and it cannot rule one out.',
   },
@@ -271,7 +272,7 @@ export const family: FamilyWords = {
     },
     amphibian: {
       name: 'bending one side to creep (amphibian)',
-      did: 'We lifted one hip of {name} on the tummy. We looked to see if the knee and arm on that side bent.',
+      did: 'With {name} on the tummy, we lifted one hip. We looked to see if the knee and arm on that side bent.',
     },
     atnr: {
       name: 'one arm out as the head turns (tonic neck)',
@@ -291,7 +292,7 @@ export const family: FamilyWords = {
     },
     crawling: {
       name: 'the push of a foot to creep (crawling)',
-      did: 'We put a hand to {names} feet, on the tummy. We looked for a push to creep.',
+      did: 'With {name} on the tummy, we held a hand against the feet. We looked for a push to creep.',
     },
     'crossed-extension': {
       name: 'the other leg going straight (crossed extension)',
@@ -338,7 +339,7 @@ export const family: FamilyWords = {
       did: 'We tapped {name} between the brows. We looked for a short blink.',
     },
     'labyrinthine-righting': {
-      name: 'keeping the head up (head righting by sense of tilt)',
+      name: 'keeping the head up with eyes covered (labyrinthine)',
       did: 'We tipped {name} to one side with the eyes covered. We looked to see if the head came back up.',
     },
     landau: {
@@ -354,7 +355,7 @@ export const family: FamilyWords = {
       did: 'We turned {names} head to one side. We looked to see if the whole body came along as one.',
     },
     'optical-righting': {
-      name: 'keeping the eyes level (head righting by sight)',
+      name: 'keeping the head up by sight (optical)',
       did: 'We tipped {name} to one side. We looked to see if the head came back up.',
     },
     'palmar-grasp': {
@@ -387,23 +388,23 @@ export const family: FamilyWords = {
     },
     'protective-backward': {
       name: 'hands to catch a fall back (protective, back)',
-      did: 'We gave {name} a slow push back while sitting. We looked to see if a hand reached back.',
+      did: 'While {name} sat, we gave a slow push back. We looked to see if a hand reached back.',
     },
     'protective-downward': {
       name: 'legs out to land (protective, down)',
-      did: 'We held {name} and came down a bit fast. We looked to see if the legs spread to land.',
+      did: 'We held {name} up and moved {them} down a bit fast. We looked to see if the legs spread to land.',
     },
     'protective-forward': {
       name: 'hands out to break a fall (protective, front)',
-      did: 'We held {name} and tipped {them} to the front. We looked to see if both arms came out.',
+      did: 'We held {name} and tipped {them} forward. We looked to see if both arms reached out.',
     },
     'protective-sideways': {
       name: 'a hand out to the side (protective, side)',
-      did: 'We gave {name} a slow push to the side while sitting. We looked to see if a hand reached out.',
+      did: 'While {name} sat, we gave a slow push to the side. We looked to see if a hand reached out.',
     },
     'protective-stepping': {
       name: 'a step to stay up (protective stepping)',
-      did: 'We gave {name} a small push while standing. We looked to see if a foot stepped out.',
+      did: 'While {name} stood, we gave a small push. We looked to see if a foot stepped out.',
     },
     rooting: {
       name: 'turning to a touch on the cheek (rooting)',
@@ -439,7 +440,7 @@ export const family: FamilyWords = {
     },
     traction: {
       name: 'helping to sit up (traction)',
-      did: 'We drew {name} up to sit by the arms. We looked to see if {they} helped and how the head came along.',
+      did: 'We held {names} arms and helped {them} up to sit. We looked to see how the head came along.',
     },
   },
   span({ unit, months, weeks, days }) {

@@ -112,6 +112,7 @@ export const family: FamilyWords = {
       'Si {name} no puede respirar bien o no despierta, llame al número de emergencias. Haga lo mismo si no le contestamos.',
     'caution.instead':
       'Esta hoja no toma el lugar de lo que le dice su clínica. Si no dicen lo mismo, siga lo que dice su clínica.',
+    'caution.guides': 'Nuestras guías son libros y estudios de cuándo los bebés hacen estas cosas.',
     'caution.limits':
       'Dice lo que miramos. No puede poner nombre a una enfermedad, ni decir que no la hay.',
   },
@@ -435,8 +436,8 @@ export const family: FamilyWords = {
       did: 'Se trata de cómo se mueven los bebés en el agua. No lo probamos, y usted no debe probarlo.',
     },
     tlr: {
-      name: 'encogerse o ponerse recto según la cabeza (tónico laberíntico)',
-      did: 'Pusimos {them} boca abajo y boca arriba. Miramos si el cuerpo se encogía o se ponía recto.',
+      name: 'encoger o estirar el cuerpo con la cabeza (tónico laberíntico)',
+      did: 'Pusimos {them} boca abajo y boca arriba. Miramos si se encogía o se estiraba.',
     },
     traction: {
       name: 'ayudar a sentarse (tracción)',
