@@ -226,7 +226,7 @@ describe('every page', () => {
   });
 
   it('is made of one record alone: twins do not mix, and a label is never said', () => {
-    const twins = CHILDREN.slice(0, 3).map(([label, record], index) =>
+    const twins = CHILDREN.slice(0, 3).map(([, record], index) =>
       settled(record, { calledName: `Twin${'ABC'[index]}`, pronoun: 'she', language: 'en' }),
     );
     for (const [index, record] of twins.entries()) {
