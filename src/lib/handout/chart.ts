@@ -1,8 +1,9 @@
 /** The family's chart as data: a few bands on one axis, words in the place of ticks. */
+import { group } from 'd3';
 import { DAYS_PER_MONTH, TERM_DAYS, toAxisDay, type AxisDay } from '../age/axis.ts';
 import { agesAt } from '../case/case.ts';
 import { DEFAULT_LIMITS } from '../age/clocks.ts';
-import { isAnswer, isElicited } from '../case/finding.ts';
+import { isAnswer, isElicited, type Finding } from '../case/finding.ts';
 import { halfHeights, ridgeOf } from '../chart/ridge.ts';
 import type { JudgedVisit } from '../judge/judge.ts';
 import type { FamilyBand, FamilyChart, FamilyMark, PageInput } from './model.ts';
@@ -30,28 +31,33 @@ function placeWords(say: Speaker, day: number, isCorrected: boolean): string {
   return chart.before(span({ before: false, unit: 'weeks', months: 0, weeks, days: 0 }));
 }
 
+/** What the answers of one day come to: of unlike answers on one side, nothing can be told. */
+function markOf(found: readonly Finding[]): FamilyMark['mark'] {
+  const answers = found.filter(isAnswer);
+  const isThere = ({ response }: Finding): boolean => isElicited(response);
+  const bySide = [...group(answers, ({ side }) => side).values()];
+  if (answers.length === 0 || bySide.some((of) => of.some(isThere) && !of.every(isThere)))
+    return 'cannot-tell';
+  if (answers.every(isThere)) return 'there';
+  return answers.some(isThere) ? 'one-side' : 'away';
+}
+
 function marksOf(
   say: Speaker,
   { reflex }: Stands,
   visits: readonly JudgedVisit[],
-  input: PageInput,
+  { record, options }: PageInput,
 ): FamilyMark[] {
-  return visits.flatMap(({ visit }): FamilyMark[] => {
-    const found = visit.findings.filter((finding) => finding.reflex === reflex.id);
+  const limits = options.limits ?? DEFAULT_LIMITS;
+  const byDay = group(visits, ({ visit }) => visit.on);
+  return [...byDay].flatMap(([on, ofDay]): FamilyMark[] => {
+    const found = ofDay.flatMap(({ visit }) =>
+      visit.findings.filter((finding) => finding.reflex === reflex.id),
+    );
     if (found.length === 0) return [];
-    const answers = found.filter(isAnswer);
-    const there = answers.filter(({ response }) => isElicited(response)).length;
-    const mark =
-      answers.length === 0
-        ? 'cannot-tell'
-        : there === 0
-          ? 'away'
-          : there === answers.length
-            ? 'there'
-            : 'one-side';
-    const limits = input.options.limits ?? DEFAULT_LIMITS;
-    const { axisDay } = agesAt(input.record, visit.on, limits);
-    return [{ on: visit.on, axisDay, mark, words: say.words.chart.marks[mark] }];
+    const mark = markOf(found);
+    const { axisDay } = agesAt(record, on, limits);
+    return [{ on, axisDay, mark, words: say.words.chart.marks[mark] }];
   });
 }
 

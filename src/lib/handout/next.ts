@@ -5,7 +5,7 @@ import { addDays, type CivilDate } from '../age/civil.ts';
 import { isAnswer, isElicited } from '../case/finding.ts';
 import { planFor, type Plan, type PlanLine } from '../judge/plan.ts';
 import { changeBy, type OpenQuestion } from '../judge/questions.ts';
-import { countedAge, section } from './sections.ts';
+import { ageAhead, section } from './sections.ts';
 import type { FamilySection, PageInput, Sentence } from './model.ts';
 import type { Speaker } from './speaker.ts';
 import type { Stands } from './stands.ts';
@@ -35,10 +35,8 @@ export const aheadOf = (input: PageInput, on: CivilDate): Ahead => ({
   plan: planFor(input.record, on, input.options),
 });
 
-const ageAt = (say: Speaker, { input }: Ahead, date: CivilDate): string => {
-  const { birth } = input.record.child;
-  return countedAge(say, agesOn(birth, date, input.options.limits ?? DEFAULT_LIMITS), birth.born);
-};
+const ageAt = (say: Speaker, { input }: Ahead, date: CivilDate): string =>
+  ageAhead(say, agesOn(input.record.child.birth, date, input.options.limits ?? DEFAULT_LIMITS));
 
 /** Of several sides the question that is answered last. */
 const latest = (questions: readonly OpenQuestion[]): OpenQuestion | undefined =>
@@ -59,6 +57,8 @@ function asked(say: Speaker, one: Stands, question: OpenQuestion, ahead: Ahead):
 function goesLater(say: Speaker, one: Stands, ahead: Ahead): Sentence[] {
   const lead = one.told[0]?.found;
   if (!lead || lead.judged.verdict !== 'fits' || !isElicited(lead.finding.response)) return [];
+  // to a family, sucking that fades is a child that feeds no more: what takes its place is feeding
+  if (one.reflex.group === 'feeding') return [];
   const { compiled } = lead.reading;
   if (compiled.windows.some(({ lifelong }) => lifelong)) return [];
   const { day } = changeBy(compiled, 'to-integrate');

@@ -1,7 +1,7 @@
 /** The parts of a family's page that are about the child as a whole: ages, today, help, when to call. */
-import { DAYS_PER_WEEK, TERM_DAYS } from '../age/axis.ts';
+import { DAYS_PER_MONTH, DAYS_PER_WEEK, TERM_DAYS } from '../age/axis.ts';
 import { DEFAULT_LIMITS, type Ages } from '../age/clocks.ts';
-import { spokenAge } from '../age/spoken.ts';
+import { spokenAge, type SpokenAge } from '../age/spoken.ts';
 import type { CivilDate } from '../age/civil.ts';
 import { isAnswer } from '../case/finding.ts';
 import type { JudgedVisit } from '../judge/judge.ts';
@@ -38,16 +38,43 @@ export const section = (
 export const ageOf = (say: Speaker, origin: CivilDate, on: CivilDate, days: number): string =>
   say.words.span(spokenAge(origin, on, days));
 
-/** The age that counts on a date, in full words; before the due date, the age since birth. */
-export function countedAge(say: Speaker, ages: Ages, born: CivilDate): string {
-  return ages.counts === 'corrected' && ages.correctedDays >= 0
-    ? ageOf(say, ages.due, ages.on, ages.correctedDays)
-    : ageOf(say, born, ages.on, ages.chronologicalDays);
-}
+const inWeeks = (days: number): SpokenAge => ({
+  before: false,
+  unit: 'weeks',
+  months: 0,
+  weeks: Math.floor(days / DAYS_PER_WEEK),
+  days: days % DAYS_PER_WEEK,
+});
 
-const bornEarly = (say: Speaker, { due, gestationalDays }: Ages, born: CivilDate): Sentence =>
+/** Whole weeks below this, whole months from it on. */
+const WEEKS_BELOW_DAYS = 8 * DAYS_PER_WEEK;
+
+/** About how old: in whole weeks or months, 1 at least. */
+const aboutAge = (say: Speaker, days: number): string =>
+  say.words.span(
+    days < WEEKS_BELOW_DAYS
+      ? inWeeks(Math.max(1, Math.round(days / DAYS_PER_WEEK)) * DAYS_PER_WEEK)
+      : {
+          before: false,
+          unit: 'months',
+          months: Math.round(days / DAYS_PER_MONTH),
+          weeks: 0,
+          days: 0,
+        },
+  );
+
+/**
+ * About the age that counts on a date ahead. Counted from the due date it says so, and until a week
+ * after that date it is the age since birth.
+ */
+export const ageAhead = (say: Speaker, ages: Ages): string =>
+  ages.counts === 'corrected' && ages.correctedDays >= DAYS_PER_WEEK
+    ? say.words.fromDue(aboutAge(say, ages.correctedDays))
+    : aboutAge(say, ages.chronologicalDays);
+
+const bornEarly = (say: Speaker, { due, gestationalDays }: Ages): Sentence =>
   say.one('who.born-early', {
-    span: ageOf(say, born, due, TERM_DAYS - gestationalDays),
+    span: say.words.span(inWeeks(TERM_DAYS - gestationalDays)),
     date: say.date(due),
   });
 
@@ -92,7 +119,7 @@ export function whoSection(say: Speaker, input: PageInput, base: JudgedVisit): F
   const early = birth.gestationalDays < pretermBelowDays;
   return section(say, 'who', [
     say.one('who.born', { date: say.date(birth.born) }),
-    ...(early ? [bornEarly(say, ages, birth.born)] : []),
+    ...(early ? [bornEarly(say, ages)] : []),
     seen,
     ...(early
       ? agesTwoWays(say, ages, birth.born)

@@ -152,6 +152,8 @@ export interface FamilyWords {
   means: Readonly<Record<Meaning, Graded>>;
   /** An age or a span in full words: `3 months and 2 weeks`. */
   span: (spoken: SpokenAge) => string;
+  /** An age that is counted from the due date, within a sentence. */
+  fromDue: (age: string) => string;
   /** How often: `3 times`. */
   times: (count: number) => string;
   chart: {

@@ -72,7 +72,7 @@ export const family: FamilyWords = {
     'who.past': '{Name} came early. By now, we count from birth.',
     'who.doubt': 'The due date may be off by up to {span}. So what we say here may shift a little.',
     'who.seen': 'We saw {name} on {date}.',
-    'who.course': 'We saw {name} {times}, from {from} to {to}.',
+    'who.course': 'We saw {name} {times}, the first time on {from} and the last on {to}.',
     'who.newer':
       'You have been here again since then. This page does not tell you about that. Please ask us.',
     'looked.intro':
@@ -124,11 +124,11 @@ export const family: FamilyWords = {
     came: 'On {from} it was not there yet. On {to} we saw it.',
     went: 'On {from} it was there. On {to} we did not see it any more.',
     talk: 'We want to talk with you about this as well: {reflex}.',
-    'goes-by': 'It may take until {date} to fade. {Name} will be about {age} old then.',
-    'goes-between': 'It may fade between {from} and {to}. {Name} will be about {age} old by then.',
+    'goes-by': 'It may take until {date} to fade, at about {age}.',
+    'goes-between': 'It may fade between {from} and {to}, at about {age}.',
     'goes-later': 'Later on, it may fade. That may take until {date}, at about {age}.',
-    'comes-by': 'It may take until {date} to come. {Name} will be about {age} old then.',
-    'comes-between': 'It may come between {from} and {to}. {Name} will be about {age} old by then.',
+    'comes-by': 'It may take until {date} to come, at about {age}.',
+    'comes-between': 'It may come between {from} and {to}, at about {age}.',
     'why-talk': 'We want to talk with you about this.',
     'look-again': 'We want to look at this again when we next meet.',
     'no-date': 'There is no fixed date for this to change.',
@@ -423,8 +423,8 @@ export const family: FamilyWords = {
       did: 'We bent {names} head down and then up. We looked to see if the arms and legs bent in turn.',
     },
     sucking: {
-      name: 'sucking',
-      did: 'We put a clean finger in {names} mouth. We looked to see if {they} could suck on it well.',
+      name: 'sucking that starts by itself (sucking)',
+      did: 'We put a clean finger in {names} mouth. We looked to see if sucking started by itself.',
     },
     swallowing: {
       name: 'swallowing',
@@ -448,11 +448,12 @@ export const family: FamilyWords = {
       return weeks > 0
         ? `${counted(months, 'month')} and ${counted(weeks, 'week')}`
         : counted(months, 'month');
-    if (weeks === 0) return counted(days, 'day');
+    if (weeks === 0) return days === 0 ? 'less than 1 day' : counted(days, 'day');
     return days > 0
       ? `${counted(weeks, 'week')} and ${counted(days, 'day')}`
       : counted(weeks, 'week');
   },
+  fromDue: (age) => `${age} from the due date`,
   times: (count) => counted(count, 'time'),
   chart: {
     birth: 'birth',

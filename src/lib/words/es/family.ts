@@ -75,7 +75,7 @@ export const family: FamilyWords = {
     'who.doubt':
       'La fecha esperada puede no ser exacta, hasta por {span}. Por eso, lo que decimos aquí puede cambiar un poco.',
     'who.seen': 'Vimos a {name} el {date}.',
-    'who.course': 'Vimos a {name} {times}, del {from} al {to}.',
+    'who.course': 'Vimos a {name} {times}: la primera el {from} y la última el {to}.',
     'who.newer': 'Después de ese día hubo otra visita. Esta hoja no habla de ella. Pregúntenos.',
     'looked.intro':
       'Los bebés hacen algunas cosas sin pensar. Unas vienen y otras se van al crecer. Miramos algunas.',
@@ -123,18 +123,16 @@ export const family: FamilyWords = {
     came: 'El {from} aún no estaba. El {to} ya lo vimos.',
     went: 'El {from} estaba. El {to} ya no lo vimos.',
     talk: 'También queremos hablar con usted de esto: {reflex}.',
-    'goes-by': 'Puede tardar en irse hasta el {date}. Ese día, {they} tendrá unos {age}.',
-    'goes-between':
-      'Puede irse entre el {from} y el {to}. Al final de ese tiempo, {they} tendrá unos {age}.',
-    'goes-later': 'Más tarde puede irse. Puede tardar hasta el {date}, a los {age}.',
-    'comes-by': 'Puede tardar en venir hasta el {date}. Ese día, {they} tendrá unos {age}.',
-    'comes-between':
-      'Puede venir entre el {from} y el {to}. Al final de ese tiempo, {they} tendrá unos {age}.',
+    'goes-by': 'Puede tardar en irse hasta el {date}, con más o menos {age}.',
+    'goes-between': 'Puede irse entre el {from} y el {to}, con más o menos {age}.',
+    'goes-later': 'Más tarde puede irse. Puede tardar hasta el {date}, con más o menos {age}.',
+    'comes-by': 'Puede tardar en venir hasta el {date}, con más o menos {age}.',
+    'comes-between': 'Puede venir entre el {from} y el {to}, con más o menos {age}.',
     'look-again': 'Queremos volver a mirarlo en la próxima visita.',
     'why-talk': 'Queremos hablar de esto con usted.',
     'no-date': 'No hay una fecha fija para que esto cambie.',
     'soon-by':
-      'Pronto tal vez miremos esto: {reflex}. Puede tardar en venir hasta el {date}, a los {age}.',
+      'Pronto tal vez miremos esto: {reflex}. Puede tardar en venir hasta el {date}, con más o menos {age}.',
   },
   ownReflex: { name: '{reflex}', did: 'Miramos cómo se movía {name}.' },
   saw: {
@@ -424,8 +422,8 @@ export const family: FamilyWords = {
       did: 'Le bajamos y subimos la cabeza. Miramos si se doblaban los brazos y luego las piernas.',
     },
     sucking: {
-      name: 'chupar (succión)',
-      did: 'Le pusimos un dedo limpio en la boca. Miramos si chupaba bien.',
+      name: 'chupar sin pensar (succión)',
+      did: 'Le pusimos un dedo limpio en la boca. Miramos si se ponía a chupar.',
     },
     swallowing: {
       name: 'tragar (deglución)',
@@ -447,9 +445,10 @@ export const family: FamilyWords = {
   span({ unit, months, weeks, days }) {
     if (unit === 'months')
       return weeks > 0 ? `${ofMonths(months)} y ${ofWeeks(weeks)}` : ofMonths(months);
-    if (weeks === 0) return ofDays(days);
+    if (weeks === 0) return days === 0 ? 'menos de 1 día' : ofDays(days);
     return days > 0 ? `${ofWeeks(weeks)} y ${ofDays(days)}` : ofWeeks(weeks);
   },
+  fromDue: (age) => `${age} desde la fecha esperada`,
   times: (count) => counted(count, 'vez', 'veces'),
   chart: {
     birth: 'nació',
