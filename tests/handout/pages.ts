@@ -9,7 +9,7 @@ import type { FamilyPage, PageInput } from '../../src/lib/handout/model.ts';
 import { judgeCase, sheetOf } from '../../src/lib/judge/judge.ts';
 import { demoCase } from '../../src/lib/state/demo.ts';
 import { examplesOn, WRITTEN_FOR } from '../../src/lib/state/examples/examples.ts';
-import { childCase, type ShortVisit } from '../support/kestrel.ts';
+import { childCase, type ShortFinding, type ShortVisit } from '../support/kestrel.ts';
 
 export const options = { atlas: ATLAS, sheet: sheetOf(ATLAS) };
 
@@ -71,11 +71,11 @@ export const records: fc.Arbitrary<Case> = fc
         on,
         findings: reflexes.flatMap((index) => {
           const reflex = REFLEXES[index]!;
-          return sidesOf(reflex).map((side) => {
+          return sidesOf(reflex).map((side): ShortFinding => {
             const [response, state] = answers[next++ % answers.length]!;
-            return [reflex.id, side, response, state] as const;
+            return [reflex.id, side, response, state];
           });
-        }) as ShortVisit['findings'],
+        }),
       };
     });
     const gestation = `${Math.floor(gestationDays / 7)}w${gestationDays % 7}d`;
