@@ -28,6 +28,15 @@ function telling() {
       decisions: [
         { on: '2026-05-11', text: 'Decisionword', who: 'Whoword', by: '2026-06-01', done: false },
       ],
+      family: {
+        language: 'en',
+        pronoun: 'she',
+        calledName: 'Calledword',
+        clinic: { name: 'Clinicword', phone: 'Phoneword' },
+        pages: [
+          { visit: '', edits: [{ key: 'title', language: 'en', text: 'Editword', over: '' }] },
+        ],
+      },
     },
     ATLAS,
   );

@@ -61,6 +61,10 @@ export function calendarSpan(from: CivilDate, to: CivilDate): CalendarSpan {
   return { months: Math.trunc(months ?? 0), days: Math.round(days ?? 0) };
 }
 
+/** A date written out in a language: `18 May 2026`, `18 de mayo de 2026`. @param tag as in BCP 47 */
+export const writtenDate = (date: CivilDate, tag: string): string =>
+  at(date).setLocale(tag).toLocaleString({ day: 'numeric', month: 'long', year: 'numeric' });
+
 /** Year, month (1-12) and day of a date, for wording it. */
 export function partsOf(date: CivilDate): { year: number; month: number; day: number } {
   const { year, month, day } = at(date);

@@ -3,6 +3,7 @@ import type { CorrectionLimits } from '../age/clocks.ts';
 import { agesOn, type Ages, type Birth } from '../age/clocks.ts';
 import type { CivilDate } from '../age/civil.ts';
 import type { Side } from '../atlas/types.ts';
+import type { Family } from './family.ts';
 import type { Finding } from './finding.ts';
 
 export interface Child {
@@ -52,6 +53,8 @@ export interface FollowUp {
   question: string;
   decisions: readonly Decision[];
   sheet: VisitSheet | null;
+  /** What was settled for the family's page; null before anything was. */
+  family: Family | null;
 }
 
 /** A child with the visits in the order of their dates. */

@@ -1,5 +1,6 @@
 /** What surrounds the visits, read from a file and written to it; an empty part is left out of a file. */
 import type { Decision, FollowUp, VisitSheet } from './case.ts';
+import { rawFamily, readFamily } from './family.ts';
 import { Reader } from './reader.ts';
 import { MAX_DECISIONS, MAX_FINDINGS, MAX_NOTE, MAX_TAGS, type RawCase } from './shape.ts';
 
@@ -9,6 +10,7 @@ export const NO_FOLLOW_UP: FollowUp = {
   question: '',
   decisions: [],
   sheet: null,
+  family: null,
 };
 
 /** Tags as words: each once, in the order they were given. */
@@ -47,10 +49,11 @@ export const readFollowUp = (raw: RawCase, read: Reader): FollowUp => ({
   question: read.text(raw.question ?? '', { field: 'question' }, MAX_NOTE),
   decisions: readDecisions(raw.decisions ?? [], read),
   sheet: raw.sheet ? readSheet(raw.sheet, read) : null,
+  family: readFamily(raw.family, read),
 });
 
 /** The parts of a follow-up that say something, as a file holds them. */
-export const rawFollowUp = ({ tags, archived, question, decisions, sheet }: FollowUp) => ({
+export const rawFollowUp = ({ tags, archived, question, decisions, sheet, family }: FollowUp) => ({
   ...(tags.length > 0 ? { tags: [...tags] } : {}),
   ...(archived ? { archived } : {}),
   ...(question ? { question } : {}),
@@ -58,4 +61,5 @@ export const rawFollowUp = ({ tags, archived, question, decisions, sheet }: Foll
     ? { decisions: decisions.map(({ by, ...rest }) => ({ ...rest, by: by ?? '' })) }
     : {}),
   ...(sheet ? { sheet: { on: sheet.on, reflexes: [...sheet.reflexes] } } : {}),
+  ...(family ? { family: rawFamily(family) } : {}),
 });

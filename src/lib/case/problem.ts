@@ -36,6 +36,7 @@ export type ProblemCode =
   | { code: 'no-such-side'; side: string; reflex: string; has: readonly string[] }
   | { code: 'unknown-response'; text: string; known: readonly string[] }
   | { code: 'unknown-state'; text: string; known: readonly string[] }
+  | { code: 'unknown-word'; text: string; known: readonly string[] }
   | { code: 'duplicate-finding'; reflex: string; side: string }
   | { code: 'duplicate-visit'; on: string; examiner: string }
   | { code: 'duplicate-milestone'; milestone: string };

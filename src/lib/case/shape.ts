@@ -12,6 +12,10 @@ export const MAX_LABEL = 80;
 export const MAX_NOTE = 4000;
 export const MAX_TAGS = 20;
 export const MAX_DECISIONS = 400;
+export const MAX_PAGES = 401;
+export const MAX_EDITS = 400;
+/** A family's page tells of this many reflexes at most: more than six are not taken in. */
+export const MAX_TOLD = 6;
 
 const text = v.optional(v.string(), '');
 
@@ -50,6 +54,31 @@ const decisionShape = v.object({
 
 const sheetShape = v.object({ on: v.string(), reflexes: v.array(v.string()) });
 
+const editShape = v.object({
+  key: v.string(),
+  language: v.string(),
+  text: v.string(),
+  over: text,
+});
+
+/** What was settled for the family's page. */
+const familyShape = v.object({
+  language: v.optional(v.string(), 'en'),
+  pronoun: v.optional(v.string(), 'name'),
+  calledName: text,
+  clinic: v.optional(v.object({ name: text, phone: text })),
+  pages: v.optional(
+    v.array(
+      v.object({
+        visit: text,
+        chosen: v.optional(v.array(v.string())),
+        edits: v.optional(v.array(editShape), []),
+      }),
+    ),
+    [],
+  ),
+});
+
 /** What surrounds the visits came later: every part may be left out. */
 const followUpShape = {
   tags: v.optional(v.array(v.string())),
@@ -57,6 +86,7 @@ const followUpShape = {
   question: v.optional(v.string()),
   decisions: v.optional(v.array(decisionShape)),
   sheet: v.optional(sheetShape),
+  family: v.optional(familyShape),
 };
 
 export const caseShape = v.object({
@@ -74,5 +104,7 @@ export type RawCase = v.InferOutput<typeof caseShape>;
 
 /** Any part of what surrounds the visits, to be changed; a sheet of null is taken away. */
 export type RawFollowUp = Partial<
-  Pick<RawCase, 'tags' | 'archived' | 'question' | 'decisions'> & { sheet: RawCase['sheet'] | null }
+  Pick<RawCase, 'tags' | 'archived' | 'question' | 'decisions' | 'family'> & {
+    sheet: RawCase['sheet'] | null;
+  }
 >;

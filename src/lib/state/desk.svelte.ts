@@ -145,7 +145,9 @@ export class Desk {
   duplicate(id: string, label: string): Parsed<Case> {
     const from = this.shelf.find((kept) => kept.id === id);
     if (!from) return refused({ code: 'missing', at: { field: 'child' } });
+    // what a family is told is one child's own: a copy may be made for a twin
     const raw = withFollowUp(from.record, { archived: false });
+    delete raw.family;
     const parsed = parseRaw({ ...raw, child: { ...raw.child, label } }, this.#atlas);
     if (!parsed.ok) return parsed;
     const shelf = [...this.shelf, { id: newId(), record: parsed.value }];

@@ -2,6 +2,8 @@
 import * as v from 'valibot';
 import { DEFAULT_LIMITS, type CorrectionLimits } from '../age/clocks.ts';
 import { MAX_GESTATION_DAYS, MIN_GESTATION_DAYS } from '../age/gestation.ts';
+import type { Clinic } from '../case/family.ts';
+import { MAX_LABEL } from '../case/shape.ts';
 import { ALL_SOURCES, TIERS, type SourceChoice } from './choice.ts';
 
 export const THEMES = ['system', 'light', 'dark'] as const;
@@ -16,6 +18,9 @@ export const HANDS = ['right', 'left'] as const;
 export type Hand = (typeof HANDS)[number];
 
 export const MAX_UNTIL_MONTHS = 60;
+
+/** No clinic named yet: the family's page keeps a place to write one in. */
+const NO_CLINIC: Clinic = { name: '', phone: '' };
 
 const whole = (low: number, high: number) =>
   v.pipe(v.number(), v.integer(), v.minValue(low), v.maxValue(high));
@@ -41,6 +46,13 @@ const shape = v.object({
   ),
   hand: v.fallback(v.picklist(HANDS), 'right'),
   verdicts: v.fallback(v.boolean(), false),
+  clinic: v.fallback(
+    v.object({
+      name: v.pipe(v.string(), v.maxLength(MAX_LABEL)),
+      phone: v.pipe(v.string(), v.maxLength(MAX_LABEL)),
+    }),
+    NO_CLINIC,
+  ),
 });
 
 const KEY = 'tidemark-settings';
@@ -59,13 +71,16 @@ export class Settings {
   hand = $state<Hand>('right');
   /** Whether verdicts are shown while recording; off, so that what is expected colours nothing. */
   verdicts = $state(false);
+  /** The clinic on this machine, for the family's page. */
+  clinic = $state.raw<Clinic>(NO_CLINIC);
   readonly #shelf: Shelf | undefined;
 
   constructor(shelf: Shelf | undefined, knownSources: Pick<ReadonlySet<string>, 'has'>) {
     this.#shelf = shelf;
     const kept = v.safeParse(shape, this.#read());
     if (!kept.success) return;
-    const { theme, text, sources, limits, hand, verdicts } = kept.output;
+    const { theme, text, sources, limits, hand, verdicts, clinic } = kept.output;
+    this.clinic = clinic;
     this.hand = hand;
     this.verdicts = verdicts;
     this.theme = theme;
@@ -113,6 +128,13 @@ export class Settings {
     this.#keep();
   }
 
+  /** One line each; what is longer than a record takes is cut. */
+  setClinic({ name, phone }: Clinic): void {
+    const line = (text: string): string => text.replace(/\s+/g, ' ').trim().slice(0, MAX_LABEL);
+    this.clinic = { name: line(name), phone: line(phone) };
+    this.#keep();
+  }
+
   #read(): unknown {
     try {
       return JSON.parse(this.#shelf?.getItem(KEY) ?? '{}');
@@ -122,8 +144,8 @@ export class Settings {
   }
 
   #keep(): void {
-    const { theme, text, sources, limits, hand, verdicts } = this;
-    const kept = { theme, text, sources, limits, hand, verdicts };
+    const { theme, text, sources, limits, hand, verdicts, clinic } = this;
+    const kept = { theme, text, sources, limits, hand, verdicts, clinic };
     try {
       this.#shelf?.setItem(KEY, JSON.stringify(kept));
     } catch {

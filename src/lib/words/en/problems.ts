@@ -27,6 +27,14 @@ const FIELDS: Readonly<Record<string, string>> = {
   decision: 'Decision',
   decisions: 'Decisions',
   decided: 'Date of the decision',
+  familyLanguage: 'Language of the family’s page',
+  pronoun: 'How the child is spoken of',
+  calledName: 'Name used at home',
+  clinicName: 'Name of the clinic',
+  clinicPhone: 'Number of the clinic',
+  familyChosen: 'What the family’s page tells of',
+  familyEdit: 'Edited sentence of the family’s page',
+  familyPages: 'Pages for the family',
   who: 'Who',
   by: 'By when',
   sheet: 'Sheet for the visit',
@@ -107,6 +115,7 @@ function mend(problem: Problem): string {
     case 'unknown-side':
     case 'unknown-response':
     case 'unknown-state':
+    case 'unknown-word':
       return `"${problem.text}" is not one of: ${list(problem.known)}; choose one of these.`;
     case 'no-such-side':
       return `"${problem.side}" is not a side of the ${problem.reflex}; record it as ${problem.has.join(' or ')}.`;

@@ -1,0 +1,117 @@
+/** One reflex on the page: what was done, what was seen, what that means today, what comes next. */
+import { group } from 'd3';
+import { DEFAULT_LIMITS } from '../age/clocks.ts';
+import type { CivilDate } from '../age/civil.ts';
+import { agesAt } from '../case/case.ts';
+import { answersOf, courseOf } from '../case/course.ts';
+import { isUnfitState, type Response } from '../case/finding.ts';
+import type { JudgedFinding } from '../judge/judge.ts';
+import { meantBy } from './meaning.ts';
+import type { FamilyItem, Sentence } from './model.ts';
+import { nextOf, type Ahead } from './next.ts';
+import type { Speaker } from './speaker.ts';
+import type { Stands } from './stands.ts';
+
+/** How a finding is told: one that was missing in a state that does not allow judging does not count. */
+const codeOf = ({ finding }: JudgedFinding): Response | 'not-counted' =>
+  finding.response === 'not-elicited' && isUnfitState(finding.state)
+    ? 'not-counted'
+    : finding.response;
+
+function sawText(say: Speaker, found: readonly JudgedFinding[]): string {
+  const [first] = found;
+  if (!first) return '';
+  const { saw, sides, states } = say.words;
+  const state = states[first.finding.state];
+  const alike = found.every((one) => codeOf(one) === codeOf(first));
+  const both = found.length > 1;
+  if (alike && (both || first.finding.side === 'midline'))
+    return say.fill(saw[codeOf(first)][both ? 'both' : 'one'], { state });
+  return found
+    .map((one) =>
+      say.fill(saw[codeOf(one)][one.finding.side === 'midline' ? 'one' : 'side'], {
+        side: sides[one.finding.side],
+        state: states[one.finding.state],
+      }),
+    )
+    .join(' ');
+}
+
+/** What was seen, a sentence for each date; a date other than the page's own is said. */
+function sawOf(say: Speaker, { reflex, told, othersDiffer, triedOn }: Stands, on: CivilDate) {
+  const said: Sentence[] = [];
+  const byDate = group(told, (one) => one.on);
+  for (const [date, ofDate] of [...byDate].sort(([a], [b]) => (a < b ? 1 : -1))) {
+    const later = said.length > 0 ? `.${said.length}` : '';
+    const text = sawText(
+      say,
+      ofDate.map(({ found }) => found),
+    );
+    if (date !== on)
+      said.push(
+        say.say(`item.${reflex.id}.when${later}`, say.words.aboutReflex.when, {
+          date: say.date(date),
+        }),
+      );
+    said.push(say.say(`item.${reflex.id}.saw${later}`, text));
+  }
+  if (triedOn) said.push(say.about(reflex, 'tried', { date: say.date(triedOn) }));
+  if (othersDiffer) said.push(say.about(reflex, 'other'));
+  return said;
+}
+
+/** Over a course: between which visits it came or went. */
+function movedOf(say: Speaker, { reflex }: Stands, { input }: Ahead): Sentence[] {
+  const { record, shown, options } = input;
+  if (shown) return [];
+  const limits = options.limits ?? DEFAULT_LIMITS;
+  const { state, appeared, integrated } = courseOf(
+    answersOf(
+      record.visits,
+      (on) => agesAt(record, on, limits),
+      (id) => id === reflex.id,
+    ),
+  );
+  const between = (id: 'came' | 'went', after: CivilDate, by: CivilDate): Sentence[] => [
+    say.about(reflex, id, { from: say.date(after), to: say.date(by) }),
+  ];
+  if (state === 'gone' && integrated?.after && integrated.by)
+    return between('went', integrated.after.on, integrated.by.on);
+  if (state === 'present' && appeared.after && appeared.by)
+    return between('came', appeared.after.on, appeared.by.on);
+  return [];
+}
+
+function meansOf(say: Speaker, one: Stands) {
+  const meant = meantBy(one.told);
+  const [first = { meaning: 'cannot-tell-tried' as const, firm: true }] = meant;
+  const { reflex, told, attention } = one;
+  const places = { state: say.words.states[told[0]?.found.finding.state ?? 'not-recorded'] };
+  const said = meant.map(({ meaning, firm }, index) =>
+    say.say(
+      `item.${reflex.id}.means${index > 0 ? `.${index}` : ''}`,
+      say.words.means[meaning][firm ? 'firm' : 'open'],
+      places,
+    ),
+  );
+  if (attention === 'discuss') said.push(say.about(reflex, 'why-talk'));
+  return { meaning: first.meaning, firm: first.firm, means: said };
+}
+
+/** The variant of the reflex that is drawn: its first, or the one seen where sides differ. */
+const patternOf = ({ reflex }: Stands) => reflex.patterns[0];
+
+export function itemOf(say: Speaker, one: Stands, ahead: Ahead): FamilyItem {
+  const { reflex, attention } = one;
+  const plain = say.plainOf(reflex);
+  return {
+    reflex,
+    pattern: patternOf(one) ?? null,
+    name: say.name(reflex),
+    did: say.say(`item.${reflex.id}.did`, plain.did),
+    saw: [...sawOf(say, one, ahead.on), ...movedOf(say, one, ahead)],
+    ...meansOf(say, one),
+    next: nextOf(say, one, ahead),
+    attention,
+  };
+}

@@ -1,0 +1,80 @@
+/** What a reflex means today, as codes: from the verdict, its firmness and what was raised on top. */
+import { isElicited } from '../case/finding.ts';
+import { attentionOf, worstFirst, type JudgedFinding } from '../judge/judge.ts';
+import type { Attention, Raised } from '../judge/rules/rule.ts';
+import type { Meaning } from '../words/family.ts';
+import type { Told } from './stands.ts';
+
+export interface Meant {
+  meaning: Meaning;
+  /** Whether every source that speaks agrees. What a rule raised rests on no source and is firm. */
+  firm: boolean;
+}
+
+const TALK: Readonly<Record<string, Meaning>> = {
+  obligatory: 'talk-held',
+  returned: 'talk-returned',
+  uneven: 'talk-sides',
+};
+const WATCH: Readonly<Record<string, Meaning>> = {
+  uneven: 'watch-sides',
+  weak: 'watch-faint',
+  brisk: 'watch-strong',
+};
+
+const ofRaised = ({ flag, asks, common }: Raised): Meaning | undefined => {
+  if (asks === 'discuss') return TALK[flag];
+  return flag === 'uneven' && common ? 'watch-sides-common' : WATCH[flag];
+};
+
+const CANNOT_TELL = {
+  'not-assessable': 'cannot-tell-tried',
+  'unfit-state': 'cannot-tell-state',
+  silent: 'cannot-tell-silent',
+} as const;
+
+/** What the verdict alone means. */
+function ofVerdict({ finding, judged }: JudgedFinding): Meant {
+  if (judged.verdict === 'not-judged') return { meaning: CANNOT_TELL[judged.why.code], firm: true };
+  const { firm } = judged;
+  const asks = attentionOf(judged);
+  switch (judged.verdict) {
+    case 'persisting':
+      return { meaning: asks === 'discuss' ? 'talk-still-there' : 'watch-still-there', firm };
+    case 'missing':
+      return { meaning: asks === 'discuss' ? 'talk-not-seen' : 'watch-not-seen', firm };
+    case 'early':
+      return { meaning: asks === 'watch' ? 'watch-soon' : 'soon', firm };
+    case 'closing':
+      return { meaning: 'fading', firm };
+    case 'may-still-appear':
+      return { meaning: 'may-come', firm };
+    case 'fits':
+      return { meaning: isElicited(finding.response) ? 'there' : 'away', firm };
+  }
+}
+
+/** Every reason a finding has for what it asks for, and what its verdict means when nothing asks. */
+export function meaningsOf(found: JudgedFinding): Meant[] {
+  const { attention, judged, raised } = found;
+  const flags = raised
+    .filter(({ asks }) => asks === attention)
+    .flatMap((one) => ofRaised(one) ?? [])
+    .map((meaning): Meant => ({ meaning, firm: true }));
+  const own: Attention = attentionOf(judged);
+  return own === attention || flags.length === 0 ? [...flags, ofVerdict(found)] : flags;
+}
+
+/** What a reflex means over its sides: all reasons for the most that any side asks for, each once. */
+export function meantBy(told: readonly Told[]): Meant[] {
+  const [lead] = worstFirst(told.map(({ found }) => found));
+  if (!lead) return [];
+  const asks = lead.attention === 'discuss' || lead.attention === 'watch';
+  const of = asks
+    ? told.map(({ found }) => found).filter(({ attention }) => attention === lead.attention)
+    : [lead];
+  const meant = new Map<Meaning, Meant>();
+  for (const { meaning, firm } of of.flatMap(meaningsOf))
+    meant.set(meaning, { meaning, firm: firm && (meant.get(meaning)?.firm ?? true) });
+  return [...meant.values()];
+}

@@ -1,0 +1,120 @@
+/** When what is told of may change: the dates that judgement awaits, and no other. */
+import type { AxisDay } from '../age/axis.ts';
+import { agesOn, dateAtAxisDay, DEFAULT_LIMITS } from '../age/clocks.ts';
+import { addDays, type CivilDate } from '../age/civil.ts';
+import { isAnswer, isElicited } from '../case/finding.ts';
+import { planFor, type Plan, type PlanLine } from '../judge/plan.ts';
+import { changeBy, type OpenQuestion } from '../judge/questions.ts';
+import { ageAhead, section } from './sections.ts';
+import type { FamilySection, PageInput, Sentence } from './model.ts';
+import type { Speaker } from './speaker.ts';
+import type { Stands } from './stands.ts';
+
+/** So many reflexes that are about to come are named ahead. A choice of ours. */
+const AHEAD = 2;
+
+/** A date nearer than this is no use to wait for, days. A choice of ours. */
+const NEAR_DAYS = 14;
+
+/** The ways to put a date, by what is awaited. */
+const WORDS = {
+  'to-integrate': { by: 'goes-by', between: 'goes-between' },
+  'to-appear': { by: 'comes-by', between: 'comes-between' },
+} as const;
+
+/** What is known of the dates when a page is made. */
+export interface Ahead {
+  input: PageInput;
+  on: CivilDate;
+  plan: Plan;
+}
+
+export const aheadOf = (input: PageInput, on: CivilDate): Ahead => ({
+  input,
+  on,
+  plan: planFor(input.record, on, input.options),
+});
+
+const ageAt = (say: Speaker, { input }: Ahead, date: CivilDate): string =>
+  ageAhead(say, agesOn(input.record.child.birth, date, input.options.limits ?? DEFAULT_LIMITS));
+
+/** Of several sides the question that is answered last. */
+const latest = (questions: readonly OpenQuestion[]): OpenQuestion | undefined =>
+  questions.toSorted((a, b) => ((a.every ?? '') < (b.every ?? '') ? 1 : -1))[0];
+
+function asked(say: Speaker, one: Stands, question: OpenQuestion, ahead: Ahead): Sentence[] {
+  const { most, every, awaits } = question;
+  if (!every) return [say.about(one.reflex, 'no-date')];
+  if (every < addDays(ahead.on, NEAR_DAYS)) return []; // the time is past: what it means has been said
+  const age = ageAt(say, ahead, every);
+  const { by, between } = WORDS[awaits];
+  return most && most > ahead.on && most < every
+    ? [say.about(one.reflex, between, { from: say.date(most), to: say.date(every), age })]
+    : [say.about(one.reflex, by, { date: say.date(every), age })];
+}
+
+/** Seen and expected: by when it goes, if every source that dates it lets it go and none keeps it for life. */
+function goesLater(say: Speaker, one: Stands, ahead: Ahead): Sentence[] {
+  const lead = one.told[0]?.found;
+  if (!lead || lead.judged.verdict !== 'fits' || !isElicited(lead.finding.response)) return [];
+  // to a family, sucking that fades is a child that feeds no more: what takes its place is feeding
+  if (one.reflex.group === 'feeding') return [];
+  const { compiled } = lead.reading;
+  if (compiled.windows.some(({ lifelong }) => lifelong)) return [];
+  const { day } = changeBy(compiled, 'to-integrate');
+  if (day === null) return [];
+  const date = dateOf(day, ahead);
+  return date > ahead.on
+    ? [say.about(one.reflex, 'goes-later', { date: say.date(date), age: ageAt(say, ahead, date) })]
+    : [];
+}
+
+const dateOf = (day: AxisDay, { input }: Ahead): CivilDate =>
+  dateAtAxisDay(input.record.child.birth, day, input.options.limits ?? DEFAULT_LIMITS);
+
+/** What comes next for one reflex. */
+export function nextOf(say: Speaker, one: Stands, ahead: Ahead): Sentence[] {
+  const question = latest(
+    ahead.plan.questions.filter(
+      ({ reflex, side }) =>
+        reflex === one.reflex.id &&
+        one.told.some(({ found }) => found.finding.side === side && isAnswer(found.finding)),
+    ),
+  );
+  // a date beside what is to be talked about would soothe, or press, before anyone has looked closer
+  if (one.attention === 'discuss') return [];
+  const dated = question ? asked(say, one, question, ahead) : goesLater(say, one, ahead);
+  return one.attention === 'watch' ? [...dated, say.about(one.reflex, 'look-again')] : dated;
+}
+
+/** Reflexes that begin to come now and are not told of yet, with the date by which sources have them. */
+function comingOf(
+  { plan, on }: Ahead,
+  told: ReadonlySet<string>,
+): { line: PlanLine; date: CivilDate }[] {
+  return [...plan.lines, ...plan.rest]
+    .flatMap((line) => {
+      const opening = line.why.find((why) => why.code === 'opening');
+      const known = line.why.some(({ code }) => code === 'open-question');
+      const date = opening?.code === 'opening' ? opening.date : null;
+      return date && date >= addDays(on, NEAR_DAYS) && !told.has(line.reflex.id) && !known
+        ? [{ line, date }]
+        : [];
+    })
+    .sort((a, b) => (a.date < b.date ? -1 : Number(a.date > b.date)))
+    .slice(0, AHEAD);
+}
+
+export function nextSection(say: Speaker, ahead: Ahead, stands: readonly Stands[]): FamilySection {
+  const { on, input } = ahead;
+  const { sheet } = input.record;
+  const seen = new Set(stands.map(({ reflex }) => reflex.id));
+  const visit =
+    sheet && sheet.on > on
+      ? say.one('next.visit', { date: say.date(sheet.on) })
+      : say.one('next.no-visit');
+  const coming = comingOf(ahead, seen).map(({ line, date }) =>
+    say.about(line.reflex, 'soon-by', { date: say.date(date), age: ageAt(say, ahead, date) }),
+  );
+  return section(say, 'next', [visit, ...coming]);
+}

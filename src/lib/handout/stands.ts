@@ -1,0 +1,132 @@
+/**
+ * What stands of each reflex at a visit or over the course: on every side the latest answer. What
+ * asks to be discussed stays until a later answer has settled it, whether or not it was looked at
+ * again; a try that gave no answer settles nothing.
+ */
+import type { CivilDate } from '../age/civil.ts';
+import type { Reflex, Side } from '../atlas/types.ts';
+import { isAnswer } from '../case/finding.ts';
+import { changesAt, type Move } from '../judge/changes.ts';
+import { worstFirst, type JudgedFinding, type JudgedVisit } from '../judge/judge.ts';
+import type { Attention } from '../judge/rules/rule.ts';
+
+/** A finding with the date it was seen. */
+export interface Told {
+  found: JudgedFinding;
+  on: CivilDate;
+}
+
+export interface Stands {
+  reflex: Reflex;
+  /** One a side, in the order they were recorded. */
+  told: readonly Told[];
+  /** The most that any of them asks for, another examiner's of the same day included. */
+  attention: Attention;
+  /** Another examiner saw something else on the same day. */
+  othersDiffer: boolean;
+  /** Looked at again at the visit told of, without an answer. */
+  triedOn: CivilDate | null;
+  /** How it moved since the answer before. */
+  move: Move;
+}
+
+const MORE: Readonly<Record<Attention, number>> = {
+  'not-judged': 0,
+  fits: 1,
+  watch: 2,
+  discuss: 3,
+};
+
+const isLooked = (found: JudgedFinding): boolean => isAnswer(found.finding);
+
+interface SideOf {
+  told: Told;
+  attention: Attention;
+  differs: boolean;
+  tried: boolean;
+}
+
+/** What stands on one side. `seen` holds its findings, oldest first; `here` those of the visit told of. */
+function sideOf(
+  seen: readonly Told[],
+  here: readonly JudgedFinding[],
+  course: boolean,
+): SideOf | null {
+  const answers = seen.filter(({ found }) => isLooked(found));
+  const lastOn = answers.at(-1)?.on;
+  const last = answers.filter(({ on }) => on === lastOn);
+  const worst = worstFirst(last.map(({ found }) => found))[0];
+  const own = here.find(isLooked);
+  const tried = here.find((found) => !isLooked(found));
+  const standing = worst && lastOn ? { found: worst, on: lastOn } : null;
+  const pick =
+    own && lastOn && last.some(({ found }) => found === own)
+      ? { found: own, on: lastOn }
+      : standing && (course || worst?.attention === 'discuss')
+        ? standing
+        : null;
+  if (!pick) {
+    const since = seen.at(-1);
+    if (course)
+      return since ? { told: since, attention: 'not-judged', differs: false, tried: false } : null;
+    const at = seen.find(({ found }) => found === tried);
+    return at ? { told: at, attention: 'not-judged', differs: false, tried: false } : null;
+  }
+  return {
+    told: pick,
+    attention:
+      worst && MORE[worst.attention] > MORE[pick.found.attention]
+        ? worst.attention
+        : pick.found.attention,
+    differs: last.some(({ found }) => found.finding.response !== pick.found.finding.response),
+    tried: !own && tried !== undefined,
+  };
+}
+
+/**
+ * What stands of every reflex, in the order of first being recorded.
+ * @param visits all visits, judged; only those up to the one told of are looked at
+ * @param shown the visit told of; null for the whole course
+ */
+export function standsOf(visits: readonly JudgedVisit[], shown: JudgedVisit | null): Stands[] {
+  const upTo = (shown ?? visits.at(-1))?.visit.on;
+  if (!upTo) return [];
+  const dated = visits
+    .filter(({ visit }) => visit.on <= upTo)
+    .toSorted((a, b) => (a.visit.on < b.visit.on ? -1 : Number(a.visit.on > b.visit.on)));
+  const seen = new Map<Reflex, Map<Side, Told[]>>();
+  for (const { visit, findings } of dated)
+    for (const found of findings) {
+      const sides = seen.get(found.reflex) ?? new Map<Side, Told[]>();
+      seen.set(found.reflex, sides);
+      const side = sides.get(found.finding.side) ?? [];
+      sides.set(found.finding.side, side);
+      side.push({ found, on: visit.on });
+    }
+  const base = shown ?? dated.at(-1);
+  const changed = base ? changesAt(base, visits).changed : [];
+  return [...seen].flatMap(([reflex, sides]): Stands[] => {
+    const parts = [...sides].flatMap(([side, told]) => {
+      const here = (shown?.findings ?? []).filter(
+        (found) => found.reflex === reflex && found.finding.side === side,
+      );
+      return sideOf(told, here, shown === null) ?? [];
+    });
+    if (parts.length === 0) return [];
+    const attention = parts.reduce<Attention>(
+      (most, part) => (MORE[part.attention] > MORE[most] ? part.attention : most),
+      'not-judged',
+    );
+    const move = changed.find((change) => change.reflex === reflex)?.move ?? 'same';
+    return [
+      {
+        reflex,
+        told: parts.map(({ told }) => told),
+        attention,
+        othersDiffer: parts.some(({ differs }) => differs),
+        triedOn: parts.some(({ tried }) => tried) ? upTo : null,
+        move,
+      },
+    ];
+  });
+}

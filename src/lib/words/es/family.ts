@@ -1,0 +1,472 @@
+/**
+ * Spanish for the family's page: plain, of no one country, with usted. The child's gender never has to
+ * be known: where another wording would turn on it, the sentence goes round it, and only {they} (ella,
+ * él, or the name) tells it. {names} reads "de ..." and {them} "a ...". Places in braces are told in
+ * words/family.ts.
+ */
+import type { ChildPlaces, FamilyWords, Who } from '../family.ts';
+
+const PRONOUN = { she: 'ella', he: 'él' } as const;
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+function child({ calledName, pronoun }: Who): ChildPlaces {
+  const name = calledName || 'su bebé';
+  const they = pronoun === 'she' || pronoun === 'he' ? PRONOUN[pronoun] : name;
+  return {
+    name,
+    Name: capital(name),
+    names: `de ${name}`,
+    Names: `De ${name}`,
+    they,
+    They: capital(they),
+    them: `a ${name}`,
+    their: 'su',
+    Their: 'Su',
+  };
+}
+
+const counted = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
+const ofMonths = (n: number): string => counted(n, 'mes', 'meses');
+const ofWeeks = (n: number): string => counted(n, 'semana', 'semanas');
+const ofDays = (n: number): string => counted(n, 'día', 'días');
+
+const DISAGREE = 'Nuestras guías no dicen todas lo mismo.';
+
+export const family: FamilyWords = {
+  tag: 'es',
+  ownName: 'Español',
+  child,
+  title: { visit: 'Sobre la visita {names}', course: 'Sobre las visitas {names} hasta hoy' },
+  headings: {
+    who: 'La edad {names}',
+    looked: 'Qué miramos',
+    talk: 'De qué más queremos hablar',
+    today: 'Qué nos dice hoy',
+    next: 'Qué sigue ahora',
+    help: 'Cómo puede ayudar',
+    call: 'Cuándo llamarnos',
+    urgent: 'Llame de inmediato',
+    clinic: 'Su clínica',
+    caution: 'Sobre esta hoja',
+  },
+  labels: {
+    did: 'Qué hicimos',
+    saw: 'Qué vimos',
+    means: 'Qué nos dice hoy',
+    next: 'Qué sigue ahora',
+    clinic: 'Clínica',
+    phone: 'Teléfono',
+    chart: 'El dibujo {names} hasta hoy',
+    edited: 'Escrito por su clínica',
+  },
+  sentences: {
+    'who.born': '{Name} nació el {date}.',
+    'who.born-early':
+      'Fue {span} antes de la fecha en que se esperaba el parto. Esa fecha era el {date}.',
+    'who.age': 'Ese día, {name} tenía {age}.',
+    'who.age-birth': 'Si contamos desde que nació, {they} tenía {age} ese día.',
+    'who.age-due': 'Si contamos desde la fecha esperada, {they} tenía {age}.',
+    'who.age-before-due': 'La fecha esperada era {age} más tarde.',
+    'who.age-at-due': 'Ese día era la fecha esperada.',
+    'who.why':
+      'Aquí contamos desde la fecha esperada. Los bebés que nacen antes aún necesitan esas semanas para crecer.',
+    'who.past': '{Name} nació antes de tiempo. A esta edad ya contamos desde que nació.',
+    'who.doubt':
+      'La fecha esperada puede no ser exacta, hasta por {span}. Por eso, lo que decimos aquí puede cambiar un poco.',
+    'who.seen': 'Vimos a {name} el {date}.',
+    'who.course': 'Vimos a {name} {times}: la primera el {from} y la última el {to}.',
+    'who.newer': 'Después de ese día hubo otra visita. Esta hoja no habla de ella. Pregúntenos.',
+    'looked.intro':
+      'Los bebés hacen algunas cosas sin pensar. Unas vienen y otras se van al crecer. Miramos algunas.',
+    'looked.nothing': 'Aún no hemos mirado nada.',
+    'looked.few': 'Solo pudimos mirar unas pocas cosas. Por eso, esta hoja aún no dice mucho.',
+    'looked.more': 'Miramos más de lo que está aquí. Si quiere saber del resto, pregúntenos.',
+    'today.talk':
+      'Hay cosas de las que queremos hablar con usted. Puede haber muchas razones. Aún no sabemos qué quieren decir, y tal vez haga falta mirar mejor.',
+    'today.watch':
+      'Hay cosas que queremos volver a mirar. Puede que todo esté bien, o que haga falta mirar mejor.',
+    'today.fits': 'Lo que vimos es lo que se espera a esta edad. Pero no nos dice todo.',
+    'today.cannot-tell': 'Aún no lo sabemos. Hace falta volver a mirar.',
+    'today.one-sign': 'Cada bebé crece a su ritmo. Una sola señal no lo dice todo.',
+    'next.visit': 'La próxima visita es el {date}.',
+    'next.no-visit': 'Pregunte cuándo nos vemos otra vez.',
+    'help.no-practice':
+      'Nada de esto hay que practicarlo. No trate de hacerlo en casa, por favor. No es un examen: ni usted ni {name} pueden fallar.',
+    'help.daily': 'Tome {them} en brazos, hable, cante y juegue como cada día. Eso ayuda.',
+    'help.tummy':
+      'Cuando no tenga sueño y usted esté cerca, deje que {name} pase un rato boca abajo.',
+    'help.floor': 'Deje que {name} se mueva y juegue en un suelo seguro, con usted cerca.',
+    'help.sleep': 'Para dormir, acueste {them} boca arriba.',
+    'help.pace': 'Usted conoce mejor que nadie {them}. Díganos lo que ve en casa.',
+    'call.any': 'Llame si tiene dudas o algo le preocupa, aunque le parezca poco.',
+    'call.ask': 'Llame si {name} se mueve de un modo nuevo que usted no entiende.',
+    'urgent.intro': 'Llame de inmediato si ve algo de esto:',
+    'urgent.skills': '{Name} ya no puede hacer algo que antes hacía.',
+    'urgent.feeding': '{Name} come mal, se ahoga mucho al comer o no quiere comer.',
+    'urgent.tone': 'Siente que el cuerpo {names} está muy flojo o muy rígido.',
+    'urgent.fit':
+      '{Name} tiene un ataque. Puede temblar o quedar con la mirada fija, y usted no lo puede parar. También puede doblarse de golpe, una y otra vez.',
+    'urgent.side': 'Un brazo, una pierna o un lado no se mueve, o se mueve mucho menos.',
+    'urgent.number':
+      'Si {name} no puede respirar bien o no despierta, llame al número de emergencias. Haga lo mismo si no le contestamos.',
+    'caution.instead':
+      'Esta hoja no toma el lugar de lo que le dice su clínica. Si no dicen lo mismo, siga lo que dice su clínica.',
+    'caution.guides': 'Nuestras guías son libros y estudios de cuándo los bebés hacen estas cosas.',
+    'caution.limits':
+      'Dice lo que miramos. No puede poner nombre a una enfermedad, ni decir que no la hay.',
+  },
+  aboutReflex: {
+    when: 'Lo vimos por última vez el {date}.',
+    other: 'Ese día miramos dos personas y no vimos lo mismo. Vamos a hablar de ello.',
+    tried: 'Lo intentamos otra vez el {date}, pero no pudimos saberlo.',
+    came: 'El {from} aún no estaba. El {to} ya lo vimos.',
+    went: 'El {from} estaba. El {to} ya no lo vimos.',
+    talk: 'También queremos hablar con usted de esto: {reflex}.',
+    'goes-by': 'Puede tardar en irse hasta el {date}, con más o menos {age}.',
+    'goes-between': 'Puede irse entre el {from} y el {to}, con más o menos {age}.',
+    'goes-later': 'Más tarde puede irse. Puede tardar hasta el {date}, con más o menos {age}.',
+    'comes-by': 'Puede tardar en venir hasta el {date}, con más o menos {age}.',
+    'comes-between': 'Puede venir entre el {from} y el {to}, con más o menos {age}.',
+    'look-again': 'Queremos volver a mirarlo en la próxima visita.',
+    'why-talk': 'Queremos hablar de esto con usted.',
+    'no-date': 'No hay una fecha fija para que esto cambie.',
+    'soon-by':
+      'Pronto tal vez miremos esto: {reflex}. Puede tardar en venir hasta el {date}, con más o menos {age}.',
+  },
+  ownReflex: { name: '{reflex}', did: 'Miramos cómo se movía {name}.' },
+  saw: {
+    'not-elicited': {
+      one: 'No lo vimos.',
+      both: 'No lo vimos en ningún lado.',
+      side: 'Del lado {side} no lo vimos.',
+    },
+    weak: {
+      one: 'Lo vimos, pero débil.',
+      both: 'Lo vimos de los dos lados, pero débil.',
+      side: 'Del lado {side} lo vimos, pero débil.',
+    },
+    elicited: {
+      one: 'Lo vimos.',
+      both: 'Lo vimos de los dos lados.',
+      side: 'Del lado {side} lo vimos.',
+    },
+    brisk: {
+      one: 'Lo vimos, rápido y fuerte.',
+      both: 'Lo vimos de los dos lados, rápido y fuerte.',
+      side: 'Del lado {side} lo vimos, rápido y fuerte.',
+    },
+    obligatory: {
+      one: 'Lo vimos. A {name} le costó salir de ahí.',
+      both: 'Lo vimos de los dos lados. A {name} le costó salir de ahí.',
+      side: 'Del lado {side} lo vimos. A {name} le costó salir de ahí.',
+    },
+    'not-assessable': {
+      one: 'Esta vez no lo pudimos mirar.',
+      both: 'Esta vez no lo pudimos mirar.',
+      side: 'Del lado {side} no lo pudimos mirar.',
+    },
+    'not-counted': {
+      one: 'No lo vimos. Pero {name} {state}, y así no cuenta.',
+      both: 'No lo vimos. Pero {name} {state}, y así no cuenta.',
+      side: 'Del lado {side} no lo vimos. Pero {name} {state}, y así no cuenta.',
+    },
+  },
+  sides: { left: 'izquierdo', right: 'derecho', midline: 'del medio' },
+  states: {
+    'quiet-sleep': 'dormía',
+    'active-sleep': 'dormía',
+    drowsy: 'tenía sueño',
+    'quiet-alert': 'no dormía',
+    'active-alert': 'no dormía',
+    crying: 'lloraba',
+    'not-recorded': 'no dormía',
+  },
+  means: {
+    'talk-held': {
+      firm: 'A {name} le costó salir de esta postura. A cualquier edad, eso hay que mirarlo mejor.',
+      open: 'A {name} le costó salir de esta postura. A cualquier edad, eso hay que mirarlo mejor.',
+    },
+    'talk-returned': {
+      firm: 'Ya se había ido, y ahora está otra vez.',
+      open: 'Ya se había ido, y ahora está otra vez.',
+    },
+    'talk-sides': {
+      firm: 'Los dos lados no hicieron lo mismo. A esta edad se espera que lo hagan.',
+      open: 'Los dos lados no hicieron lo mismo. A esta edad tal vez lo hagan.',
+    },
+    'talk-still-there': {
+      firm: 'Aún está. A esta edad se espera que ya no esté.',
+      open: `Aún está. A esta edad tal vez ya no se espera. ${DISAGREE}`,
+    },
+    'talk-not-seen': {
+      firm: 'A esta edad se espera que ya esté.',
+      open: `A esta edad tal vez ya se espera. ${DISAGREE}`,
+    },
+    'watch-sides': {
+      firm: 'Los dos lados no fueron del todo iguales.',
+      open: 'Los dos lados no fueron del todo iguales.',
+    },
+    'watch-sides-common': {
+      firm: 'Los dos lados no fueron del todo iguales. A muchos bebés les pasa.',
+      open: 'Los dos lados no fueron del todo iguales. A muchos bebés les pasa.',
+    },
+    'watch-faint': {
+      firm: 'Fue débil. A esta edad suele verse más claro.',
+      open: 'Fue débil. A esta edad puede verse más claro.',
+    },
+    'watch-strong': {
+      firm: 'Fue fuerte. Eso solo nos dice poco.',
+      open: 'Fue fuerte. Eso solo nos dice poco.',
+    },
+    'watch-still-there': {
+      firm: 'Aún está. Por estos días se espera que se vaya.',
+      open: `Aún está. Tal vez ya es tiempo de que se vaya. ${DISAGREE}`,
+    },
+    'watch-not-seen': {
+      firm: 'Por estos días se espera verlo.',
+      open: `Tal vez ya es tiempo de verlo. ${DISAGREE}`,
+    },
+    'watch-soon': {
+      firm: 'Vino antes de lo que se espera. Eso solo nos dice poco.',
+      open: `Tal vez vino antes de lo que se espera. ${DISAGREE}`,
+    },
+    there: {
+      firm: 'Es lo que se espera a esta edad.',
+      open: `Puede ser lo que se espera a esta edad. ${DISAGREE}`,
+    },
+    away: {
+      firm: 'Es lo que se espera a esta edad.',
+      open: `Puede ser lo que se espera a esta edad. ${DISAGREE}`,
+    },
+    fading: {
+      firm: 'A esta edad se va poco a poco. Eso lleva tiempo.',
+      open: `A esta edad puede irse poco a poco. ${DISAGREE}`,
+    },
+    'may-come': {
+      firm: 'A esta edad aún tiene tiempo de venir.',
+      open: `A esta edad puede que aún venga. ${DISAGREE}`,
+    },
+    soon: {
+      firm: 'Vino un poco antes de lo que se espera. Eso solo nos dice poco.',
+      open: `Tal vez vino un poco antes de lo que se espera. ${DISAGREE}`,
+    },
+    'cannot-tell-state': {
+      firm: 'Aún no lo sabemos. Hay que mirar cuando {name} esté en calma y sin sueño.',
+      open: 'Aún no lo sabemos. Hay que mirar cuando {name} esté en calma y sin sueño.',
+    },
+    'cannot-tell-tried': {
+      firm: 'Aún no lo sabemos. Vamos a probar otra vez.',
+      open: 'Aún no lo sabemos. Vamos a probar otra vez.',
+    },
+    'cannot-tell-silent': {
+      firm: 'Aún no lo sabemos. Nuestras guías dicen poco de esta edad.',
+      open: 'Aún no lo sabemos. Nuestras guías dicen poco de esta edad.',
+    },
+  },
+  reflexes: {
+    'acoustic-startle': {
+      name: 'el salto ante un ruido fuerte (sobresalto)',
+      did: 'Hicimos un ruido corto fuera de su vista. Miramos si cerraba los ojos y daba un salto.',
+    },
+    amphibian: {
+      name: 'doblar un lado para arrastrarse (anfibio)',
+      did: 'Con {name} boca abajo, levantamos un lado de la cadera. Miramos si se doblaban la rodilla y el brazo de ese lado.',
+    },
+    atnr: {
+      name: 'un brazo recto al girar la cabeza (tónico del cuello)',
+      did: 'Giramos la cabeza {names} a un lado. Miramos si ese brazo se ponía recto y el otro se doblaba.',
+    },
+    babkin: {
+      name: 'abrir la boca al tocar las palmas (Babkin)',
+      did: 'Le tocamos con fuerza las dos palmas. Miramos si abría la boca.',
+    },
+    'body-righting-body': {
+      name: 'girar por partes (cuerpo con cuerpo)',
+      did: 'Le ayudamos a girar. Miramos si primero iba la cadera, luego el pecho y luego la cabeza.',
+    },
+    'body-righting-head': {
+      name: 'levantar la cabeza del suelo (cuerpo con cabeza)',
+      did: 'Pusimos {them} sobre una manta. Miramos si levantaba la cabeza.',
+    },
+    crawling: {
+      name: 'empujar con el pie para arrastrarse (arrastre)',
+      did: 'Boca abajo, le pusimos una mano en los pies. Miramos si empujaba para ir hacia delante.',
+    },
+    'crossed-extension': {
+      name: 'la otra pierna se pone recta (extensión cruzada)',
+      did: 'Tomamos una pierna y frotamos ese pie. Miramos si la otra se doblaba y luego se ponía recta.',
+    },
+    'dolls-eye': {
+      name: 'los ojos se quedan atrás al girar la cabeza (ojos de muñeca)',
+      did: 'Giramos la cabeza {names} a un lado. Miramos si los ojos se quedaban un poco atrás.',
+    },
+    'equilibrium-prone': {
+      name: 'no perder el equilibrio boca abajo (equilibrio)',
+      did: 'Con {name} boca abajo, inclinamos un poco la mesa. Miramos si movía la espalda y la cabeza para no caer.',
+    },
+    'equilibrium-quadruped': {
+      name: 'no perder el equilibrio a gatas (equilibrio)',
+      did: 'Con {name} a gatas, inclinamos un poco la mesa. Miramos si movía la espalda y la cabeza para no caer.',
+    },
+    'equilibrium-sitting': {
+      name: 'no perder el equilibrio en posición sentada (equilibrio)',
+      did: 'Inclinamos un poco el asiento. Miramos si movía la espalda y la cabeza para no caer.',
+    },
+    'equilibrium-standing': {
+      name: 'no perder el equilibrio de pie (equilibrio)',
+      did: 'Con {name} de pie, inclinamos un poco el suelo. Miramos si movía las piernas, los brazos y la cabeza para no caer.',
+    },
+    'equilibrium-supine': {
+      name: 'no perder el equilibrio boca arriba (equilibrio)',
+      did: 'Con {name} boca arriba, inclinamos un poco la mesa. Miramos si movía la espalda y la cabeza para no caer.',
+    },
+    'extensor-thrust': {
+      name: 'la pierna que se pone recta de golpe (empuje)',
+      did: 'Con la pierna doblada, le tocamos el pie. Miramos si la ponía recta de golpe.',
+    },
+    'flexor-withdrawal': {
+      name: 'quitar el pie (retirada)',
+      did: 'Le dimos un toque rápido en el pie. Miramos si quitaba la pierna.',
+    },
+    galant: {
+      name: 'doblar la espalda al tocarla (Galant)',
+      did: 'Pasamos un dedo por un lado de la espalda. Miramos si la cadera iba hacia ese lado.',
+    },
+    glabellar: {
+      name: 'cerrar los ojos al tocar la frente (glabelar)',
+      did: 'Dimos un toque suave entre las cejas. Miramos si cerraba los ojos un momento.',
+    },
+    'labyrinthine-righting': {
+      name: 'poner la cabeza derecha sin ver (laberíntico)',
+      did: 'Le tapamos los ojos e inclinamos {them} a un lado. Miramos si ponía la cabeza derecha.',
+    },
+    landau: {
+      name: 'la postura de volar (Landau)',
+      did: 'Sostuvimos {them} en el aire, boca abajo. Miramos si subía la cabeza, la espalda y las piernas.',
+    },
+    moro: {
+      name: 'el susto al sentir que cae (Moro)',
+      did: 'Dejamos caer muy poco la cabeza {names} en la mano. Miramos si abría los dos brazos y los volvía a cerrar.',
+    },
+    'neck-righting': {
+      name: 'girar como un tronco con la cabeza (cuello con cuerpo)',
+      did: 'Giramos la cabeza {names} a un lado. Miramos si todo el cuerpo iba detrás.',
+    },
+    'optical-righting': {
+      name: 'poner la cabeza derecha con la vista (óptico)',
+      did: 'Inclinamos {them} a un lado. Miramos si ponía la cabeza derecha.',
+    },
+    'palmar-grasp': {
+      name: 'cerrar la mano (prensión palmar)',
+      did: 'Pusimos un dedo en la palma {names}. Miramos si la mano se cerraba.',
+    },
+    perez: {
+      name: 'arquear la espalda al tocarla (Pérez)',
+      did: 'Pasamos un dedo por la espalda, de abajo arriba. Miramos si subía la cabeza y arqueaba la espalda.',
+    },
+    'placing-arm': {
+      name: 'poner la mano en la mesa (apoyo de la mano)',
+      did: 'Le tocamos el dorso de la mano con el borde de la mesa. Miramos si ponía la mano encima.',
+    },
+    'placing-leg': {
+      name: 'poner el pie en la mesa (apoyo del pie)',
+      did: 'Le tocamos el dorso del pie con el borde de la mesa. Miramos si ponía el pie encima.',
+    },
+    'plantar-grasp': {
+      name: 'cerrar los dedos del pie (prensión plantar)',
+      did: 'Pusimos el pulgar bajo los dedos del pie. Miramos si los cerraba.',
+    },
+    'plantar-response': {
+      name: 'el dedo gordo del pie que sube (plantar)',
+      did: 'Pasamos algo por la planta del pie. Miramos si el dedo gordo subía.',
+    },
+    'positive-support': {
+      name: 'las piernas que cargan peso (apoyo)',
+      did: 'Sostuvimos {them} con los pies en la mesa. Miramos si ponía rectas las piernas para cargar algo de peso.',
+    },
+    'protective-backward': {
+      name: 'poner la mano al caer hacia atrás (defensa)',
+      did: 'En posición sentada, le dimos un empujón suave hacia atrás. Miramos si ponía una mano detrás.',
+    },
+    'protective-downward': {
+      name: 'abrir las piernas al bajar (defensa)',
+      did: 'Sostuvimos {them} y bajamos un poco rápido. Miramos si abría las piernas para llegar al suelo.',
+    },
+    'protective-forward': {
+      name: 'poner las manos al caer hacia delante (defensa)',
+      did: 'Sostuvimos {them} y bajamos su cabeza hacia delante. Miramos si sacaba los dos brazos.',
+    },
+    'protective-sideways': {
+      name: 'poner la mano al caer de lado (defensa)',
+      did: 'En posición sentada, le dimos un empujón suave a un lado. Miramos si ponía una mano de ese lado.',
+    },
+    'protective-stepping': {
+      name: 'dar un paso para no caer (defensa)',
+      did: 'Con {name} de pie, le dimos un empujón suave. Miramos si daba un paso.',
+    },
+    rooting: {
+      name: 'girar la cara al tocar la mejilla (búsqueda)',
+      did: 'Le tocamos la cara junto a la boca. Miramos si giraba la cabeza y abría la boca.',
+    },
+    snout: {
+      name: 'sacar los labios al tocarlos (hociqueo)',
+      did: 'Dimos un toque suave en los labios. Miramos si los sacaba.',
+    },
+    stepping: {
+      name: 'dar pasos en el aire (marcha)',
+      did: 'Sostuvimos {them} con los pies en la mesa. Miramos si daba pasos.',
+    },
+    stnr: {
+      name: 'mover brazos y piernas con la cabeza (tónico del cuello, los dos lados)',
+      did: 'Le bajamos y subimos la cabeza. Miramos si se doblaban los brazos y luego las piernas.',
+    },
+    sucking: {
+      name: 'chupar sin pensar (succión)',
+      did: 'Le pusimos un dedo limpio en la boca. Miramos si se ponía a chupar.',
+    },
+    swallowing: {
+      name: 'tragar (deglución)',
+      did: 'Miramos cómo comía. Miramos si tragaba bien y sin tos.',
+    },
+    swimming: {
+      name: 'mover brazos y piernas en el agua (nado)',
+      did: 'Se trata de cómo se mueven los bebés en el agua. No lo probamos, y usted no debe probarlo.',
+    },
+    tlr: {
+      name: 'encoger o estirar el cuerpo con la cabeza (tónico laberíntico)',
+      did: 'Pusimos {them} boca abajo y boca arriba. Miramos si se encogía o se estiraba.',
+    },
+    traction: {
+      name: 'ayudar a sentarse (tracción)',
+      did: 'Tomamos los brazos {names} y tiramos suave hasta la posición sentada. Miramos si ayudaba y cómo venía la cabeza.',
+    },
+  },
+  span({ unit, months, weeks, days }) {
+    if (unit === 'months')
+      return weeks > 0 ? `${ofMonths(months)} y ${ofWeeks(weeks)}` : ofMonths(months);
+    if (weeks === 0) return days === 0 ? 'menos de 1 día' : ofDays(days);
+    return days > 0 ? `${ofWeeks(weeks)} y ${ofDays(days)}` : ofWeeks(weeks);
+  },
+  fromDue: (age) => `${age} desde la fecha esperada`,
+  times: (count) => counted(count, 'vez', 'veces'),
+  chart: {
+    birth: 'nació',
+    due: 'fecha esperada',
+    birthAt: 'el nacimiento',
+    dueAt: 'la fecha esperada',
+    before: (span) => `${span} antes de nacer`,
+    months: ofMonths,
+    today: 'esta visita',
+    marks: {
+      there: 'está',
+      away: 'no está',
+      'one-side': 'de un lado',
+      'cannot-tell': 'no se sabe',
+    },
+    band: 'Nuestras guías lo esperan desde {from} hasta {to}.',
+    bandForYears: 'Nuestras guías lo esperan desde {from}, por años.',
+    bandNone: 'Nuestras guías dicen poco de cuándo viene y cuándo se va.',
+    seen: '{date}: {mark}.',
+  },
+};
