@@ -32,7 +32,8 @@ export class Judgement {
   readonly sheet = $derived.by(() =>
     sheetOf(this.#atlas, chosenBy(this.#settings.sources, this.#atlas)),
   );
-  readonly #kept = $derived.by((): JudgeOptions => ({
+  /** What the record is judged by, whatever is tried. */
+  readonly keptOptions = $derived.by((): JudgeOptions => ({
     atlas: this.#atlas,
     sheet: this.sheet,
     limits: this.#settings.limits,
@@ -43,7 +44,7 @@ export class Judgement {
   readonly limits = $derived.by(() => this.#trial.tried.limits ?? this.#settings.limits);
   readonly options = $derived.by((): JudgeOptions => {
     const { sources, limits } = this.#trial.tried;
-    if (!sources && !limits) return this.#kept;
+    if (!sources && !limits) return this.keptOptions;
     return {
       atlas: this.#atlas,
       sheet: sources ? sheetOf(this.#atlas, chosenBy(sources, this.#atlas)) : this.sheet,
@@ -58,7 +59,7 @@ export class Judgement {
   readonly visits = $derived.by(() => (this.record ? judgeCase(this.record, this.options) : []));
   /** The visits as the record and the settings have them, whatever is tried. */
   readonly recordedVisits = $derived.by(() =>
-    !this.#trial.isOn || !this.recorded ? this.visits : judgeCase(this.recorded, this.#kept),
+    !this.#trial.isOn || !this.recorded ? this.visits : judgeCase(this.recorded, this.keptOptions),
   );
   readonly sequences = $derived.by(() =>
     this.record ? checkSequences(this.#atlas, this.record.visits, this.#agesOn(this.record)) : [],

@@ -156,6 +156,10 @@ export interface FamilyWords {
   fromDue: (age: string) => string;
   /** How often: `3 times`. */
   times: (count: number) => string;
+  /** Controls of the page as it is shown; `of` tells how far it has come. */
+  show: Readonly<
+    Record<'next' | 'back' | 'close' | 'aloud' | 'quiet' | 'move' | 'hold' | 'full', string>
+  > & { of: (at: number, all: number) => string };
   chart: {
     birth: string;
     due: string;

@@ -455,6 +455,17 @@ export const family: FamilyWords = {
   },
   fromDue: (age) => `${age} from the due date`,
   times: (count) => counted(count, 'time'),
+  show: {
+    next: 'Next',
+    back: 'Back',
+    close: 'Close',
+    aloud: 'Read aloud',
+    quiet: 'Stop reading',
+    move: 'Show it move',
+    hold: 'Hold it still',
+    full: 'Whole screen',
+    of: (at, all) => `${at} of ${all}`,
+  },
   chart: {
     birth: 'birth',
     due: 'due date',

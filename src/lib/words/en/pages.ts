@@ -72,3 +72,6 @@ export const about = {
   ],
   thresholds: 'Thresholds',
 };
+
+/** What is shown to a family, where there is nothing to show. */
+export const shown = { none: 'There is no child here to show a page of. Add one first.' };

@@ -450,6 +450,17 @@ export const family: FamilyWords = {
   },
   fromDue: (age) => `${age} desde la fecha esperada`,
   times: (count) => counted(count, 'vez', 'veces'),
+  show: {
+    next: 'Siguiente',
+    back: 'Atrás',
+    close: 'Cerrar',
+    aloud: 'Leer en voz alta',
+    quiet: 'Dejar de leer',
+    move: 'Ver cómo se mueve',
+    hold: 'Dejar quieto',
+    full: 'Pantalla completa',
+    of: (at, all) => `${at} de ${all}`,
+  },
   chart: {
     birth: 'nació',
     due: 'fecha esperada',

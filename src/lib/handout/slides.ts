@@ -1,0 +1,84 @@
+/** A family's page one idea at a time: what stands on the screen together, in order. */
+import type { FamilyItem, FamilyPage, Sentence } from './model.ts';
+
+export interface Slide {
+  /** Stable within a page. */
+  id: string;
+  heading: string;
+  /** Said in this order; `label` stands small above the sentences it belongs to. */
+  parts: readonly { label: string; sentences: readonly string[] }[];
+  /** The reflex whose figure moves beside the words. */
+  item?: FamilyItem;
+  /** The child's line on its bands. */
+  isChart?: boolean;
+}
+
+/** More sentences than this are more than one idea. */
+const MOST = 4;
+
+const textsOf = (sentences: readonly Sentence[]): string[] => sentences.map(({ text }) => text);
+
+/** Sentences of one section over as many slides as they need, shared out evenly: none where there are none. */
+function dealt(id: string, heading: string, sentences: readonly string[]): Slide[] {
+  const slides = Math.ceil(sentences.length / MOST);
+  const each = Math.ceil(sentences.length / slides);
+  return Array.from({ length: slides }, (_, at) => ({
+    id: at === 0 ? id : `${id}-${at + 1}`,
+    heading,
+    parts: [{ label: '', sentences: sentences.slice(at * each, (at + 1) * each) }],
+  }));
+}
+
+/** What was done and seen with one reflex; then what it means, and what comes next. */
+function ofItem(item: FamilyItem, { labels }: FamilyPage): Slide[] {
+  const heading = item.name.text;
+  const id = `reflex-${item.reflex.id}`;
+  const seen = [
+    { label: labels.did, sentences: [item.did.text] },
+    { label: labels.saw, sentences: textsOf(item.saw) },
+  ];
+  const means = [
+    { label: labels.means, sentences: textsOf(item.means) },
+    { label: labels.next, sentences: textsOf(item.next) },
+  ].filter(({ sentences }) => sentences.length > 0);
+  return [
+    { id, heading, item, parts: seen },
+    ...(means.length > 0 ? [{ id: `${id}-means`, heading, item, parts: means }] : []),
+  ];
+}
+
+/** Every sentence of the page stands on exactly one slide; each reflex has its own, the chart after them. */
+export function slidesOf(page: FamilyPage): Slide[] {
+  return page.sections.flatMap(({ id, heading, sentences, items }): Slide[] => {
+    const texts = textsOf(sentences);
+    const said = id === 'clinic' ? clinicLines(page, texts) : texts;
+    const own = dealt(id, heading.text, said);
+    if (id !== 'looked' || items.length === 0) return own;
+    const chart: Slide = {
+      id: 'chart',
+      heading: page.chart.label,
+      parts: [],
+      isChart: true,
+    };
+    return [...own, ...items.flatMap((item) => ofItem(item, page)), chart];
+  });
+}
+
+function clinicLines({ clinic, labels }: FamilyPage, texts: readonly string[]): string[] {
+  if (!clinic) return [...texts];
+  return [
+    ...texts,
+    ...(clinic.name ? [`${labels.clinic}: ${clinic.name}`] : []),
+    ...(clinic.phone ? [`${labels.phone}: ${clinic.phone}`] : []),
+  ];
+}
+
+/** What is read aloud: the heading and all that stands beneath, a full stop after each. */
+export const spokenOf = (slide: Slide, { chart }: FamilyPage): string =>
+  [
+    slide.heading,
+    ...slide.parts.flatMap(({ label, sentences }) => (label ? [label, ...sentences] : sentences)),
+    ...(slide.isChart ? chart.bands.map(({ name, spoken }) => `${name}. ${spoken.text}`) : []),
+  ]
+    .map((text) => (/[.!?…:]$/.test(text) ? text : `${text}.`))
+    .join(' ');

@@ -1,0 +1,247 @@
+/** The family's page on a screen turned round: one idea at a time, by hand, keys, voice. */
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import { expect, open, test } from './support/page.ts';
+import { sideways, textFaults } from './support/text.ts';
+
+const place = (page: Page) => page.locator('.show .place');
+const heading = (page: Page) => page.locator('.show h1');
+const next = (page: Page) => page.locator('.show .next');
+
+/** Goes to the slide with a heading, from wherever the page stands. */
+async function reach(page: Page, name: RegExp): Promise<void> {
+  await page.keyboard.press('Home');
+  for (let at = 0; at < 60; at += 1) {
+    if (name.test((await heading(page).textContent()) ?? '')) return;
+    await page.keyboard.press('ArrowRight');
+  }
+  throw new Error(`No slide is called ${String(name)}.`);
+}
+
+/** A case as it is kept in the browser's own storage cannot be typed: a file of it is opened. */
+async function openChild(page: Page, family: object): Promise<void> {
+  const record = {
+    format: 'tidemark-case',
+    version: 1,
+    child: { label: 'Heron', born: '2026-03-04', gestation: '33w1d', dating: 'last-period' },
+    visits: [
+      {
+        on: '2026-05-18',
+        examiner: 'PT 1',
+        note: '',
+        findings: [
+          { reflex: 'moro', side: 'left', response: 'elicited', state: 'quiet-alert', note: '' },
+          { reflex: 'moro', side: 'right', response: 'elicited', state: 'quiet-alert', note: '' },
+        ],
+      },
+    ],
+    family,
+  };
+  await open(page, '#/children');
+  await page
+    .locator('input[type=file]')
+    .first()
+    .setInputFiles({
+      name: 'heron.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(JSON.stringify(record)),
+    });
+  await expect(page.getByRole('heading', { name: 'Heron' })).toBeVisible();
+}
+
+test('one idea at a time, by keys, by hand and by a swipe, and back without a menu', async ({
+  page,
+}) => {
+  await open(page, '#/show');
+  await expect(page.locator('.show')).toBeVisible();
+  await expect(page.getByRole('navigation')).toHaveCount(0); // none that can be reached
+  const first = await heading(page).textContent();
+  await expect(place(page)).toHaveText(/^1 of \d+$/);
+  await next(page).click();
+  await expect(place(page)).toHaveText(/^2 of /);
+  await page.keyboard.press('ArrowRight');
+  await expect(place(page)).toHaveText(/^3 of /);
+  await page.keyboard.press('PageUp');
+  await page.keyboard.press('Home');
+  await expect(heading(page)).toHaveText(first ?? '');
+  await page.keyboard.press('End');
+  await expect(next(page)).toHaveText('Close');
+  await page.keyboard.press('Escape');
+  await expect(page.locator('.show')).toHaveCount(0);
+  expect(new URL(page.url()).hash).toMatch(/^#\/family/);
+});
+
+test.describe('with a finger', () => {
+  test.use({ hasTouch: true });
+
+  test('a swipe goes on and back, a stroke down does not', async ({ page }) => {
+    await open(page, '#/show');
+    const stroke = (from: number, to: number, down = 0) =>
+      page.locator('.show .slide').evaluate(
+        (node, { from, to, down }) => {
+          const at = (type: string, clientX: number, clientY: number) =>
+            node.dispatchEvent(
+              new PointerEvent(type, { clientX, clientY, pointerType: 'touch', bubbles: true }),
+            );
+          at('pointerdown', from, 300);
+          at('pointerup', to, 300 + down);
+        },
+        { from, to, down },
+      );
+    await stroke(600, 300);
+    await expect(place(page)).toHaveText(/^2 of /);
+    await stroke(300, 380, 300);
+    await expect(place(page)).toHaveText(/^2 of /);
+    await stroke(300, 600);
+    await expect(place(page)).toHaveText(/^1 of /);
+  });
+});
+
+test('the figure moves until it is held; the chart has words for ticks and no source', async ({
+  page,
+}) => {
+  await open(page, '#/show');
+  await reach(page, /Moro/);
+  const drawn = () => page.locator('.moving > svg').innerHTML();
+  const before = await drawn();
+  await expect.poll(drawn).not.toBe(before);
+  await page.getByRole('button', { name: 'Hold it still' }).click();
+  await expect(page.getByRole('button', { name: 'Show it move' })).toBeVisible();
+  await page.keyboard.press('End');
+  await reach(page, /picture so far/i);
+  const chart = page.locator('.bands > svg');
+  await expect(chart.locator('text').first()).toBeVisible();
+  const words = await chart.locator('text').allTextContents();
+  expect(words).toContain('due date');
+  expect(words.join(' ')).toMatch(/\d+ months/);
+  expect(words.join(' ')).not.toMatch(/20\d\d|et al|w\d?d/);
+  const bands = await chart.locator('.name').count();
+  expect(bands).toBeGreaterThanOrEqual(3);
+  expect(bands).toBeLessThanOrEqual(6);
+  await expect(page.locator('.bands .unseen li')).toHaveCount(bands);
+});
+
+test('no word of a verdict and nothing red on any slide', async ({ page }) => {
+  await open(page, '#/show');
+  const red = await page.evaluate(() => {
+    const probe = document.createElement('p');
+    probe.style.color = 'var(--signal)';
+    document.querySelector('.show')!.append(probe);
+    const colour = getComputedStyle(probe).color;
+    probe.remove();
+    return colour;
+  });
+  const count = Number(/of (\d+)/.exec((await place(page).textContent())!)![1]);
+  for (let at = 1; at <= count; at += 1) {
+    await expect(place(page)).toHaveText(`${at} of ${count}`);
+    const said = await page.locator('.show').innerText();
+    expect(said).not.toMatch(/\b(persisting|missing|abnormal|normal|diagnos|verdict|obligatory)/i);
+    const colours = await page.locator('.show *').evaluateAll((all) =>
+      all.flatMap((one) => {
+        const { color, fill, stroke } = getComputedStyle(one);
+        return [color, fill, stroke];
+      }),
+    );
+    expect(colours).not.toContain(red);
+    expect(await textFaults(page)).toEqual([]);
+    await page.keyboard.press('ArrowRight');
+  }
+});
+
+test('under reduced motion the moments stand side by side', async ({ page }) => {
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  await open(page, '#/show');
+  await reach(page, /Moro/);
+  expect(await page.locator('.stills li').count()).toBeGreaterThanOrEqual(3);
+  await expect(page.getByRole('button', { name: 'Hold it still' })).toHaveCount(0);
+});
+
+/** Voices and what they say, in the place of the browser's own. */
+const speak = (page: Page, voices: readonly { lang: string; localService: boolean }[]) =>
+  page.addInitScript((given) => {
+    const said: string[] = [];
+    const synthesis = Object.assign(new EventTarget(), {
+      getVoices: () => given,
+      speak: ({ text, lang }: { text: string; lang: string }) => said.push(`${lang}: ${text}`),
+      cancel: () => said.push('quiet'),
+    });
+    Object.defineProperty(globalThis, 'speechSynthesis', { value: synthesis });
+    class Utterance {
+      voice = null;
+      lang = '';
+      rate = 1;
+      readonly text: string;
+      constructor(text: string) {
+        this.text = text;
+      }
+    }
+    Object.assign(globalThis, { SpeechSynthesisUtterance: Utterance, said });
+  }, voices);
+
+test('it is read aloud by a voice of this machine, and quiet when one goes on', async ({
+  page,
+}) => {
+  await speak(page, [
+    { lang: 'es-ES', localService: true },
+    { lang: 'en-GB', localService: true },
+  ]);
+  await open(page, '#/show');
+  const said = () => page.evaluate(() => (globalThis as unknown as { said: string[] }).said);
+  await page.getByRole('button', { name: 'Read aloud' }).click();
+  const first = (await said()).at(-1)!;
+  expect(first).toMatch(/^en-GB: /);
+  expect(first).toContain((await heading(page).textContent())!);
+  await next(page).click();
+  expect((await said()).at(-1)).toBe('quiet');
+  await expect(page.getByRole('button', { name: 'Read aloud' })).toBeVisible();
+});
+
+test('where there is no such voice, or only one elsewhere, none is offered', async ({ page }) => {
+  await speak(page, [
+    { lang: 'en-GB', localService: false },
+    { lang: 'es-ES', localService: true },
+  ]);
+  await open(page, '#/show');
+  await expect(next(page)).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Read aloud' })).toHaveCount(0);
+});
+
+test('in Spanish all of it is Spanish, and marked so', async ({ page }) => {
+  await openChild(page, { language: 'es', calledName: 'Luz' });
+  await open(page, '#/show');
+  await expect(page.locator('.show')).toHaveAttribute('lang', /^es/);
+  await expect(next(page)).toHaveText('Siguiente');
+  const count = Number(/de (\d+)/.exec((await place(page).textContent())!)![1]);
+  const said: string[] = [];
+  for (let at = 1; at <= count; at += 1) {
+    said.push(await page.locator('.show').innerText());
+    await page.keyboard.press('ArrowRight');
+  }
+  const all = said.join('\n');
+  expect(all).toContain('Luz');
+  expect(all).not.toMatch(/\b(the|and|your|baby|months|weeks|next|close)\b/i);
+});
+
+for (const colorScheme of ['light', 'dark'] as const)
+  for (const size of [
+    { width: 1280, height: 720 },
+    { width: 820, height: 1180 },
+    { width: 640, height: 360 }, // 1280 by 720 at 200 %
+    { width: 320, height: 640 },
+  ])
+    test(`no fault and nothing cut, ${size.width} wide, ${colorScheme}`, async ({ page }) => {
+      await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+      await page.setViewportSize(size);
+      await open(page, '#/show');
+      const count = Number(/of (\d+)/.exec((await place(page).textContent())!)![1]);
+      for (let at = 1; at <= count; at += 1) {
+        await expect(place(page)).toHaveText(`${at} of ${count}`);
+        expect(await sideways(page)).toBe(0);
+        expect(await textFaults(page)).toEqual([]);
+        if (at <= 6 || at === count)
+          expect((await new AxeBuilder({ page }).analyze()).violations.map(({ id }) => id)).toEqual(
+            [],
+          );
+        await page.keyboard.press('ArrowRight');
+      }
+    });
