@@ -13,14 +13,15 @@ export interface Slide {
   isChart?: boolean;
 }
 
-/** More sentences than this are more than one idea. */
+/** More sentences than this are more than one idea; urgent signs stay together. */
 const MOST = 4;
+const MOST_URGENT = 8;
 
 const textsOf = (sentences: readonly Sentence[]): string[] => sentences.map(({ text }) => text);
 
 /** Sentences of one section over as many slides as they need, shared out evenly: none where there are none. */
 function dealt(id: string, heading: string, sentences: readonly string[]): Slide[] {
-  const slides = Math.ceil(sentences.length / MOST);
+  const slides = Math.ceil(sentences.length / (id === 'urgent' ? MOST_URGENT : MOST));
   const each = Math.ceil(sentences.length / slides);
   return Array.from({ length: slides }, (_, at) => ({
     id: at === 0 ? id : `${id}-${at + 1}`,
