@@ -109,7 +109,7 @@ test('the figure moves until it is held; the chart has words for ticks and no so
   await expect(page.getByRole('button', { name: 'Show it move' })).toBeVisible();
   await page.keyboard.press('End');
   await reach(page, /picture so far/i);
-  const chart = page.locator('.bands > svg');
+  const chart = page.locator('.bands');
   await expect(chart.locator('text').first()).toBeVisible();
   const words = await chart.locator('text').allTextContents();
   expect(words).toContain('due date');
