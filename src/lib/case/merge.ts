@@ -33,7 +33,7 @@ function canonical(value: unknown): string {
     inner !== null && typeof inner === 'object' && !Array.isArray(inner)
       ? Object.fromEntries(Object.entries(inner).sort(([a], [b]) => (a < b ? -1 : 1)))
       : inner;
-  return (JSON.stringify(value, sortedNames) as string | undefined) ?? 'undefined';
+  return value === undefined ? 'nothing' : JSON.stringify(value, sortedNames);
 }
 
 const isSame = (a: unknown, b: unknown): boolean => a === b || canonical(a) === canonical(b);

@@ -3,6 +3,8 @@ import { ATLAS_PARTS } from '../atlas/atlas.ts';
 import { caseText } from '../case/file.ts';
 import { openStore } from '../store/store.ts';
 import { DEMO_ID, demoCase } from './demo.ts';
+import { Aside } from './aside.svelte.ts';
+import { Backups } from './backups.svelte.ts';
 import { Desk } from './desk.svelte.ts';
 import { Judgement } from './judgement.svelte.ts';
 import { Keeping } from './keeping.svelte.ts';
@@ -39,6 +41,15 @@ function tabStorage(): Storage | undefined {
   }
 }
 
+/** What the small storage holds under these names. */
+const smallTexts = (shelf: Shelf | undefined, names: readonly string[]): Record<string, string> =>
+  Object.fromEntries(
+    names.flatMap((name) => {
+      const text = shelf?.getItem(name);
+      return text ? [[name, text]] : [];
+    }),
+  );
+
 const OPEN = 'tidemark-open';
 export const storage = smallStorage();
 const lastOpen = storage?.getItem(OPEN) ?? undefined;
@@ -53,6 +64,16 @@ export const desk = new Desk(library.known, lastOpen ? [] : seed, lastOpen, keep
 desk.draft = readDraft(tabStorage());
 /** Talks of the reader's own. */
 export const talks = new Talks(keeping);
+/** What the browser says of its storage; undefined where it says nothing. */
+const browserStorage = (): StorageManager | undefined => globalThis.navigator.storage;
+
+/** What was removed, and what two windows did otherwise. */
+export const aside = new Aside();
+const SMALL = ['tidemark-settings', 'tidemark-questions'];
+export const backups = new Backups(
+  { cases: desk.backed, own: library.backed, talks: talks.backed },
+  () => smallTexts(storage, SMALL),
+);
 /** What is tried on the open child and kept nowhere. */
 export const trial = new Trial(() => desk.open?.id);
 export const judgement = new Judgement(atlas, desk, settings, view, trial);
@@ -69,6 +90,15 @@ export async function begin(): Promise<void> {
   await library.load(rows); // first: a record may hold findings on a reflex of one's own
   await desk.load(rows);
   await talks.load(rows);
+  await aside.load(rows, Date.now());
+  await backups.load(rows);
+  await keeping.lookUp(browserStorage());
+}
+
+/** Once there is a child of one's own, the browser is asked not to clear it when the disk runs short. */
+export function askToKeep(): void {
+  const hasOwn = desk.shelf.some(({ record }) => !record.child.invented);
+  if (keeping.kind === 'kept' && hasOwn) void keeping.askToKeep(browserStorage());
 }
 
 /** Opens a child and remembers which. */

@@ -7,11 +7,25 @@ import { parseRaw } from '../case/parse.ts';
 import type { Problem } from '../case/problem.ts';
 import { newRev, type Change } from '../store/rows.ts';
 import type { Kept } from '../store/store.ts';
+import { byId, settled } from './shelved.ts';
 import type { Both, Outcome } from './sync.ts';
 
 /** Records by the id they are kept under. */
 export const recordsOf = (shelf: readonly Kept[]): ReadonlyMap<string, Case> =>
   new Map(shelf.map(({ id, record }) => [id, record]));
+
+/** A shelf with records put in place by id, added, or (undefined) taken out. */
+export const settledRecords = (
+  shelf: readonly Kept[],
+  records: ReadonlyMap<string, Case | undefined>,
+): Kept[] =>
+  settled(
+    shelf,
+    new Map([...records].map(([id, record]) => [id, record && { id, record }] as const)),
+  );
+
+export const settledKept = (shelf: readonly Kept[], children: readonly Kept[]): Kept[] =>
+  settled(shelf, byId(children));
 
 /** A place for what is wrong with each stored record that cannot be read. */
 export const problemsById = (): Map<string, readonly Problem[]> => new Map();

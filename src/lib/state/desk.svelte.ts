@@ -7,7 +7,14 @@ import { refused, type Parsed, type Problem } from '../case/problem.ts';
 import type { RawCase, RawChild, RawFollowUp, RawVisit } from '../case/shape.ts';
 import type { Rows } from '../store/rows.ts';
 import type { Kept, Unread } from '../store/store.ts';
-import { mergeKept, problemsById, recordsOf, replayed } from './clash.ts';
+import {
+  mergeKept,
+  problemsById,
+  recordsOf,
+  replayed,
+  settledKept,
+  settledRecords,
+} from './clash.ts';
 import {
   newRaw,
   numberOf,
@@ -41,7 +48,10 @@ export type Did =
   | 'decision-changed'
   | 'duplicated'
   | 'examples-added'
-  | 'examples-cleared';
+  | 'examples-cleared'
+  | 'brought-back'
+  | 'backup-taken'
+  | 'clash-decided';
 
 /** All that undo goes back over. */
 interface Desktop {
@@ -127,9 +137,17 @@ export class Desk {
     this.keeping = rows.kind;
   }
 
-  /** The text stored under an id, also of a record that is not understood. */
-  textOf(id: string): string | undefined {
-    return this.#sync.textOf(id);
+  /** What goes into a backup, and how much of it is new since the last. */
+  get backed(): Pick<Sync<Case>, 'texts' | 'changedSince'> {
+    return this.#sync;
+  }
+
+  /** Takes children in beside or in place of those here, as one change. */
+  takeIn(
+    children: readonly Kept[],
+    did: 'brought-back' | 'backup-taken' | 'clash-decided',
+  ): boolean {
+    return this.#become({ ...this.#top, shelf: settledKept(this.shelf, children) }, did);
   }
 
   openChild(id: string): void {
@@ -322,13 +340,6 @@ export class Desk {
 
   /** What another window did is shown, and undo goes on over it. */
   #settle(records: ReadonlyMap<string, Case | undefined>): void {
-    const shelf = this.shelf.flatMap((kept): Kept[] => {
-      if (!records.has(kept.id)) return [kept];
-      const record = records.get(kept.id);
-      return record ? [{ id: kept.id, record }] : [];
-    });
-    for (const [id, record] of records)
-      if (record && !shelf.some((kept) => kept.id === id)) shelf.push({ id, record });
-    this.#top = { ...this.#top, shelf };
+    this.#top = { ...this.#top, shelf: settledRecords(this.shelf, records) };
   }
 }

@@ -11,6 +11,8 @@ export class Keeping {
   /** Whether a newer page has taken the store over. */
   outdated = $state(false);
   #troubles = $state.raw<readonly { who: object; trouble: Trouble }[]>([]);
+  /** Whether the browser promised not to clear what is kept; undefined until it was asked. */
+  promised = $state<boolean | undefined>(undefined);
   /** How many changes are on their way. */
   #going = $state(0);
   /** Whether anything was written since the page was opened. */
@@ -57,6 +59,29 @@ export class Keeping {
     if (this.troubleOf(who) === trouble) return;
     const others = this.#troubles.filter((one) => one.who !== who);
     this.#troubles = trouble ? [...others, { who, trouble }] : others;
+  }
+
+  /** Asks what the browser has promised before, without asking for it. */
+  async lookUp(storage: StorageManager | undefined): Promise<void> {
+    try {
+      if (await storage?.persisted()) this.promised = true;
+    } catch {
+      // a browser that cannot say has promised nothing
+    }
+  }
+
+  /** Asks the browser to keep what is stored even when the disk runs short; once in a page's life. */
+  async askToKeep(storage: StorageManager | undefined): Promise<void> {
+    if (this.promised === undefined) await this.askAgain(storage);
+  }
+
+  async askAgain(storage: StorageManager | undefined): Promise<void> {
+    this.promised = false;
+    try {
+      this.promised = (await storage?.persist()) ?? false;
+    } catch {
+      // as if it had said no
+    }
   }
 
   /** Writes anew what could not be written. */

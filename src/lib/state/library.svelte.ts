@@ -16,7 +16,8 @@ import { byId, settled, stepped } from './shelved.ts';
 import { Sync } from './sync.ts';
 
 /** What was done to one's own, for the sentence beside "Undo". */
-export type OwnDid = 'added' | 'changed' | 'removed' | 'switched-on' | 'switched-off';
+export type OwnDid =
+  'added' | 'changed' | 'removed' | 'switched-on' | 'switched-off' | 'brought-back';
 
 /** What reads entries into parts; loaded when there is something to read. */
 interface Reader {
@@ -109,6 +110,11 @@ export class Library {
     return this.#sync.written;
   }
 
+  /** What goes into a backup, and how much of it is new since the last. */
+  get backed(): Pick<Sync<OwnEntry>, 'texts' | 'changedSince'> {
+    return this.#sync;
+  }
+
   /** Whether the last write was refused. */
   get refusedWrite(): boolean {
     return this.#keeping.troubleOf(this.#sync) !== undefined;
@@ -131,6 +137,11 @@ export class Library {
     );
   }
 
+  /** An entry read from its stored text; undefined when it is not one. */
+  async understood(id: string, text: string): Promise<OwnEntry | undefined> {
+    return (await this.#ready()).fromRow({ id, text });
+  }
+
   remove(id: string): void {
     this.#become(
       this.#entries.filter((entry) => entry.id !== id),
@@ -144,6 +155,12 @@ export class Library {
       this.#entries.map((entry) => (entry.id === id ? { ...entry, on } : entry)),
       on ? 'switched-on' : 'switched-off',
     );
+  }
+
+  /** Takes entries in beside or in place of those here, as one change. */
+  async takeIn(entries: readonly OwnEntry[]): Promise<void> {
+    await this.#ready();
+    if (entries.length > 0) this.#become(settled(this.#entries, byId(entries)), 'brought-back');
   }
 
   undo(): void {

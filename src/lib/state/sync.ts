@@ -42,6 +42,8 @@ export interface Shape<T> {
 /** An entry as the store has it. */
 interface Base<T> {
   rev: string;
+  /** When it was written last, ms since 1970; undefined where that is not known. */
+  changedAt: number | undefined;
   text: string;
   /** Undefined where it is not understood. */
   value: T | undefined;
@@ -55,6 +57,8 @@ export class Sync<T> {
   readonly #keeping: Keeping;
   readonly #base = new Map<string, Base<T>>();
   #beside: Change[] = [];
+  /** What was shown last of entries that are not written yet: should they go first, this goes into the bin. */
+  readonly #last = new Map<string, T>();
   readonly #opened: Promise<Rows>;
   #answer: (rows: Rows) => void = () => undefined;
   #working: Promise<void> = Promise.resolve();
@@ -69,7 +73,7 @@ export class Sync<T> {
   /** Entries as a store is expected to hold them, before it has answered. */
   expect(values: ReadonlyMap<string, T>): void {
     for (const [id, value] of values)
-      this.#base.set(id, { rev: '', text: this.#shape.write(value), value });
+      this.#base.set(id, { rev: '', changedAt: undefined, text: this.#shape.write(value), value });
   }
 
   /** Ids of stored entries that are not understood. */
@@ -77,9 +81,24 @@ export class Sync<T> {
     return [...this.#base].filter(([, { value }]) => value === undefined).map(([id]) => id);
   }
 
-  /** What is stored under an id, as text. */
-  textOf(id: string): string | undefined {
-    return this.#base.get(id)?.text;
+  /** Everything as text by id: what is shown here, and what is stored and not understood. */
+  texts(): Map<string, string> {
+    const shown = [...this.#shape.shown()].map(
+      ([id, value]) => [id, this.#shape.write(value)] as const,
+    );
+    return new Map([
+      ...this.unread.map((id) => [id, this.#base.get(id)?.text ?? ''] as const),
+      ...shown,
+    ]);
+  }
+
+  /** Ids of what was written after a moment, ms since 1970, or is not written yet. */
+  changedSince(at: number): string[] {
+    return [...this.#shape.shown()].flatMap(([id, value]) => {
+      const base = this.#base.get(id);
+      const isNew = base?.value !== value || (base.changedAt ?? 0) > at;
+      return isNew ? [id] : [];
+    });
   }
 
   /** Settles when all that was changed is written, or was refused. */
@@ -97,6 +116,8 @@ export class Sync<T> {
 
   /** Something was changed here: it is written as soon as what came before is. */
   changed(): void {
+    for (const [id, value] of this.#shape.shown())
+      if (this.#base.get(id)?.value !== value) this.#last.set(id, value);
     this.#keeping.begin();
     this.#working = this.#working.then(() => this.#flush());
   }
@@ -123,7 +144,13 @@ export class Sync<T> {
         const shown = this.#shape.shown();
         const own = this.#changes();
         const beside = this.#beside;
-        const all = [...own, ...beside, ...own.flatMap((change) => this.#aside(change))];
+        const unseen = [...this.#last.keys()].filter((id) => !shown.has(id) && !this.#base.has(id));
+        const all = [
+          ...own,
+          ...beside,
+          ...own.flatMap((change) => this.#aside(change)),
+          ...unseen.map((id) => this.#binned(id)),
+        ];
         if (all.length === 0) break;
         const written = await rows.write(all);
         if (!written.ok) {
@@ -133,10 +160,12 @@ export class Sync<T> {
           continue;
         }
         this.#beside = this.#beside.slice(beside.length);
+        for (const id of [...unseen, ...own.map((change) => change.id)])
+          if (this.#last.get(id) === shown.get(id) || !shown.has(id)) this.#last.delete(id);
         own.forEach(({ id, text }, i) => {
           const rev = written.revs[i];
           if (text === undefined || rev === undefined) this.#base.delete(id);
-          else this.#base.set(id, { rev, text, value: shown.get(id) });
+          else this.#base.set(id, { rev, changedAt: Date.now(), text, value: shown.get(id) });
         });
         break;
       }
@@ -166,10 +195,22 @@ export class Sync<T> {
 
   /** What goes is put into the bin with the same stroke; what comes back is taken out of it. */
   #aside({ table, id, base, text }: Change): Change[] {
+    if (text === undefined) return [this.#binned(id)];
     const bin = { table: 'bin', id: `${table} ${id}`, base: ANY } as const;
-    if (text === undefined)
-      return [{ ...bin, text: JSON.stringify({ table, id, text: this.#base.get(id)?.text }) }];
     return base === undefined ? [{ ...bin, text: undefined }] : [];
+  }
+
+  /** An entry as a row of the bin, as it was shown last. */
+  #binned(id: string): Change {
+    const { table, write } = this.#shape;
+    const last = this.#last.get(id);
+    const text = last === undefined ? this.#base.get(id)?.text : write(last);
+    return {
+      table: 'bin',
+      id: `${table} ${id}`,
+      base: ANY,
+      text: JSON.stringify({ table, id, text }),
+    };
   }
 
   async #readAll(rows: Rows): Promise<void> {
@@ -190,7 +231,7 @@ export class Sync<T> {
     const mine = this.#shape.shown().get(id);
     const isSame = entry !== undefined && base?.text === entry.text;
     const theirs = isSame ? base.value : entry && read(id, entry.text);
-    if (entry) this.#base.set(id, { rev: entry.rev, text: entry.text, value: theirs });
+    if (entry) this.#base.set(id, { ...entry, value: theirs });
     else this.#base.delete(id);
     if (isSame) return;
     const isChangedHere =
@@ -201,7 +242,9 @@ export class Sync<T> {
       return;
     }
     if (mine !== undefined && write(mine) === entry?.text) return; // the same was done in both
-    const { value, beside = [], also } = merge({ id, base: base?.value, mine, theirs });
+    // what was done here just before it was removed here is not lost with a removal that does not hold
+    const here = mine ?? (theirs === undefined ? undefined : this.#last.get(id));
+    const { value, beside = [], also } = merge({ id, base: base?.value, mine: here, theirs });
     this.#beside.push(...beside);
     this.#shape.settle(
       new Map<string, T | undefined>([

@@ -12,7 +12,7 @@ export interface OwnTalk {
   talk: Talk;
 }
 
-export type TalkDid = 'added' | 'changed' | 'removed';
+export type TalkDid = 'added' | 'changed' | 'removed' | 'brought-back';
 
 const talkId = (): string => `talk-${crypto.randomUUID()}`;
 
@@ -60,6 +60,11 @@ export class Talks {
     return this.#sync.written;
   }
 
+  /** What goes into a backup, and how much of it is new since the last. */
+  get backed(): Pick<Sync<OwnTalk>, 'texts' | 'changedSince'> {
+    return this.#sync;
+  }
+
   /** Whether the last write was refused. */
   get refusedWrite(): boolean {
     return this.#keeping.troubleOf(this.#sync) !== undefined;
@@ -95,6 +100,11 @@ export class Talks {
       this.#entries.filter((entry) => entry.id !== id),
       'removed',
     );
+  }
+
+  /** Takes entries in beside or in place of those here, as one change. */
+  takeIn(entries: readonly OwnTalk[]): void {
+    if (entries.length > 0) this.#become(settled(this.#entries, byId(entries)), 'brought-back');
   }
 
   undo(): void {

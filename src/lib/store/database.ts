@@ -104,7 +104,10 @@ export async function openDatabase({
   try {
     const isNewer = (await installed(name)) > LATEST;
     // what is confirmed is on the disk, not only on its way there
-    const database = new Dexie(name, { chromeTransactionDurability: 'strict' });
+    const database = new Dexie(name, {
+      chromeTransactionDurability: 'strict',
+      cache: 'disabled', // what is read is what lies there, never what is thought to
+    });
     if (!isNewer) await prepare(database, seed, codec);
     let isOutdated = false;
     database.on('blocked', () => {
@@ -190,7 +193,7 @@ function rowsOf(database: Dexie, codec: Codec, isNewer: boolean, isOutdated: () 
     watch: (table, changed) => {
       if (has.has(table))
         liveQuery(() => tableOf(table).toArray()).subscribe({
-          next: changed,
+          next: () => Dexie.ignoreTransaction(changed),
           error: () => undefined,
         });
     },
