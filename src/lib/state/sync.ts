@@ -3,7 +3,15 @@
  * from the store, all of it in one transaction and only over what it has seen; what another window
  * wrote meanwhile is brought together with what was done here, so that neither is lost.
  */
-import { ANY, StoreError, type Change, type Entry, type Rows, type Table } from '../store/rows.ts';
+import {
+  ANY,
+  newRev,
+  StoreError,
+  type Change,
+  type Entry,
+  type Rows,
+  type Table,
+} from '../store/rows.ts';
 import type { Keeping } from './keeping.svelte.ts';
 
 /** What comes of two changes to one entry. Undefined: it is gone. */
@@ -59,6 +67,10 @@ export class Sync<T> {
   #beside: Change[] = [];
   /** What was shown last of entries that are not written yet: should they go first, this goes into the bin. */
   readonly #last = new Map<string, T>();
+  /** Removed in another window and changed here: it stays, and so does in the bin what they had. */
+  readonly #kept = new Set<string>();
+  /** Rows of the bin that are taken by what another window removed: what goes here lies beside it. */
+  readonly #apart = new Set<string>();
   readonly #opened: Promise<Rows>;
   #answer: (rows: Rows) => void = () => undefined;
   #working: Promise<void> = Promise.resolve();
@@ -157,13 +169,16 @@ export class Sync<T> {
           const { table } = this.#shape;
           const clashes = written.clashes.filter((clash) => clash.table === table);
           for (const { id, entry } of clashes) this.#met(id, entry);
+          for (const one of written.clashes) if (one.table === 'bin') this.#apart.add(one.id);
           continue;
         }
         this.#beside = this.#beside.slice(beside.length);
+        this.#apart.clear();
         for (const id of [...unseen, ...own.map((change) => change.id)])
           if (this.#last.get(id) === shown.get(id) || !shown.has(id)) this.#last.delete(id);
         own.forEach(({ id, text }, i) => {
           const rev = written.revs[i];
+          this.#kept.delete(id);
           if (text === undefined || rev === undefined) this.#base.delete(id);
           else this.#base.set(id, { rev, changedAt: Date.now(), text, value: shown.get(id) });
         });
@@ -197,7 +212,7 @@ export class Sync<T> {
   #aside({ table, id, base, text }: Change): Change[] {
     if (text === undefined) return [this.#binned(id)];
     const bin = { table: 'bin', id: `${table} ${id}`, base: ANY } as const;
-    return base === undefined ? [{ ...bin, text: undefined }] : [];
+    return base === undefined && !this.#kept.has(id) ? [{ ...bin, text: undefined }] : [];
   }
 
   /** An entry as a row of the bin, as it was shown last. */
@@ -205,10 +220,11 @@ export class Sync<T> {
     const { table, write } = this.#shape;
     const last = this.#last.get(id);
     const text = last === undefined ? this.#base.get(id)?.text : write(last);
+    const row = `${table} ${id}`;
     return {
       table: 'bin',
-      id: `${table} ${id}`,
-      base: ANY,
+      id: this.#apart.has(row) ? `${row} ${newRev()}` : row,
+      base: undefined,
       text: JSON.stringify({ table, id, text }),
     };
   }
@@ -244,6 +260,7 @@ export class Sync<T> {
     if (mine !== undefined && write(mine) === entry?.text) return; // the same was done in both
     // what was done here just before it was removed here is not lost with a removal that does not hold
     const here = mine ?? (theirs === undefined ? undefined : this.#last.get(id));
+    if (entry === undefined && mine !== undefined) this.#kept.add(id);
     const { value, beside = [], also } = merge({ id, base: base?.value, mine: here, theirs });
     this.#beside.push(...beside);
     this.#shape.settle(

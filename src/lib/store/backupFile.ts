@@ -76,16 +76,16 @@ const shape = v.object({
 
 const refuse = (problem: BackupProblem): ReadBackup => ({ ok: false, problem });
 
-/** How deep brackets stand in one another in a JSON text. */
-function depthOf(text: string): number {
+/** How deep brackets stand in one another in a JSON text, and how many are left open at its end. */
+function depthOf(text: string): { deepest: number; open: number } {
   let depth = 0;
   let deepest = 0;
   for (const [mark] of text.matchAll(/"(?:[^"\\]|\\.)*"|[[{\]}]/gsu)) {
     if (mark === '[' || mark === '{') deepest = Math.max(deepest, ++depth);
     else if (mark === ']' || mark === '}') depth -= 1;
-    if (deepest > MAX_DEPTH) return deepest;
+    if (deepest > MAX_DEPTH) break;
   }
-  return deepest;
+  return { deepest, open: depth };
 }
 
 /** Names that reach into what every object shares. */
@@ -137,12 +137,13 @@ export function backupTooLarge(bytes: number): BackupProblem | undefined {
 
 function readText(text: string): ReadBackup {
   if (!text.includes(FORMAT)) return refuse({ code: 'not-a-backup' });
-  if (depthOf(text) > MAX_DEPTH) return refuse({ code: 'too-deep' });
+  const { deepest, open } = depthOf(text);
+  if (deepest > MAX_DEPTH) return refuse({ code: 'too-deep' });
   let value: unknown;
   try {
     value = parsed(text);
   } catch (error) {
-    const isCut = !(error instanceof Reaching) && !text.trimEnd().endsWith('}');
+    const isCut = !(error instanceof Reaching) && open > 0;
     return refuse({ code: isCut ? 'cut-short' : 'not-a-backup' });
   }
   const head = value as { format?: unknown; version?: unknown } | null;

@@ -61,7 +61,7 @@ export const page = {
 
 export const backup = {
   title: 'Backup',
-  help: 'One file with every child, every source, reflex and talk of your own, the settings and the answers to questions. It can be opened here or on another machine. It holds everything in plain text: keep it where the records themselves may be kept.',
+  help: 'One file with every child and every source, reflex and talk of your own. It can be opened here or on another machine. It holds everything in plain text: keep it where the records themselves may be kept.',
   save: 'Save a backup',
   saved: 'Backup handed to the browser to be saved.',
   never: 'No backup has been made on this machine.',
@@ -105,7 +105,6 @@ export const preview = {
   same: (n: number): string => `The same: ${n}`,
   takes: { mine: 'keep mine', theirs: 'take the backup’s', both: 'keep both' },
   takeNew: 'take',
-  small: 'Settings and answers to questions too, in place of those here',
   take: 'Take what is chosen',
   leave: 'Leave it',
   taken: (n: number): string => `${count(n, 'entry', 'entries')} taken from the backup.`,
@@ -171,6 +170,8 @@ const FIELDS: Record<string, string> = {
   family: 'family’s page',
 };
 
+const capital = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1);
+
 /** Where a point stands: `Visit of 11 May 2026, Alder: Moro reflex, left`. */
 export function pointWords({ path }: Point, reflexName: (id: string) => string): string {
   const [kind, name = '', what, third = '', side = ''] = path;
@@ -188,7 +189,7 @@ export function pointWords({ path }: Point, reflexName: (id: string) => string):
     case 'visit':
       break;
     default:
-      return FIELDS[name] ?? name;
+      return capital(FIELDS[name] ?? name);
   }
   const [on = '', ...examiner] = name.split(' ');
   const visit = [
