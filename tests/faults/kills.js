@@ -61,7 +61,19 @@ async function kill(child) {
 }
 
 /** @param {import('@playwright/test').Page} page @param {string} site */
+async function openKestrel(page, site) {
+  await page.goto(`${site}/#/children`);
+  await page
+    .getByRole('link', { name: /^Kestrel/ })
+    .or(page.getByRole('button', { name: /^Kestrel/ }))
+    .first()
+    .click();
+}
+
+/** @param {import('@playwright/test').Page} page @param {string} site */
 async function noteField(page, site) {
+  // which child was open is remembered less strictly than the records are
+  await openKestrel(page, site);
   await page.goto(`${site}/#/visits/3`);
   const note = page.getByLabel('Note', { exact: true }).first();
   await note.waitFor();
@@ -185,12 +197,6 @@ async function addSecond(page, site) {
   await page.getByRole('textbox', { name: 'Gestation at birth' }).fill('33w1d');
   await page.getByRole('button', { name: 'Add child' }).click();
   await page.locator('[data-standing="saved"]').waitFor();
-  await page.goto(`${site}/#/children`);
-  await page
-    .getByRole('link', { name: /^Kestrel/ })
-    .or(page.getByRole('button', { name: /^Kestrel/ }))
-    .first()
-    .click();
 }
 
 /** The second child into the bin, or out of it. @param {import('@playwright/test').Page} page @param {string} site */

@@ -2,7 +2,6 @@
  * What can go wrong, tried and counted: a row for each kind of fault, with what was lost. Serves the
  * built site itself. `npm run test:faults -- --kills 100 --seed 7`.
  */
-import { once } from 'node:events';
 import { parseArgs } from 'node:util';
 import { preview } from 'vite';
 import { kills } from './kills.js';
@@ -45,7 +44,5 @@ try {
   console.table(rows.map(({ tried, times, lost }) => ({ tried, times, lost })));
   if (rows.some(({ failed }) => failed)) process.exitCode = 1;
 } finally {
-  server.httpServer.closeAllConnections?.();
-  server.httpServer.close();
-  await once(server.httpServer, 'close').catch(() => undefined);
+  await server.close();
 }
