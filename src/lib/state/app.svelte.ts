@@ -129,4 +129,4 @@ export const settled = (): Promise<unknown> =>
 
 /** Whether a page that is loaded anew would have all that was entered. */
 export const isAllKept = (): boolean =>
-  desk.keeping === 'kept' && ![desk, library, talks].some(({ refusedWrite }) => refusedWrite);
+  keeping.kind === 'kept' && (keeping.standing ?? 'saved') === 'saved';
