@@ -5,13 +5,14 @@ import { demoCase } from '../../src/lib/state/demo.ts';
 import { Desk } from '../../src/lib/state/desk.svelte.ts';
 import { examplesOn, WRITTEN_FOR } from '../../src/lib/state/examples/examples.ts';
 import { blankVisit, withResponse } from '../../src/lib/state/visit.ts';
-import { memoryStore } from '../../src/lib/store/memory.ts';
-import type { Store } from '../../src/lib/store/store.ts';
+import { Keeping } from '../../src/lib/state/keeping.svelte.ts';
+import type { Rows } from '../../src/lib/store/rows.ts';
+import { keptIn, memoryWith, putKept } from '../support/rows.ts';
 
 const record = demoCase(ATLAS);
 const seed = [{ id: 'kestrel', record }];
 
-async function deskWith(store: Store = memoryStore(seed)): Promise<{ desk: Desk; store: Store }> {
+async function deskWith(store: Rows = memoryWith(seed)): Promise<{ desk: Desk; store: Rows }> {
   const desk = new Desk(ATLAS, seed, undefined);
   await desk.load(store);
   return { desk, store };
@@ -30,7 +31,7 @@ describe('a visit', () => {
     const { desk, store } = await deskWith();
     const count = async (): Promise<number | undefined> => {
       await desk.written;
-      return (await store.all()).kept[0]?.record.visits.length;
+      return (await keptIn(store))[0]?.record.visits.length;
     };
     expect(desk.putVisit(undefined, visit)).toEqual({ ok: true, value: 4 });
     expect(await count()).toBe(4);
@@ -108,11 +109,11 @@ describe('a child', () => {
     const { desk, store } = await deskWith();
     desk.removeChild('kestrel');
     await desk.written;
-    expect((await store.all()).kept).toEqual([]);
+    expect(await keptIn(store)).toEqual([]);
     expect(desk.open).toBeUndefined();
     desk.undo();
     await desk.written;
-    expect((await store.all()).kept).toEqual(seed);
+    expect(await keptIn(store)).toEqual(seed);
     expect(desk.open?.id).toBe('kestrel');
   });
 
@@ -140,7 +141,7 @@ describe('many children', () => {
     });
     expect(desk.open?.id).toBe('kestrel');
     await desk.written;
-    expect((await store.all()).kept).toHaveLength(2);
+    expect(await keptIn(store)).toHaveLength(2);
     desk.undo();
     expect(labels(desk)).toEqual(['Kestrel']);
     expect(desk.duplicate('nobody', 'x').ok).toBe(false);
@@ -162,12 +163,12 @@ describe('many children', () => {
     expect(labels(desk)).toEqual(['Kestrel']);
     expect(desk.open?.id).toBe('kestrel');
     await desk.written;
-    expect((await store.all()).kept.map(({ id }) => id)).toEqual(['kestrel']);
+    expect((await keptIn(store)).map(({ id }) => id)).toEqual(['kestrel']);
     desk.undo();
     expect(desk.open?.id).toBe(first!.id);
     expect(desk.open?.record.tags).toEqual(['mine']);
     await desk.written;
-    expect((await store.all()).kept).toHaveLength(1 + examples.length);
+    expect(await keptIn(store)).toHaveLength(1 + examples.length);
   });
 
   it('of the invented ones, those taken out singly come again', async () => {
@@ -211,46 +212,54 @@ describe('the store', () => {
   it('that answers late still gets what was changed before', async () => {
     const desk = new Desk(ATLAS, seed, undefined);
     desk.putVisit(undefined, visit);
-    const late = memoryStore(seed);
+    const late = memoryWith(seed);
     await desk.load(late);
-    expect((await late.all()).kept[0]?.record.visits).toHaveLength(4);
+    expect((await keptIn(late))[0]?.record.visits).toHaveLength(4);
     expect(desk.open?.record.visits).toHaveLength(4);
   });
 
-  it('that refuses a write is said, and the change stays on the desk', async () => {
-    const full: Store = {
-      ...memoryStore(seed),
-      put: () => Promise.reject(new Error('no room')),
+  it('that refuses a write is said, the change stays on the desk, and is written when there is room', async () => {
+    const shared = memoryWith(seed);
+    let isFull = true;
+    const full: Rows = {
+      ...shared,
+      kind: 'kept',
+      write: (changes) => (isFull ? Promise.reject(new Error('no room')) : shared.write(changes)),
     };
-    const { desk } = await deskWith(full);
+    const keeping = new Keeping();
+    const desk = new Desk(ATLAS, seed, undefined, keeping);
+    await desk.load(full);
     desk.putVisit(undefined, visit);
     await desk.written;
-    expect(desk.refusedWrite).toBe(true);
+    expect(keeping.standing).toBe('not-saved');
     expect(desk.open?.record.visits).toHaveLength(4);
+    expect((await keptIn(shared))[0]?.record.visits).toHaveLength(3);
+    isFull = false;
+    keeping.tryAgain();
+    await desk.written;
+    expect(keeping.standing).toBe('saved');
+    expect((await keptIn(shared))[0]?.record.visits).toHaveLength(4);
   });
 
-  it('that another page has changed replaces what is here and ends undo', async () => {
-    const shared = memoryStore(seed);
-    let tell = (): void => undefined;
-    const watched: Store = { ...shared, watch: (changed) => (tell = changed) };
-    const { desk } = await deskWith(watched);
+  it('that another page has changed: both changes are there, and undo goes back over ours alone', async () => {
+    const shared = memoryWith(seed);
+    const { desk } = await deskWith(shared);
     desk.putVisit(undefined, visit);
     await desk.written;
-    await shared.put({ id: 'kestrel', record: { ...record, visits: [] } });
-    tell();
-    await expect.poll(() => desk.open?.record.visits.length).toBe(0);
-    expect(desk.history.canUndo).toBe(false);
+    const theirs = { ...desk.open!.record, question: 'asked elsewhere' };
+    await putKept(shared, { id: 'kestrel', record: theirs });
+    await expect.poll(() => desk.open?.record.question).toBe('asked elsewhere');
+    desk.undo();
+    expect(desk.open?.record.visits).toHaveLength(3);
+    expect(desk.open?.record.question).toBe('asked elsewhere');
+    await desk.written;
+    expect((await keptIn(shared))[0]?.record).toEqual({ ...record, question: 'asked elsewhere' });
   });
 
   it('that tells of our own change leaves undo as it was', async () => {
-    const shared = memoryStore(seed);
-    const tellings: (() => void)[] = [];
-    const { desk } = await deskWith({ ...shared, watch: (changed) => tellings.push(changed) });
+    const { desk } = await deskWith();
     desk.putVisit(undefined, visit);
-    for (const tell of tellings) tell();
     await desk.written;
-    await shared.all();
-    expect(tellings).toHaveLength(1);
     expect(desk.history.canUndo).toBe(true);
     expect(desk.open?.record.visits).toHaveLength(4);
   });

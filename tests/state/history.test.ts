@@ -36,6 +36,6 @@ describe('undo and redo', () => {
     history.undo();
     history.record(0, 2, 'two');
     expect(history.canRedo).toBe(false);
-    expect(history.undo()).toEqual({ value: 0, did: 'two' });
+    expect(history.undo()).toEqual({ value: 0, from: 2, did: 'two' });
   });
 });

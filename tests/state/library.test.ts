@@ -11,9 +11,11 @@ import { chosenBy } from '../../src/lib/state/choice.ts';
 import { demoCase } from '../../src/lib/state/demo.ts';
 import { isOwn, Library } from '../../src/lib/state/library.svelte.ts';
 import { openDatabase } from '../../src/lib/store/database.ts';
-import { memoryStore } from '../../src/lib/store/memory.ts';
+import { memoryRows } from '../../src/lib/store/memory.ts';
+import { ANY, type Rows } from '../../src/lib/store/rows.ts';
 import { ownRow, readOwnRow } from '../../src/lib/store/own.ts';
 import { readCsv, writeCsv } from '../../src/lib/store/table.ts';
+import { keptIn } from '../support/rows.ts';
 
 const book: OwnSource = {
   kind: 'source',
@@ -24,7 +26,7 @@ const book: OwnSource = {
   rows: [{ reflex: 'Moro reflex', appears: '28 wk', integrates: '1 mo', note: 'p. 112' }],
 };
 
-async function libraryWith(store = memoryStore([])): Promise<Library> {
+async function libraryWith(store: Rows = memoryRows()): Promise<Library> {
   const library = new Library(ATLAS_PARTS);
   await library.load(store);
   return library;
@@ -52,7 +54,7 @@ describe('a source of one’s own', () => {
   });
 
   test('survives a reload, and is parsed again', async () => {
-    const store = memoryStore([]);
+    const store = memoryRows();
     const first = await libraryWith(store);
     await first.put(book);
     await first.written;
@@ -93,35 +95,37 @@ describe('the store', () => {
     await old.open();
     await old.table('cases').put({ id: 'kestrel', text: caseText(record) });
     old.close();
-    const store = await openDatabase(ATLAS, [], name);
-    expect((await store.all()).kept).toEqual([{ id: 'kestrel', record }]);
+    const store = await openDatabase({ name });
+    expect(await keptIn(store)).toEqual([{ id: 'kestrel', record }]);
     const library = await libraryWith(store);
     await library.put(book);
     await library.written;
     store.close();
-    const again = await openDatabase(ATLAS, [], name);
+    const again = await openDatabase({ name });
     expect((await libraryWith(again)).entries).toEqual([book]);
     again.close();
   });
 
   test('a row that is broken or of a newer version is left as it is and named', async () => {
-    const store = memoryStore([]);
-    await store.putOwn(ownRow(book));
-    await store.putOwn({ id: 'own-torn', text: '{"format":"tidemark-own"' });
-    await store.putOwn({
-      id: 'own-newer',
-      text: ownRow({ ...book, id: 'own-newer' }).text.replace('"version":1', '"version":2'),
-    });
+    const store = memoryRows();
+    const newer = ownRow({ ...book, id: 'own-newer' }).text.replace('"version":1', '"version":2');
+    await store.write(
+      [
+        ownRow(book),
+        { id: 'own-torn', text: '{"format":"tidemark-own"' },
+        { id: 'own-newer', text: newer },
+      ].map((row) => ({ table: 'own' as const, base: ANY, ...row })),
+    );
     const library = await libraryWith(store);
     expect(library.entries).toEqual([book]);
     expect(library.damaged).toEqual(['own-torn', 'own-newer']);
-    expect(await store.own()).toHaveLength(3);
+    expect(await store.read('own')).toHaveLength(3);
   });
 
   test('a write that is refused is said, and nothing on the page is lost', async () => {
     const store = {
-      ...memoryStore([]),
-      putOwn: () => Promise.reject(new Error('no room')),
+      ...memoryRows(),
+      write: () => Promise.reject(new Error('no room')),
     };
     const library = await libraryWith(store);
     await library.put(book);

@@ -14,11 +14,13 @@ import { TalkStage } from '../../src/lib/state/talkStage.svelte.ts';
 import { keepStanding, lastStanding, TalkSync } from '../../src/lib/state/talkSync.svelte.ts';
 import { Talks } from '../../src/lib/state/talks.svelte.ts';
 import { openDatabase } from '../../src/lib/store/database.ts';
-import { memoryStore } from '../../src/lib/store/memory.ts';
+import { memoryRows } from '../../src/lib/store/memory.ts';
+import { ANY, type Rows } from '../../src/lib/store/rows.ts';
+import { keptIn } from '../support/rows.ts';
 
 const TALK = readyTalk('first-year', ATLAS);
 
-async function talksWith(store = memoryStore([])): Promise<Talks> {
+async function talksWith(store: Rows = memoryRows()): Promise<Talks> {
   const talks = new Talks();
   await talks.load(store);
   return talks;
@@ -55,8 +57,8 @@ describe('talks of one’s own', () => {
     await old.open();
     await old.table('cases').put({ id: 'kestrel', text: caseText(demoCase(ATLAS)) });
     old.close();
-    const store = await openDatabase(ATLAS, [], name);
-    expect((await store.all()).kept.map(({ id }) => id)).toEqual(['kestrel']);
+    const store = await openDatabase({ name });
+    expect((await keptIn(store)).map(({ id }) => id)).toEqual(['kestrel']);
     const first = await talksWith(store);
     const id = first.add(TALK);
     await first.written;
@@ -65,19 +67,21 @@ describe('talks of one’s own', () => {
   });
 
   test('that cannot be read are counted and left as they are', async () => {
-    const store = memoryStore([]);
-    await store.putTalk({ id: 'bad', text: talkText(TALK).slice(0, 200) });
-    await store.putTalk({ id: 'good', text: talkText(TALK) });
+    const store = memoryRows();
+    await store.write([
+      { table: 'talks', id: 'bad', base: ANY, text: talkText(TALK).slice(0, 200) },
+      { table: 'talks', id: 'good', base: ANY, text: talkText(TALK) },
+    ]);
     const talks = await talksWith(store);
     expect(talks.damaged).toEqual(['bad']);
     expect(talks.entries.map(({ id }) => id)).toEqual(['good']);
     talks.remove('good');
     await talks.written;
-    expect((await store.talks()).map(({ id }) => id)).toEqual(['bad']);
+    expect((await store.read('talks')).map(({ id }) => id)).toEqual(['bad']);
   });
 
   test('say when there is no room, and lose nothing', async () => {
-    const store = { ...memoryStore([]), putTalk: () => Promise.reject(new Error('full')) };
+    const store = { ...memoryRows(), write: () => Promise.reject(new Error('full')) };
     const talks = await talksWith(store);
     const id = talks.add(TALK);
     await talks.written;

@@ -9,6 +9,7 @@ export interface Place {
 
 export type ProblemCode =
   | { code: 'too-large'; megabytes: number; limitMegabytes: number }
+  | { code: 'read-only' }
   | { code: 'not-json' }
   | { code: 'cut-short' }
   | { code: 'not-ours' }

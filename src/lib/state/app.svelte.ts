@@ -1,9 +1,13 @@
 /** The one desk, view, settings and judgement of the page. */
 import { ATLAS_PARTS } from '../atlas/atlas.ts';
+import { caseText } from '../case/file.ts';
 import { openStore } from '../store/store.ts';
 import { DEMO_ID, demoCase } from './demo.ts';
+import { Aside } from './aside.svelte.ts';
+import { Backups } from './backups.svelte.ts';
 import { Desk } from './desk.svelte.ts';
 import { Judgement } from './judgement.svelte.ts';
+import { Keeping } from './keeping.svelte.ts';
 import { isOwn, Library } from './library.svelte.ts';
 import { readDraft, writeDraft } from './draft.ts';
 import { Renewal } from './renewal.svelte.ts';
@@ -12,8 +16,11 @@ import { Talks } from './talks.svelte.ts';
 import { Trial } from './trial.svelte.ts';
 import { View } from './view.svelte.ts';
 
+/** Whether all that was changed is kept. */
+export const keeping = new Keeping();
+
 /** Sources and reflexes of the reader's own, and the atlas with them in it. */
-export const library = new Library(ATLAS_PARTS);
+export const library = new Library(ATLAS_PARTS, keeping);
 export const atlas = library.atlas;
 
 /** The browser's small storage; undefined where it is denied. */
@@ -34,6 +41,15 @@ function tabStorage(): Storage | undefined {
   }
 }
 
+/** What the small storage holds under these names. */
+const smallTexts = (shelf: Shelf | undefined, names: readonly string[]): Record<string, string> =>
+  Object.fromEntries(
+    names.flatMap((name) => {
+      const text = shelf?.getItem(name);
+      return text ? [[name, text]] : [];
+    }),
+  );
+
 const OPEN = 'tidemark-open';
 export const storage = smallStorage();
 const lastOpen = storage?.getItem(OPEN) ?? undefined;
@@ -44,20 +60,45 @@ const isKnownSource = { has: (id: string): boolean => atlas.sources.has(id) || i
 export const settings = new Settings(storage, isKnownSource);
 export const view = new View();
 /** The first time, the invented child is shown at once; later, what was open is waited for. */
-export const desk = new Desk(library.known, lastOpen ? [] : seed, lastOpen);
+export const desk = new Desk(library.known, lastOpen ? [] : seed, lastOpen, keeping);
 desk.draft = readDraft(tabStorage());
 /** Talks of the reader's own. */
-export const talks = new Talks();
+export const talks = new Talks(keeping);
+/** What the browser says of its storage; undefined where it says nothing. */
+const browserStorage = (): StorageManager | undefined => globalThis.navigator.storage;
+
+/** What was removed, and what two windows did otherwise. */
+export const aside = new Aside();
+const SMALL = ['tidemark-settings', 'tidemark-questions'];
+export const backups = new Backups(
+  { cases: desk.backed, own: library.backed, talks: talks.backed },
+  () => smallTexts(storage, SMALL),
+);
 /** What is tried on the open child and kept nowhere. */
 export const trial = new Trial(() => desk.open?.id);
 export const judgement = new Judgement(atlas, desk, settings, view, trial);
 
 /** Opens the store and takes over what it holds. */
 export async function begin(): Promise<void> {
-  const store = await openStore({ atlas: library.known, seed });
-  await library.load(store); // first: a record may hold findings on a reflex of one's own
-  await desk.load(store);
-  await talks.load(store);
+  const rows = await openStore({
+    seed: seed.map(({ id, record }) => ({ id, text: caseText(record) })),
+    onblocked: () => (keeping.blocked = true),
+    onoutdated: () => (keeping.outdated = true),
+  });
+  keeping.blocked = false;
+  keeping.kind = rows.kind;
+  await library.load(rows); // first: a record may hold findings on a reflex of one's own
+  await desk.load(rows);
+  await talks.load(rows);
+  await aside.load(rows, Date.now());
+  await backups.load(rows);
+  await keeping.lookUp(browserStorage());
+}
+
+/** Once there is a child of one's own, the browser is asked not to clear it when the disk runs short. */
+export function askToKeep(): void {
+  const hasOwn = desk.shelf.some(({ record }) => !record.child.invented);
+  if (keeping.kind === 'kept' && hasOwn) void keeping.askToKeep(browserStorage());
 }
 
 /** Opens a child and remembers which. */
@@ -88,4 +129,4 @@ export const settled = (): Promise<unknown> =>
 
 /** Whether a page that is loaded anew would have all that was entered. */
 export const isAllKept = (): boolean =>
-  desk.keeping === 'kept' && ![desk, library, talks].some(({ refusedWrite }) => refusedWrite);
+  keeping.kind === 'kept' && (keeping.standing ?? 'saved') === 'saved';

@@ -5,7 +5,16 @@ import { caseText, parseCaseText, sizeProblem } from '../case/file.ts';
 import { parseRaw } from '../case/parse.ts';
 import { refused, type Parsed, type Problem } from '../case/problem.ts';
 import type { RawCase, RawChild, RawFollowUp, RawVisit } from '../case/shape.ts';
-import type { Kept, Store, Unread } from '../store/store.ts';
+import type { Rows } from '../store/rows.ts';
+import type { Kept, Unread } from '../store/store.ts';
+import {
+  mergeKept,
+  problemsById,
+  recordsOf,
+  replayed,
+  settledKept,
+  settledRecords,
+} from './clash.ts';
 import {
   newRaw,
   numberOf,
@@ -18,6 +27,8 @@ import {
 import { isExample } from './examples/ids.ts';
 import { History } from './history.svelte.ts';
 import { newId } from './ids.ts';
+import { Keeping } from './keeping.svelte.ts';
+import { Sync } from './sync.ts';
 import { isBlank } from './visit.ts';
 
 /** What a change was, for the sentence beside "Undo". */
@@ -37,7 +48,10 @@ export type Did =
   | 'decision-changed'
   | 'duplicated'
   | 'examples-added'
-  | 'examples-cleared';
+  | 'examples-cleared'
+  | 'brought-back'
+  | 'backup-taken'
+  | 'clash-decided';
 
 /** All that undo goes back over. */
 interface Desktop {
@@ -60,27 +74,48 @@ export interface Told {
   count: number;
 }
 
+/** What is answered to a change where the store is of a newer Tidemark. */
+const READ_ONLY = refused({ code: 'read-only', at: { field: 'file' } });
+
 export class Desk {
   #top = $state.raw<Desktop>({ shelf: [], openId: undefined });
   unread = $state.raw<readonly Unread[]>([]);
   draft = $state.raw<Draft | undefined>(undefined);
   told = $state.raw<Told | undefined>(undefined);
   /** Where records are kept; undefined until the store has answered. */
-  keeping = $state<Store['kind'] | undefined>(undefined);
-  /** Whether the last write was refused, as when the disk is full. */
-  refusedWrite = $state(false);
+  keeping = $state<Rows['kind'] | undefined>(undefined);
   readonly history = new History<Desktop, Did>();
   readonly #atlas: Atlas;
-  #store: Store | undefined;
-  /** What is changed before the store has answered is written once it has. */
-  readonly #opened: Promise<Store>;
-  #answer: (store: Store) => void = () => undefined;
-  #writing: Promise<void> = Promise.resolve();
+  readonly #problems = problemsById();
+  readonly #sync: Sync<Case>;
 
-  constructor(atlas: Atlas, first: readonly Kept[], openId: string | undefined) {
+  constructor(
+    atlas: Atlas,
+    first: readonly Kept[],
+    openId: string | undefined,
+    keeping = new Keeping(),
+  ) {
     this.#atlas = atlas;
-    this.#opened = new Promise((resolve) => (this.#answer = resolve));
     this.#top = { shelf: first, openId: openId ?? first[0]?.id };
+    this.#sync = new Sync<Case>(
+      {
+        table: 'cases',
+        write: caseText,
+        read: (id, text) => this.#read(id, text),
+        merge: (both) => mergeKept(both, atlas),
+        shown: () => recordsOf(this.shelf),
+        settle: (records) => this.#settle(records),
+        wasRead: () => {
+          const unread = this.#sync.unread.map((id) => ({
+            id,
+            problems: this.#problems.get(id) ?? [],
+          }));
+          if (unread.length > 0 || this.unread.length > 0) this.unread = unread;
+        },
+      },
+      keeping,
+    );
+    this.#sync.expect(recordsOf(first));
   }
 
   get shelf(): readonly Kept[] {
@@ -91,18 +126,28 @@ export class Desk {
     return this.shelf.find((kept) => kept.id === this.#top.openId) ?? this.shelf[0];
   }
 
-  /** Settles when all that was changed is written. */
+  /** Settles when all that was changed is written, or was refused. */
   get written(): Promise<void> {
-    return this.#writing;
+    return this.#sync.written;
   }
 
   /** Takes what the store holds in place of what the desk began with. */
-  async load(store: Store): Promise<void> {
-    this.#store = store;
-    this.#answer(store);
-    await this.#adopt();
-    this.keeping = store.kind;
-    store.watch(() => void this.#adopt());
+  async load(rows: Rows): Promise<void> {
+    await this.#sync.load(rows);
+    this.keeping = rows.kind;
+  }
+
+  /** What goes into a backup, and how much of it is new since the last. */
+  get backed(): Pick<Sync<Case>, 'texts' | 'changedSince'> {
+    return this.#sync;
+  }
+
+  /** Takes children in beside or in place of those here, as one change. */
+  takeIn(
+    children: readonly Kept[],
+    did: 'brought-back' | 'backup-taken' | 'clash-decided',
+  ): boolean {
+    return this.#become({ ...this.#top, shelf: settledKept(this.shelf, children) }, did);
   }
 
   openChild(id: string): void {
@@ -151,8 +196,7 @@ export class Desk {
     const parsed = parseRaw({ ...raw, child: { ...raw.child, label } }, this.#atlas);
     if (!parsed.ok) return parsed;
     const shelf = [...this.shelf, { id: newId(), record: parsed.value }];
-    this.#become({ ...this.#top, shelf }, 'duplicated');
-    return parsed;
+    return this.#become({ ...this.#top, shelf }, 'duplicated') ? parsed : READ_ONLY;
   }
 
   /** Puts invented children beside the others; one that is here already stays as it is. */
@@ -222,14 +266,14 @@ export class Desk {
   undo(): void {
     const step = this.history.undo();
     if (!step) return;
-    this.#put(step.value);
+    this.#put(this.#over(step));
     this.#tell('undid', step.did);
   }
 
   redo(): void {
     const step = this.history.redo();
     if (!step) return;
-    this.#put(step.value);
+    this.#put(this.#over(step));
     this.#tell('redid', step.did);
   }
 
@@ -247,8 +291,8 @@ export class Desk {
   #added(parsed: Parsed<Case>, did: Did): Parsed<Case> {
     if (!parsed.ok) return parsed;
     const id = newId();
-    this.#become({ shelf: [...this.shelf, { id, record: parsed.value }], openId: id }, did);
-    return parsed;
+    const shelf = [...this.shelf, { id, record: parsed.value }];
+    return this.#become({ shelf, openId: id }, did) ? parsed : READ_ONLY;
   }
 
   #changed(edit: (record: Case) => RawCase, did: Did, id = this.open?.id): Parsed<Case> {
@@ -258,67 +302,44 @@ export class Desk {
     if (!parsed.ok) return parsed;
     const changed = { id: open.id, record: parsed.value };
     const shelf = this.shelf.map((kept) => (kept.id === open.id ? changed : kept));
-    this.#become({ ...this.#top, shelf }, did);
-    return parsed;
+    return this.#become({ ...this.#top, shelf }, did) ? parsed : READ_ONLY;
   }
 
-  #become(next: Desktop, did: Did): void {
+  /** Makes a change that can be undone; says no where the store is of a newer Tidemark. */
+  #become(next: Desktop, did: Did): boolean {
+    if (this.keeping === 'newer') return false;
     this.history.record(this.#top, next, did);
     this.#put(next);
     this.#tell('did', did);
+    return true;
   }
 
   #tell(what: Told['what'], did: Did): void {
     this.told = { what, did, count: (this.told?.count ?? 0) + 1 };
   }
 
-  /** Shows a state and writes what differs from the one before. */
+  /** A step back or forth, over what has come from other windows since. */
+  #over({ from, value }: { from: Desktop; value: Desktop }): Desktop {
+    const shelf = replayed(from.shelf, value.shelf, this.shelf, this.#atlas);
+    const isThere = shelf.some(({ id }) => id === value.openId);
+    return { shelf, openId: isThere ? value.openId : shelf[0]?.id };
+  }
+
+  /** Shows a state; what differs from the store is written. */
   #put(next: Desktop): void {
-    const before = this.shelf;
     this.#top = next;
-    const changed = next.shelf.filter((kept) => !before.includes(kept));
-    const gone = before.filter((old) => !next.shelf.some((kept) => kept.id === old.id));
-    this.#writing = this.#writing.then(() => this.#write(changed, gone));
+    this.#sync.changed();
   }
 
-  async #write(changed: readonly Kept[], gone: readonly Kept[]): Promise<void> {
-    const store = await this.#opened;
-    try {
-      for (const kept of changed) await store.put(kept);
-      for (const { id } of gone) await store.remove(id);
-      this.refusedWrite = false;
-    } catch {
-      this.refusedWrite = true;
-    }
+  #read(id: string, text: string): Case | undefined {
+    const parsed = parseCaseText(text, this.#atlas);
+    if (parsed.ok) this.#problems.delete(id);
+    else this.#problems.set(id, parsed.problems);
+    return parsed.ok ? parsed.value : undefined;
   }
 
-  /** Reads the store anew; a change made by another page replaces what is here, and ends undo. */
-  async #adopt(): Promise<void> {
-    const store = this.#store;
-    if (!store) return;
-    let read: Awaited<ReturnType<Store['all']>>;
-    let seen: readonly Kept[];
-    do {
-      seen = this.shelf;
-      await this.#writing;
-      read = await store.all();
-    } while (seen !== this.shelf); // changed here meanwhile: what was read is old already
-    this.unread = read.unread;
-    if (sameCases(read.kept, this.shelf)) return;
-    this.history.forget();
-    this.#top = { ...this.#top, shelf: read.kept };
+  /** What another window did is shown, and undo goes on over it. */
+  #settle(records: ReadonlyMap<string, Case | undefined>): void {
+    this.#top = { ...this.#top, shelf: settledRecords(this.shelf, records) };
   }
-}
-
-/** Whether two shelves hold the same records, in whatever order. */
-function sameCases(a: readonly Kept[], b: readonly Kept[]): boolean {
-  const known = new Map(a.map(({ id, record }) => [id, record]));
-  return (
-    a.length === b.length &&
-    b.every(({ id, record }) => {
-      const other = known.get(id);
-      // of many children nearly all are the very records kept: only the others are compared as text
-      return other === record || (other !== undefined && caseText(other) === caseText(record));
-    })
-  );
 }

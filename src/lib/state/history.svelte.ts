@@ -26,21 +26,21 @@ export class History<T, Did> {
     this.#future = [];
   }
 
-  /** The value before the last change, and what is thereby undone. */
-  undo(): { value: T; did: Did } | undefined {
+  /** The value before the last change, the one after it, and what is thereby undone. */
+  undo(): { value: T; from: T; did: Did } | undefined {
     const step = this.#past.at(-1);
     if (!step) return undefined;
     this.#past = this.#past.slice(0, -1);
     this.#future = [...this.#future, step];
-    return { value: step.before, did: step.did };
+    return { value: step.before, from: step.after, did: step.did };
   }
 
-  redo(): { value: T; did: Did } | undefined {
+  redo(): { value: T; from: T; did: Did } | undefined {
     const step = this.#future.at(-1);
     if (!step) return undefined;
     this.#future = this.#future.slice(0, -1);
     this.#past = [...this.#past, step];
-    return { value: step.after, did: step.did };
+    return { value: step.after, from: step.before, did: step.did };
   }
 
   forget(): void {

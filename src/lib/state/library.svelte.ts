@@ -8,11 +8,16 @@ import type { OwnEntry } from '../atlas/own.ts';
 import { OWN_PREFIX } from '../atlas/ownId.ts';
 import type { Row } from '../atlas/ownTable.ts';
 import type { OwnRow } from '../store/own.ts';
-import type { Store } from '../store/store.ts';
+import type { Rows } from '../store/rows.ts';
 import { History } from './history.svelte.ts';
+import { newId } from './ids.ts';
+import { Keeping } from './keeping.svelte.ts';
+import { byId, settled, stepped } from './shelved.ts';
+import { Sync } from './sync.ts';
 
 /** What was done to one's own, for the sentence beside "Undo". */
-export type OwnDid = 'added' | 'changed' | 'removed' | 'switched-on' | 'switched-off';
+export type OwnDid =
+  'added' | 'changed' | 'removed' | 'switched-on' | 'switched-off' | 'brought-back';
 
 /** What reads entries into parts; loaded when there is something to read. */
 interface Reader {
@@ -37,8 +42,6 @@ async function loadReader(): Promise<Reader> {
   };
 }
 
-type OwnStore = Pick<Store, 'own' | 'putOwn' | 'removeOwn' | 'watchOwn'>;
-
 export class Library {
   #entries = $state.raw<readonly OwnEntry[]>([]);
   /** Ids of stored rows that are not understood: left as they are. */
@@ -46,13 +49,11 @@ export class Library {
   #reader = $state.raw<Reader | undefined>(undefined);
   /** A table that was opened from a file and waits to be looked through. */
   opened = $state.raw<{ name: string; rows: readonly Row[] } | undefined>(undefined);
-  /** Whether the last write was refused. */
-  refusedWrite = $state(false);
   told = $state.raw<{ did: OwnDid; undone: boolean } | undefined>(undefined);
   readonly history = new History<readonly OwnEntry[], OwnDid>();
   readonly #builtIn: AtlasParts;
-  #store: OwnStore | undefined;
-  #writing: Promise<void> = Promise.resolve();
+  readonly #keeping: Keeping;
+  readonly #sync: Sync<OwnEntry>;
 
   readonly #on = $derived.by(() => this.#merged(this.#entries.filter((entry) => entry.on)));
   readonly #all = $derived.by(() => this.#merged(this.#entries));
@@ -66,8 +67,27 @@ export class Library {
   /** The same with what is switched off: a record may hold findings on it. */
   readonly known: Atlas;
 
-  constructor(builtIn: AtlasParts) {
+  constructor(builtIn: AtlasParts, keeping = new Keeping()) {
     this.#builtIn = builtIn;
+    this.#keeping = keeping;
+    this.#sync = new Sync<OwnEntry>(
+      {
+        table: 'own',
+        ready: () => this.#ready(),
+        write: (entry) => this.#reader?.toRow(entry).text ?? '',
+        read: (id, text) => this.#reader?.fromRow({ id, text }),
+        // of two changes to one entry neither is lost: the one made here becomes an entry of its own
+        merge: ({ mine, theirs }) => {
+          if (!mine || !theirs) return { value: mine ?? theirs };
+          const id = `${OWN_PREFIX}${newId()}`;
+          return { value: theirs, also: { id, value: { ...mine, id } } };
+        },
+        shown: () => byId(this.#entries),
+        settle: (entries) => (this.#entries = settled(this.#entries, entries)),
+        wasRead: () => (this.damaged = this.#sync.unread),
+      },
+      keeping,
+    );
     this.atlas = live(() => this.#atlas);
     this.known = live(() => this.#whole);
   }
@@ -85,18 +105,24 @@ export class Library {
     return this.#all.unread;
   }
 
-  /** Settles when all that was changed is written. */
+  /** Settles when all that was changed is written, or was refused. */
   get written(): Promise<void> {
-    return this.#writing;
+    return this.#sync.written;
+  }
+
+  /** What goes into a backup, and how much of it is new since the last. */
+  get backed(): Pick<Sync<OwnEntry>, 'texts' | 'changedSince'> {
+    return this.#sync;
+  }
+
+  /** Whether the last write was refused. */
+  get refusedWrite(): boolean {
+    return this.#keeping.troubleOf(this.#sync) !== undefined;
   }
 
   /** Takes what the store holds. */
-  async load(store: OwnStore): Promise<void> {
-    this.#store = store;
-    await this.#adopt();
-    store.watchOwn(() => {
-      this.#adopt().catch(() => undefined); // the store was closed meanwhile: what is here stays
-    });
+  load(rows: Rows): Promise<void> {
+    return this.#sync.load(rows);
   }
 
   /** Adds an entry, or puts it in place of the one with its id. The caller has read it without problems. */
@@ -109,6 +135,11 @@ export class Library {
         : [...this.#entries, entry],
       isKnown ? 'changed' : 'added',
     );
+  }
+
+  /** An entry read from its stored text; undefined when it is not one. */
+  async understood(id: string, text: string): Promise<OwnEntry | undefined> {
+    return (await this.#ready()).fromRow({ id, text });
   }
 
   remove(id: string): void {
@@ -126,17 +157,23 @@ export class Library {
     );
   }
 
+  /** Takes entries in beside or in place of those here, as one change. */
+  async takeIn(entries: readonly OwnEntry[]): Promise<void> {
+    await this.#ready();
+    if (entries.length > 0) this.#become(settled(this.#entries, byId(entries)), 'brought-back');
+  }
+
   undo(): void {
     const step = this.history.undo();
     if (!step) return;
-    this.#write(step.value);
+    this.#write(stepped(step, this.#entries));
     this.told = { did: step.did, undone: true };
   }
 
   redo(): void {
     const step = this.history.redo();
     if (!step) return;
-    this.#write(step.value);
+    this.#write(stepped(step, this.#entries));
     this.told = { did: step.did, undone: false };
   }
 
@@ -157,50 +194,16 @@ export class Library {
   }
 
   #become(next: readonly OwnEntry[], did: OwnDid): void {
+    if (this.#keeping.kind === 'newer') return;
     this.history.record(this.#entries, next, did);
     this.#write(next);
     this.told = { did, undone: false };
   }
 
-  /** Shows a state and writes what differs from the one before. */
+  /** Shows a state; what differs from the store is written. */
   #write(next: readonly OwnEntry[]): void {
-    const before = this.#entries;
     this.#entries = next;
-    const changed = next.filter((entry) => !before.includes(entry));
-    const gone = before.filter((old) => !next.some(({ id }) => id === old.id));
-    this.#writing = this.#writing.then(async () => {
-      try {
-        const reader = await this.#ready();
-        for (const entry of changed) await this.#store?.putOwn(reader.toRow(entry));
-        for (const { id } of gone) await this.#store?.removeOwn(id);
-        this.refusedWrite = false;
-      } catch {
-        this.refusedWrite = true;
-      }
-    });
-  }
-
-  /** Reads the store anew; a change made by another page replaces what is here, and ends undo. */
-  async #adopt(): Promise<void> {
-    const store = this.#store;
-    if (!store) return;
-    await this.#writing;
-    const seen = this.#entries;
-    const rows = await store.own();
-    if (rows.length === 0 && seen.length === 0) return;
-    const reader = await this.#ready();
-    if (seen !== this.#entries) return; // changed here meanwhile: the write that follows calls again
-    const read = rows.map((row) => ({ row, entry: reader.fromRow(row) }));
-    this.damaged = read.filter(({ entry }) => !entry).map(({ row }) => row.id);
-    const textOf = (id: string): string | undefined =>
-      seen.filter((entry) => entry.id === id).map((entry) => reader.toRow(entry).text)[0];
-    const sound = read.flatMap(({ entry }) => entry ?? []);
-    const same =
-      sound.length === seen.length &&
-      sound.every((entry) => textOf(entry.id) === reader.toRow(entry).text);
-    if (same) return;
-    this.history.forget();
-    this.#entries = sound;
+    this.#sync.changed();
   }
 }
 

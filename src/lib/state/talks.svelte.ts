@@ -1,17 +1,20 @@
 /** Talks of one's own: kept in the store as the texts of their files, with every change undone in turn. */
 import type { Talk } from '../lecture/talk.ts';
 import { parseTalkText, talkText } from '../lecture/talkFile.ts';
-import type { Store } from '../store/store.ts';
+import type { Rows } from '../store/rows.ts';
 import { History } from './history.svelte.ts';
+import { Keeping } from './keeping.svelte.ts';
+import { byId, settled, stepped } from './shelved.ts';
+import { Sync } from './sync.ts';
 
 export interface OwnTalk {
   id: string;
   talk: Talk;
 }
 
-export type TalkDid = 'added' | 'changed' | 'removed';
+export type TalkDid = 'added' | 'changed' | 'removed' | 'brought-back';
 
-type TalkStore = Pick<Store, 'talks' | 'putTalk' | 'removeTalk' | 'watchTalks'>;
+const talkId = (): string => `talk-${crypto.randomUUID()}`;
 
 export class Talks {
   #entries = $state.raw<readonly OwnTalk[]>([]);
@@ -19,20 +22,52 @@ export class Talks {
   damaged = $state.raw<readonly string[]>([]);
   /** Whether the store has been read: before that a talk may only seem to be missing. */
   ready = $state(false);
-  /** Whether the last write was refused. */
-  refusedWrite = $state(false);
   told = $state.raw<{ did: TalkDid; undone: boolean } | undefined>(undefined);
   readonly history = new History<readonly OwnTalk[], TalkDid>();
-  #store: TalkStore | undefined;
-  #writing: Promise<void> = Promise.resolve();
+  readonly #keeping: Keeping;
+  readonly #sync: Sync<OwnTalk>;
+
+  constructor(keeping = new Keeping()) {
+    this.#keeping = keeping;
+    this.#sync = new Sync<OwnTalk>(
+      {
+        table: 'talks',
+        write: ({ talk }) => talkText(talk),
+        read: (id, text) => {
+          const parsed = parseTalkText(text);
+          return parsed.ok ? { id, talk: parsed.talk } : undefined;
+        },
+        // of two changes to one talk neither is lost: the one made here becomes a talk of its own
+        merge: ({ mine, theirs }) => {
+          if (!mine || !theirs) return { value: mine ?? theirs };
+          const id = talkId();
+          return { value: theirs, also: { id, value: { ...mine, id } } };
+        },
+        shown: () => byId(this.#entries),
+        settle: (entries) => (this.#entries = settled(this.#entries, entries)),
+        wasRead: () => (this.damaged = this.#sync.unread),
+      },
+      keeping,
+    );
+  }
 
   get entries(): readonly OwnTalk[] {
     return this.#entries;
   }
 
-  /** Settles when all that was changed is written. */
+  /** Settles when all that was changed is written, or was refused. */
   get written(): Promise<void> {
-    return this.#writing;
+    return this.#sync.written;
+  }
+
+  /** What goes into a backup, and how much of it is new since the last. */
+  get backed(): Pick<Sync<OwnTalk>, 'texts' | 'changedSince'> {
+    return this.#sync;
+  }
+
+  /** Whether the last write was refused. */
+  get refusedWrite(): boolean {
+    return this.#keeping.troubleOf(this.#sync) !== undefined;
   }
 
   get(id: string): Talk | undefined {
@@ -40,18 +75,14 @@ export class Talks {
   }
 
   /** Takes what the store holds. */
-  async load(store: TalkStore): Promise<void> {
-    this.#store = store;
-    await this.#adopt();
+  async load(rows: Rows): Promise<void> {
+    await this.#sync.load(rows);
     this.ready = true;
-    store.watchTalks(() => {
-      this.#adopt().catch(() => undefined); // the store was closed meanwhile: what is here stays
-    });
   }
 
   /** Keeps a talk under a new id, and says which. */
   add(talk: Talk): string {
-    const id = `talk-${crypto.randomUUID()}`;
+    const id = talkId();
     this.#become([...this.#entries, { id, talk }], 'added');
     return id;
   }
@@ -71,17 +102,22 @@ export class Talks {
     );
   }
 
+  /** Takes entries in beside or in place of those here, as one change. */
+  takeIn(entries: readonly OwnTalk[]): void {
+    if (entries.length > 0) this.#become(settled(this.#entries, byId(entries)), 'brought-back');
+  }
+
   undo(): void {
     const step = this.history.undo();
     if (!step) return;
-    this.#write(step.value);
+    this.#write(stepped(step, this.#entries));
     this.told = { did: step.did, undone: true };
   }
 
   redo(): void {
     const step = this.history.redo();
     if (!step) return;
-    this.#write(step.value);
+    this.#write(stepped(step, this.#entries));
     this.told = { did: step.did, undone: false };
   }
 
@@ -90,46 +126,15 @@ export class Talks {
   }
 
   #become(next: readonly OwnTalk[], did: TalkDid): void {
+    if (this.#keeping.kind === 'newer') return;
     this.history.record(this.#entries, next, did);
     this.#write(next);
     this.told = { did, undone: false };
   }
 
-  /** Shows a state and writes what differs from the one before. */
+  /** Shows a state; what differs from the store is written. */
   #write(next: readonly OwnTalk[]): void {
-    const before = this.#entries;
     this.#entries = next;
-    const changed = next.filter((entry) => !before.includes(entry));
-    const gone = before.filter((old) => !next.some(({ id }) => id === old.id));
-    this.#writing = this.#writing.then(async () => {
-      try {
-        for (const { id, talk } of changed)
-          await this.#store?.putTalk({ id, text: talkText(talk) });
-        for (const { id } of gone) await this.#store?.removeTalk(id);
-        this.refusedWrite = false;
-      } catch {
-        this.refusedWrite = true;
-      }
-    });
-  }
-
-  /** Reads the store anew; a change made by another page replaces what is here, and ends undo. */
-  async #adopt(): Promise<void> {
-    const store = this.#store;
-    if (!store) return;
-    await this.#writing;
-    const seen = this.#entries;
-    const rows = await store.talks();
-    if (seen !== this.#entries) return; // changed here meanwhile: the write that follows calls again
-    const read = rows.map(({ id, text }) => ({ id, parsed: parseTalkText(text) }));
-    this.damaged = read.filter(({ parsed }) => !parsed.ok).map(({ id }) => id);
-    const sound = read.flatMap(({ id, parsed }) => (parsed.ok ? [{ id, talk: parsed.talk }] : []));
-    const textOf = (id: string): string | undefined =>
-      seen.filter((entry) => entry.id === id).map(({ talk }) => talkText(talk))[0];
-    const same =
-      sound.length === seen.length && sound.every(({ id, talk }) => textOf(id) === talkText(talk));
-    if (same) return;
-    this.history.forget();
-    this.#entries = sound;
+    this.#sync.changed();
   }
 }

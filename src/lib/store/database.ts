@@ -1,106 +1,201 @@
-/**
- * The browser's database: tables of case files, of what is one's own and of talks, by id. A row is the
- * text of a file, so that what is stored and what is saved pass the same door, and a newer version is
- * recognised.
- */
-import Dexie, { liveQuery, type EntityTable } from 'dexie';
-import type { Atlas } from '../atlas/atlas.ts';
-import { caseText, parseCaseText } from '../case/file.ts';
-import type { OwnRow } from './own.ts';
-import { VERSIONS } from './versions.ts';
-import type { Kept, Store, TalkRow, Unread } from './store.ts';
+/** The browser's database behind `Rows`. Nothing else opens, reads or writes it. */
+import Dexie, { liveQuery, type Table as DexieTable } from 'dexie';
+import {
+  ANY,
+  newRev,
+  PLAIN,
+  StoreError,
+  type At,
+  type Change,
+  type Clash,
+  type Codec,
+  type Entry,
+  type Rows,
+  type StoredRow,
+  type Table,
+  type Trouble,
+} from './rows.ts';
+import { LATEST, VERSIONS } from './versions.ts';
 
 export const DATABASE = 'tidemark-children';
 
-/** A stored row. `text` is a case file, whatever its version. */
-export interface Row {
-  id: string;
-  text: string;
+/** IndexedDB counts whole numbers; Dexie's versions are tenths of them. */
+const NATIVE = 10;
+
+/** A row as it may be found: by an older page that is still open it is written in the older form. */
+type Found = Partial<StoredRow> & { text?: unknown };
+
+export interface Opening {
+  name?: string;
+  codec?: Codec;
+  /** What a database holds when it is first made: children by id. */
+  seed?: readonly { id: string; text: string }[];
+  /** Called when an older page holds the database and it must wait until that is closed. */
+  onblocked?: () => void;
+  /** Called when a newer page wants the database: this one has let go of it. */
+  onoutdated?: () => void;
 }
 
-type Database = Dexie & {
-  cases: EntityTable<Row, 'id'>;
-  own: EntityTable<OwnRow, 'id'>;
-  talks: EntityTable<TalkRow, 'id'>;
-};
-
-/** Rows of plain text; a row that is not one is read as empty. */
-const textRows = (rows: readonly Partial<Row>[]): Row[] =>
-  rows.map(({ id, text }) => ({ id: String(id), text: typeof text === 'string' ? text : '' }));
-
-const rowOf = ({ id, record }: Kept): Row => ({ id, text: caseText(record) });
-
-/** Rows that were read or written before, by id: of many children a change concerns one. */
-type Known = Map<string, { text: string; kept: Kept }>;
-
-function readRows(
-  rows: readonly unknown[],
-  atlas: Atlas,
-  known: Known,
-): { kept: Kept[]; unread: Unread[] } {
-  const kept: Kept[] = [];
-  const unread: Unread[] = [];
-  for (const row of rows as readonly Partial<Row>[]) {
-    const id = String(row.id);
-    const text = typeof row.text === 'string' ? row.text : '';
-    const before = known.get(id);
-    if (before?.text === text) {
-      kept.push(before.kept);
-      continue;
-    }
-    const parsed = parseCaseText(text, atlas);
-    if (parsed.ok) {
-      const one = { id, record: parsed.value };
-      known.set(id, { text, kept: one });
-      kept.push(one);
-    } else unread.push({ id, problems: parsed.problems });
+/** Why the browser refused, from its error or those within it. */
+export function troubleOf(error: unknown): Trouble {
+  for (let at = error, depth = 0; at && depth < 5; depth++) {
+    const { name, inner, cause, trouble } = at as Error & { inner?: unknown; trouble?: Trouble };
+    if (trouble) return trouble;
+    if (name === 'QuotaExceededError') return 'full';
+    if (['MissingAPIError', 'SecurityError', 'InvalidStateError'].includes(name)) return 'denied';
+    at = inner ?? cause;
   }
-  return { kept, unread };
+  return 'failed';
 }
 
-/** Opens the database, making it with the seed when it is new. Rejects when storage is denied. */
-export async function openDatabase(
-  atlas: Atlas,
-  seed: readonly Kept[],
-  name = DATABASE,
-): Promise<Store> {
-  const database = new Dexie(name) as Database;
-  for (const { version, stores } of VERSIONS) database.version(version).stores(stores);
-  database.on('populate', (transaction) => {
-    void transaction.table('cases').bulkAdd(seed.map(rowOf));
+/** The version of the database that is there; 0 where there is none. */
+function installed(name: string): Promise<number> {
+  const { indexedDB } = Dexie.dependencies;
+  return new Promise((resolve, reject) => {
+    const opening = indexedDB.open(name);
+    let isNew = false;
+    opening.onupgradeneeded = () => {
+      isNew = true; // there was none, and none is made
+      opening.transaction?.abort();
+    };
+    opening.onsuccess = () => {
+      const { version } = opening.result;
+      opening.result.close();
+      resolve(Math.floor(version / NATIVE));
+    };
+    opening.onerror = (event) => {
+      event.preventDefault();
+      if (isNew) resolve(0);
+      else reject(opening.error ?? new Error('the database did not open'));
+    };
   });
-  await database.open();
-  const known: Known = new Map();
+}
+
+/** What a row says; a row that cannot be read says nothing. */
+async function entryOf(row: Found, table: Table, codec: Codec): Promise<Entry> {
+  const { rev = '', changedAt, body, text } = row;
+  const at: At = { table, id: String(row.id) };
+  let read: string;
+  try {
+    read = 'body' in row ? await codec.decode(body, at) : typeof text === 'string' ? text : '';
+  } catch {
+    read = '';
+  }
+  // a row of the older form has no rev: its content stands for one
+  return { id: at.id, rev: rev || `text ${read}`, changedAt, text: read };
+}
+
+const revOf = (row: Found | undefined): string | undefined =>
+  row && (row.rev ?? `text ${typeof row.text === 'string' ? row.text : ''}`);
+
+async function rowOf({ table, id, text = '' }: Change, codec: Codec): Promise<StoredRow> {
+  const body = await codec.encode(text, { table, id });
+  return { id, rev: newRev(), changedAt: Date.now(), body };
+}
+
+/** Opens the database, making it with the seed when it is new. Rejects with a `StoreError`. */
+export async function openDatabase({
+  name = DATABASE,
+  codec = PLAIN,
+  seed = [],
+  onblocked,
+  onoutdated,
+}: Opening = {}): Promise<Rows> {
+  try {
+    const isNewer = (await installed(name)) > LATEST;
+    // what is confirmed is on the disk, not only on its way there
+    const database = new Dexie(name, {
+      chromeTransactionDurability: 'strict',
+      cache: 'disabled', // what is read is what lies there, never what is thought to
+    });
+    if (!isNewer) await prepare(database, seed, codec);
+    let isOutdated = false;
+    database.on('blocked', () => {
+      onblocked?.();
+      return false;
+    });
+    database.on('versionchange', () => {
+      isOutdated = true;
+      database.close();
+      onoutdated?.();
+      return false;
+    });
+    await database.open();
+    return rowsOf(database, codec, isNewer, () => isOutdated);
+  } catch (error) {
+    throw new StoreError(troubleOf(error), error);
+  }
+}
+
+async function prepare(database: Dexie, seed: Opening['seed'] & {}, codec: Codec): Promise<void> {
+  for (const { version, stores, upgrade } of VERSIONS) {
+    const one = database.version(version).stores(stores);
+    if (upgrade) one.upgrade(upgrade);
+  }
+  // encoded before, since a transaction does not wait for anything but the database
+  const rows = await Promise.all(
+    seed.map(({ id, text }) => rowOf({ table: 'cases', id, base: undefined, text }, codec)),
+  );
+  database.on('populate', (transaction) => {
+    void transaction.table('cases').bulkAdd(rows);
+  });
+}
+
+function rowsOf(database: Dexie, codec: Codec, isNewer: boolean, isOutdated: () => boolean): Rows {
+  const has = new Set(database.tables.map(({ name }) => name));
+  const tableOf = (table: Table): DexieTable<Found, string> => database.table(table);
   return {
-    kind: 'kept',
-    all: async () => readRows(await database.cases.toArray(), atlas, known),
-    put: async (one) => {
-      const row = rowOf(one);
-      await database.cases.put(row);
-      known.set(one.id, { text: row.text, kept: one });
+    kind: isNewer ? 'newer' : 'kept',
+    read: async (table) => {
+      if (!has.has(table)) return [];
+      const rows = await tableOf(table).toArray();
+      return Promise.all(rows.map((row) => entryOf(row, table, codec)));
     },
-    remove: async (id) => {
-      await database.cases.delete(id);
-      known.delete(id);
+    write: async (changes) => {
+      if (isNewer) throw new StoreError('newer');
+      if (isOutdated()) throw new StoreError('outdated');
+      if (changes.length === 0) return { ok: true, revs: [] };
+      // encoded before and decoded after, since a transaction waits for nothing but the database
+      const rows = await Promise.all(
+        changes.map(async (change) =>
+          change.text === undefined ? undefined : await rowOf(change, codec),
+        ),
+      );
+      let clashing: { change: Change; row: Found | undefined }[] = [];
+      try {
+        await database.transaction(
+          'rw',
+          [...new Set(changes.map(({ table }) => table))],
+          async () => {
+            const there = await Promise.all(changes.map(({ table, id }) => tableOf(table).get(id)));
+            clashing = changes
+              .map((change, i) => ({ change, row: there[i] }))
+              .filter(({ change, row }) => change.base !== ANY && revOf(row) !== change.base);
+            if (clashing.length > 0) return;
+            for (const [i, { table, id }] of changes.entries()) {
+              const row = rows[i];
+              if (row) await tableOf(table).put(row);
+              else await tableOf(table).delete(id);
+            }
+          },
+        );
+      } catch (error) {
+        throw new StoreError(isOutdated() ? 'outdated' : troubleOf(error), error);
+      }
+      if (clashing.length === 0) return { ok: true, revs: rows.map((row) => row?.rev) };
+      const clashes = clashing.map(async ({ change: { table, id }, row }): Promise<Clash> => ({
+        table,
+        id,
+        entry: row && (await entryOf(row, table, codec)),
+      }));
+      return { ok: false, clashes: await Promise.all(clashes) };
     },
-    watch: (changed) => {
-      liveQuery(() => database.cases.toArray()).subscribe({ next: changed });
-    },
-    own: async () => textRows(await database.own.toArray()),
-    putOwn: async (row) => {
-      await database.own.put(row);
-    },
-    removeOwn: (id) => database.own.delete(id),
-    watchOwn: (changed) => {
-      liveQuery(() => database.own.toArray()).subscribe({ next: changed });
-    },
-    talks: async () => textRows(await database.talks.toArray()),
-    putTalk: async (row) => {
-      await database.talks.put(row);
-    },
-    removeTalk: (id) => database.talks.delete(id),
-    watchTalks: (changed) => {
-      liveQuery(() => database.talks.toArray()).subscribe({ next: changed });
+    watch: (table, changed) => {
+      if (has.has(table))
+        liveQuery(() => tableOf(table).toArray()).subscribe({
+          next: () => Dexie.ignoreTransaction(changed),
+          error: () => undefined,
+        });
     },
     close: () => {
       database.close();

@@ -1,43 +1,40 @@
-/** A store that lasts as long as the page: for where storage is denied. */
-import type { OwnRow } from './own.ts';
-import type { Kept, Store, TalkRow } from './store.ts';
+/** Rows that last as long as the page: for where storage is denied. */
+import { ANY, newRev, type Clash, type Entry, type Rows, type Table } from './rows.ts';
 
-export function memoryStore(seed: readonly Kept[]): Store {
-  const kept = new Map(seed.map((one) => [one.id, one]));
-  const own = new Map<string, OwnRow>();
-  const talks = new Map<string, TalkRow>();
+export function memoryRows(seed: readonly { id: string; text: string }[] = []): Rows {
+  const tables = new Map<Table, Map<string, Entry>>();
+  const watching = new Map<Table, (() => void)[]>();
+  const of = (table: Table): Map<string, Entry> => {
+    const rows = tables.get(table) ?? new Map<string, Entry>();
+    tables.set(table, rows);
+    return rows;
+  };
+  const put = (table: Table, id: string, text: string): string => {
+    const rev = newRev();
+    of(table).set(id, { id, rev, changedAt: Date.now(), text });
+    return rev;
+  };
+  for (const { id, text } of seed) put('cases', id, text);
   return {
     kind: 'memory',
-    all: () => Promise.resolve({ kept: [...kept.values()], unread: [] }),
-    put: (one) => {
-      kept.set(one.id, one);
-      return Promise.resolve();
+    read: (table) => Promise.resolve([...of(table).values()]),
+    write: (changes) => {
+      const clashes = changes
+        .filter(({ table, id, base }) => base !== ANY && of(table).get(id)?.rev !== base)
+        .map(({ table, id }): Clash => ({ table, id, entry: of(table).get(id) }));
+      if (clashes.length > 0) return Promise.resolve({ ok: false, clashes });
+      const revs = changes.map(({ table, id, text }) => {
+        if (text !== undefined) return put(table, id, text);
+        of(table).delete(id);
+        return undefined;
+      });
+      for (const table of new Set(changes.map((change) => change.table)))
+        for (const changed of watching.get(table) ?? []) changed();
+      return Promise.resolve({ ok: true, revs });
     },
-    remove: (id) => {
-      kept.delete(id);
-      return Promise.resolve();
+    watch: (table, changed) => {
+      watching.set(table, [...(watching.get(table) ?? []), changed]);
     },
-    watch: () => undefined,
-    own: () => Promise.resolve([...own.values()]),
-    putOwn: (row) => {
-      own.set(row.id, row);
-      return Promise.resolve();
-    },
-    removeOwn: (id) => {
-      own.delete(id);
-      return Promise.resolve();
-    },
-    watchOwn: () => undefined,
-    talks: () => Promise.resolve([...talks.values()]),
-    putTalk: (row) => {
-      talks.set(row.id, row);
-      return Promise.resolve();
-    },
-    removeTalk: (id) => {
-      talks.delete(id);
-      return Promise.resolve();
-    },
-    watchTalks: () => undefined,
     close: () => undefined,
   };
 }

@@ -10,6 +10,7 @@ import * as chart from './en/chart.ts';
 import * as children from './en/children.ts';
 import * as course from './en/course.ts';
 import * as forms from './en/forms.ts';
+import * as keeping from './en/keeping.ts';
 import * as judge from './en/judge.ts';
 import * as orderPages from './en/orderPages.ts';
 import * as ownPages from './en/ownPages.ts';
@@ -39,6 +40,7 @@ export const en = {
   children,
   course,
   forms,
+  keeping,
   judge,
   orderPages,
   ownPages,

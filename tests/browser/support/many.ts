@@ -7,7 +7,8 @@ import { examplesOn, WRITTEN_FOR } from '../../../src/lib/state/examples/example
 
 interface Row {
   id: string;
-  text: string;
+  rev: string;
+  body: string;
 }
 
 /** As many rows of the database, the last dates of all of them on or before the day of the tests. */
@@ -19,7 +20,7 @@ export function manyRows(count: number): Row[] {
       if (number > count) break;
       const label = `${record.child.label} ${number}`;
       const text = caseText({ ...record, archived: false, child: { ...record.child, label } });
-      rows.push({ id: `many-${number}`, text });
+      rows.push({ id: `many-${number}`, rev: `seeded ${number}`, body: text });
     }
   return rows;
 }

@@ -47,6 +47,7 @@ export const PAGES = [
   '#/sources',
   '#/about',
   '#/settings',
+  '#/keeping',
   '#/nowhere',
 ] as const;
 

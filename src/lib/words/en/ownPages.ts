@@ -171,6 +171,7 @@ export const own = {
     removed: 'Removed.',
     'switched-on': 'Switched on: it takes part again.',
     'switched-off': 'Switched off: it is kept and takes no part.',
+    'brought-back': 'Brought back.',
   },
   undid: {
     added: 'Undone: it is taken out again.',
@@ -178,6 +179,7 @@ export const own = {
     removed: 'Undone: it is back.',
     'switched-on': 'Undone: it is switched off again.',
     'switched-off': 'Undone: it takes part again.',
+    'brought-back': 'Undone: it is as it was before.',
   },
 };
 

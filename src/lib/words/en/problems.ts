@@ -64,6 +64,8 @@ function mend(problem: Problem): string {
   switch (problem.code) {
     case 'too-large':
       return `is about ${problem.megabytes} MB; a case file is at most ${problem.limitMegabytes} MB; choose a file that Tidemark saved.`;
+    case 'read-only':
+      return 'is kept by a newer Tidemark, and this one changes nothing; reload the page to get the newer one.';
     case 'not-json':
       return 'is not JSON, so it cannot be a case file; choose a file that Tidemark saved.';
     case 'cut-short':

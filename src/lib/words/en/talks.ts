@@ -133,11 +133,17 @@ export const list = {
       ? 'One stored talk could not be read. It is left as it is.'
       : `${n} stored talks could not be read. They are left as they are.`,
   full: 'There is no room left in the browser for this. Save the talk as a file.',
-  did: { added: 'Talk added.', changed: 'Talk changed.', removed: 'Talk removed.' },
+  did: {
+    added: 'Talk added.',
+    changed: 'Talk changed.',
+    removed: 'Talk removed.',
+    'brought-back': 'Talk brought back.',
+  },
   undone: {
     added: 'Undone: the talk is taken out again.',
     changed: 'Undone: the talk is as before.',
     removed: 'Undone: the talk is back.',
+    'brought-back': 'Undone: it is as it was before.',
   },
   undo: 'Undo',
   redo: 'Redo',

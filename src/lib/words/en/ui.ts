@@ -72,9 +72,6 @@ export const inForce = {
 };
 
 export const notices = {
-  memory:
-    'The browser refuses to keep anything, so what is entered here is gone when the page is closed. Save a case file.',
-  full: 'The last change could not be kept: the browser has no room left. Save a case file.',
   unread: (n: number): string =>
     n === 1
       ? 'One stored record could not be read. It is left as it is.'
@@ -99,6 +96,9 @@ export const notices = {
     duplicated: 'Child copied.',
     'examples-added': 'Invented children added.',
     'examples-cleared': 'Invented children cleared away.',
+    'brought-back': 'Brought back from the bin.',
+    'backup-taken': 'Taken from the backup.',
+    'clash-decided': 'Kept as chosen.',
   },
   undid: {
     'child-added': 'Undone: the child is taken out again.',
@@ -117,6 +117,9 @@ export const notices = {
     duplicated: 'Undone: the copy is taken out again.',
     'examples-added': 'Undone: the invented children are taken out again.',
     'examples-cleared': 'Undone: the invented children are back.',
+    'brought-back': 'Undone: it is in the bin again.',
+    'backup-taken': 'Undone: the children are as before the backup.',
+    'clash-decided': 'Undone: the record is as before the choice.',
   },
   drop: 'Let go to open the case file.',
   refusedFile: 'The file was not opened; nothing has changed.',

@@ -1,0 +1,157 @@
+/** Backups of everything: made, put into a folder by themselves, and thought of when it is time. */
+import * as v from 'valibot';
+import {
+  backupBytes,
+  type Backup,
+  type BackupItem,
+  type BackupTable,
+  type Envelope,
+} from '../store/backupFile.ts';
+import type { Folder } from '../store/folder.ts';
+import { ANY, type Rows } from '../store/rows.ts';
+import { DEMO_ID } from './demo.ts';
+import { isExample } from './examples/ids.ts';
+import type { Sync } from './sync.ts';
+
+const DAY_MS = 86_400_000;
+/** So much changed since the last backup asks for one at once; anything does after so long. */
+const MANY = 5;
+const LONG_DAYS = 14;
+
+type Source = Pick<Sync<unknown>, 'texts' | 'changedSince'>;
+
+export type FolderState = 'none' | 'open' | 'closed' | 'failed';
+
+const shape = v.object({ at: v.number() });
+const ROW = { table: 'small', id: 'backup' } as const;
+
+export class Backups {
+  /** When the last backup was made, ms since 1970; 0 where none was. */
+  at = $state(0);
+  folder = $state.raw<Folder | undefined>(undefined);
+  folderState = $state<FolderState>('none');
+  /** What lies around a backup's bytes, where it is to be sealed. */
+  envelope: Envelope | undefined;
+  readonly #sources: Readonly<Record<BackupTable, Source>>;
+  readonly #small: () => Record<string, string>;
+  #rows: Rows | undefined;
+  #writing: Promise<void> = Promise.resolve();
+
+  constructor(sources: Readonly<Record<BackupTable, Source>>, small: () => Record<string, string>) {
+    this.#sources = sources;
+    this.#small = small;
+  }
+
+  async load(rows: Rows): Promise<void> {
+    this.#rows = rows;
+    await this.#adopt();
+    rows.watch('small', () => void this.#adopt());
+    try {
+      const { keptFolder } = await import('../store/folder.ts');
+      const kept = await keptFolder();
+      this.folder = kept?.folder;
+      this.folderState = kept ? (kept.isOpen ? 'open' : 'closed') : 'none';
+    } catch {
+      this.folderState = 'none'; // a browser that keeps no handle has no folder to write to
+    }
+  }
+
+  /** How many of one's own entries changed since the last backup; invented children do not count. */
+  get changed(): number {
+    return Object.values(this.#sources)
+      .flatMap((source) => source.changedSince(this.at))
+      .filter((id) => !isExample(id) && id !== DEMO_ID).length;
+  }
+
+  /** Whether it is time to be reminded. */
+  isDue(now: number): boolean {
+    const { changed } = this;
+    return changed >= MANY || (changed > 0 && this.at > 0 && now - this.at > LONG_DAYS * DAY_MS);
+  }
+
+  /** Everything as it is here now, kept or not. */
+  everything(now: Date): Backup {
+    const items = Object.entries(this.#sources).flatMap(([table, source]) =>
+      [...source.texts()].flatMap(([id, text]): BackupItem[] =>
+        text ? [{ table: table as BackupTable, id, text }] : [],
+      ),
+    );
+    return { at: now.toISOString(), items, small: this.#small() };
+  }
+
+  /** The bytes of a backup, sealed where an envelope is set. */
+  bytes(now: Date): Promise<Uint8Array> {
+    return backupBytes(this.everything(now), this.envelope);
+  }
+
+  /** A backup was made, whole. */
+  async made(now: number): Promise<void> {
+    this.at = now;
+    try {
+      await this.#rows?.write([{ ...ROW, base: ANY, text: JSON.stringify({ at: now }) }]);
+    } catch {
+      // a store that takes nothing only means that the reminder comes again
+    }
+  }
+
+  async choose(now: Date): Promise<void> {
+    try {
+      const { chooseFolder } = await import('../store/folder.ts');
+      const folder = await chooseFolder();
+      if (!folder) return;
+      this.folder = folder;
+      this.folderState = 'open';
+    } catch {
+      this.folderState = 'failed';
+      return;
+    }
+    await this.intoFolder(now);
+  }
+
+  async allowAgain(now: Date): Promise<void> {
+    const { askAgain } = await import('../store/folder.ts');
+    if (!this.folder || !(await askAgain(this.folder))) return;
+    this.folderState = 'open';
+    await this.intoFolder(now);
+  }
+
+  async leaveFolder(): Promise<void> {
+    const { forgetFolder } = await import('../store/folder.ts');
+    await forgetFolder();
+    this.folder = undefined;
+    this.folderState = 'none';
+  }
+
+  /** Writes a backup into the folder; one file a day, so that those of earlier days stay. */
+  intoFolder(now: Date): Promise<void> {
+    this.#writing = this.#writing.then(async () => {
+      const { folder } = this;
+      if (!folder || this.folderState !== 'open') return;
+      try {
+        const { writeInto } = await import('../store/folder.ts');
+        await writeInto(folder, backupName(now), await this.bytes(now));
+        await this.made(now.getTime());
+      } catch {
+        this.folderState = 'failed';
+      }
+    });
+    return this.#writing;
+  }
+
+  async #adopt(): Promise<void> {
+    try {
+      const row = (await this.#rows?.read('small'))?.find(({ id }) => id === ROW.id);
+      const read = row && v.safeParse(shape, JSON.parse(row.text));
+      if (read?.success) this.at = read.output.at;
+    } catch {
+      // not understood, or the store was closed: as if no backup were known
+    }
+  }
+}
+
+/** The name of a backup's file, by the day on this machine's calendar. */
+export function backupName(now: Date): string {
+  const two = (n: number): string => String(n).padStart(2, '0');
+  const day = `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+  return `tidemark-${day}.tidemark-backup.json`;
+}

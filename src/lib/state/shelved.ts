@@ -1,0 +1,37 @@
+/** Lists of entries by id: what has come from the store put in, and a step of undo gone over them. */
+
+export const byId = <T extends { id: string }>(list: readonly T[]): ReadonlyMap<string, T> =>
+  new Map(list.map((entry) => [entry.id, entry]));
+
+/** A list with entries put in place of those with their ids, added, or (undefined) taken out. */
+export function settled<T extends { id: string }>(
+  list: readonly T[],
+  values: ReadonlyMap<string, T | undefined>,
+): T[] {
+  const known = new Set(list.map(({ id }) => id));
+  const fresh = [...values].flatMap(([id, value]) => (value && !known.has(id) ? [value] : []));
+  return [
+    ...list.flatMap((entry) => {
+      if (!values.has(entry.id)) return [entry];
+      const value = values.get(entry.id);
+      return value ? [value] : [];
+    }),
+    ...fresh,
+  ];
+}
+
+/** A list after a step from one state to another; what the step is not about stays as it is now. */
+export function stepped<T extends { id: string }>(
+  { from, value }: { from: readonly T[]; value: readonly T[] },
+  now: readonly T[],
+): T[] {
+  const was = byId(from);
+  const will = byId(value);
+  const changed = [...new Set([...was.keys(), ...will.keys()])].filter(
+    (id) => was.get(id) !== will.get(id),
+  );
+  const list = settled(now, new Map(changed.map((id) => [id, will.get(id)])));
+  const order = new Map(value.map(({ id }, index) => [id, index]));
+  const place = ({ id }: T): number => order.get(id) ?? value.length;
+  return list.sort((a, b) => place(a) - place(b));
+}

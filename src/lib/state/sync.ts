@@ -1,0 +1,273 @@
+/**
+ * One table of the store in step with what a page shows. Told of every change, it writes what differs
+ * from the store, all of it in one transaction and only over what it has seen; what another window
+ * wrote meanwhile is brought together with what was done here, so that neither is lost.
+ */
+import {
+  ANY,
+  newRev,
+  StoreError,
+  type Change,
+  type Entry,
+  type Rows,
+  type Table,
+} from '../store/rows.ts';
+import type { Keeping } from './keeping.svelte.ts';
+
+/** What comes of two changes to one entry. Undefined: it is gone. */
+export interface Outcome<T> {
+  value: T | undefined;
+  /** Rows that must be written with it, such as what has to be asked of the user. */
+  beside?: readonly Change[];
+  /** An entry of its own, where both are kept as they are. */
+  also?: { id: string; value: T };
+}
+
+/** Two changes to one entry: as it was, as it is here, as it is in the store. Undefined: not there. */
+export interface Both<T> {
+  id: string;
+  base: T | undefined;
+  mine: T | undefined;
+  theirs: T | undefined;
+}
+
+export interface Shape<T> {
+  table: Table;
+  write: (value: T) => string;
+  /** Undefined where the text is not understood: such a row is left as it is. */
+  read: (id: string, text: string) => T | undefined;
+  merge: (both: Both<T>) => Outcome<T>;
+  /** Waits for what reading and writing need. */
+  ready?: () => Promise<unknown>;
+  /** What the page shows now. */
+  shown: () => ReadonlyMap<string, T>;
+  /** Shows what has come from the store; undefined takes it away. */
+  settle: (values: ReadonlyMap<string, T | undefined>) => void;
+  /** The store was read. */
+  wasRead?: () => void;
+}
+
+/** An entry as the store has it. */
+interface Base<T> {
+  rev: string;
+  /** When it was written last, ms since 1970; undefined where that is not known. */
+  changedAt: number | undefined;
+  text: string;
+  /** Undefined where it is not understood. */
+  value: T | undefined;
+}
+
+/** More rounds than two windows could need for one change. */
+const ROUNDS = 20;
+
+export class Sync<T> {
+  readonly #shape: Shape<T>;
+  readonly #keeping: Keeping;
+  readonly #base = new Map<string, Base<T>>();
+  #beside: Change[] = [];
+  /** What was shown last of entries that are not written yet: should they go first, this goes into the bin. */
+  readonly #last = new Map<string, T>();
+  /** Removed in another window and changed here: it stays, and so does in the bin what they had. */
+  readonly #kept = new Set<string>();
+  /** Rows of the bin that are taken by what another window removed: what goes here lies beside it. */
+  readonly #apart = new Set<string>();
+  readonly #opened: Promise<Rows>;
+  #answer: (rows: Rows) => void = () => undefined;
+  #working: Promise<void> = Promise.resolve();
+
+  constructor(shape: Shape<T>, keeping: Keeping) {
+    this.#shape = shape;
+    this.#keeping = keeping;
+    this.#opened = new Promise((resolve) => (this.#answer = resolve));
+    keeping.add(() => this.changed());
+  }
+
+  /** Entries as a store is expected to hold them, before it has answered. */
+  expect(values: ReadonlyMap<string, T>): void {
+    for (const [id, value] of values)
+      this.#base.set(id, { rev: '', changedAt: undefined, text: this.#shape.write(value), value });
+  }
+
+  /** Ids of stored entries that are not understood. */
+  get unread(): string[] {
+    return [...this.#base].filter(([, { value }]) => value === undefined).map(([id]) => id);
+  }
+
+  /** Everything as text by id: what is shown here, and what is stored and not understood. */
+  texts(): Map<string, string> {
+    const shown = [...this.#shape.shown()].map(
+      ([id, value]) => [id, this.#shape.write(value)] as const,
+    );
+    return new Map([
+      ...this.unread.map((id) => [id, this.#base.get(id)?.text ?? ''] as const),
+      ...shown,
+    ]);
+  }
+
+  /** Ids of what was written after a moment, ms since 1970, or is not written yet. */
+  changedSince(at: number): string[] {
+    return [...this.#shape.shown()].flatMap(([id, value]) => {
+      const base = this.#base.get(id);
+      const isNew = base?.value !== value || (base.changedAt ?? 0) > at;
+      return isNew ? [id] : [];
+    });
+  }
+
+  /** Settles when all that was changed is written, or was refused. */
+  get written(): Promise<void> {
+    return this.#working;
+  }
+
+  async load(rows: Rows): Promise<void> {
+    await this.#readAll(rows);
+    this.#answer(rows);
+    rows.watch(this.#shape.table, () => void this.adopt());
+    if (this.#changes().length > 0) this.changed();
+    await this.#working;
+  }
+
+  /** Something was changed here: it is written as soon as what came before is. */
+  changed(): void {
+    for (const [id, value] of this.#shape.shown())
+      if (this.#base.get(id)?.value !== value) this.#last.set(id, value);
+    this.#keeping.begin();
+    this.#working = this.#working.then(() => this.#flush());
+  }
+
+  /** Another window may have written: what it wrote is shown here. */
+  adopt(): Promise<void> {
+    this.#working = this.#working.then(async () => {
+      try {
+        const rows = await this.#opened;
+        await this.#readAll(rows);
+      } catch {
+        return; // the store was closed meanwhile: what is here stays
+      }
+      if (this.#changes().length > 0) this.changed();
+    });
+    return this.#working;
+  }
+
+  async #flush(): Promise<void> {
+    try {
+      const rows = await this.#opened;
+      await this.#shape.ready?.();
+      for (let round = 0; round < ROUNDS; round++) {
+        const shown = this.#shape.shown();
+        const own = this.#changes();
+        const beside = this.#beside;
+        const unseen = [...this.#last.keys()].filter((id) => !shown.has(id) && !this.#base.has(id));
+        const all = [
+          ...own,
+          ...beside,
+          ...own.flatMap((change) => this.#aside(change)),
+          ...unseen.map((id) => this.#binned(id)),
+        ];
+        if (all.length === 0) break;
+        const written = await rows.write(all);
+        if (!written.ok) {
+          const { table } = this.#shape;
+          const clashes = written.clashes.filter((clash) => clash.table === table);
+          for (const { id, entry } of clashes) this.#met(id, entry);
+          for (const one of written.clashes) if (one.table === 'bin') this.#apart.add(one.id);
+          continue;
+        }
+        this.#beside = this.#beside.slice(beside.length);
+        this.#apart.clear();
+        for (const id of [...unseen, ...own.map((change) => change.id)])
+          if (this.#last.get(id) === shown.get(id) || !shown.has(id)) this.#last.delete(id);
+        own.forEach(({ id, text }, i) => {
+          const rev = written.revs[i];
+          this.#kept.delete(id);
+          if (text === undefined || rev === undefined) this.#base.delete(id);
+          else this.#base.set(id, { rev, changedAt: Date.now(), text, value: shown.get(id) });
+        });
+        break;
+      }
+      this.#keeping.done(this, rows.kind);
+    } catch (error) {
+      this.#keeping.refused(this, error instanceof StoreError ? error.trouble : 'failed');
+    }
+  }
+
+  /** What differs from the store. What is not understood there is left alone. */
+  #changes(): Change[] {
+    const { table, write } = this.#shape;
+    const shown = this.#shape.shown();
+    const changes: Change[] = [];
+    for (const [id, value] of shown) {
+      const base = this.#base.get(id);
+      if (base?.value === value) continue;
+      const text = write(value);
+      if (base?.text === text) this.#base.set(id, { ...base, value });
+      else changes.push({ table, id, base: base?.rev, text });
+    }
+    for (const [id, { rev, value }] of this.#base)
+      if (value !== undefined && !shown.has(id))
+        changes.push({ table, id, base: rev, text: undefined });
+    return changes;
+  }
+
+  /** What goes is put into the bin with the same stroke; what comes back is taken out of it. */
+  #aside({ table, id, base, text }: Change): Change[] {
+    if (text === undefined) return [this.#binned(id)];
+    const bin = { table: 'bin', id: `${table} ${id}`, base: ANY } as const;
+    return base === undefined && !this.#kept.has(id) ? [{ ...bin, text: undefined }] : [];
+  }
+
+  /** An entry as a row of the bin, as it was shown last. */
+  #binned(id: string): Change {
+    const { table, write } = this.#shape;
+    const last = this.#last.get(id);
+    const text = last === undefined ? this.#base.get(id)?.text : write(last);
+    const row = `${table} ${id}`;
+    return {
+      table: 'bin',
+      id: this.#apart.has(row) ? `${row} ${newRev()}` : row,
+      base: undefined,
+      text: JSON.stringify({ table, id, text }),
+    };
+  }
+
+  async #readAll(rows: Rows): Promise<void> {
+    const entries = await rows.read(this.#shape.table);
+    if (entries.length > 0) await this.#shape.ready?.();
+    const there = new Map(entries.map((entry) => [entry.id, entry]));
+    for (const id of new Set([...there.keys(), ...this.#base.keys()])) {
+      const entry = there.get(id);
+      if (entry?.rev !== this.#base.get(id)?.rev) this.#met(id, entry);
+    }
+    this.#shape.wasRead?.();
+  }
+
+  /** An entry stands otherwise in the store than was known here. */
+  #met(id: string, entry: Entry | undefined): void {
+    const { read, merge, write } = this.#shape;
+    const base = this.#base.get(id);
+    const mine = this.#shape.shown().get(id);
+    const isSame = entry !== undefined && base?.text === entry.text;
+    const theirs = isSame ? base.value : entry && read(id, entry.text);
+    if (entry) this.#base.set(id, { ...entry, value: theirs });
+    else this.#base.delete(id);
+    if (isSame) return;
+    const isChangedHere =
+      mine !== base?.value &&
+      (mine === undefined || base === undefined || write(mine) !== base.text);
+    if (!isChangedHere) {
+      this.#shape.settle(new Map([[id, theirs]]));
+      return;
+    }
+    if (mine !== undefined && write(mine) === entry?.text) return; // the same was done in both
+    // what was done here just before it was removed here is not lost with a removal that does not hold
+    const here = mine ?? (theirs === undefined ? undefined : this.#last.get(id));
+    if (entry === undefined && mine !== undefined) this.#kept.add(id);
+    const { value, beside = [], also } = merge({ id, base: base?.value, mine: here, theirs });
+    this.#beside.push(...beside);
+    this.#shape.settle(
+      new Map<string, T | undefined>([
+        [id, value],
+        ...(also ? [[also.id, also.value] as const] : []),
+      ]),
+    );
+  }
+}

@@ -1,0 +1,163 @@
+/**
+ * The backup file, version 1: everything of one's own in one JSON text, each entry the text of its own
+ * file. What is read is treated as hostile: its size, depth and names are looked at before its shape,
+ * and what the entries say is believed only by their own parsers.
+ */
+import * as v from 'valibot';
+
+const FORMAT = 'tidemark-backup';
+const VERSION = 1;
+
+/** Limits that no honest backup reaches. */
+export const MAX_BACKUP_BYTES = 200_000_000;
+export const MAX_BACKUP_ITEMS = 20_000;
+const MAX_DEPTH = 6;
+const MAX_SMALL = 2_000_000;
+
+export const BACKUP_TABLES = ['cases', 'own', 'talks'] as const;
+export type BackupTable = (typeof BACKUP_TABLES)[number];
+
+export interface BackupItem {
+  table: BackupTable;
+  id: string;
+  /** The text of its own file. */
+  text: string;
+}
+
+export interface Backup {
+  /** When it was made, as ISO 8601 in UTC. */
+  at: string;
+  items: readonly BackupItem[];
+  /** What the browser keeps beside the records, by name: settings, answers to questions. */
+  small: Readonly<Record<string, string>>;
+}
+
+export type BackupProblem =
+  | { code: 'too-large'; megabytes: number; limitMegabytes: number }
+  | { code: 'not-a-backup' }
+  | { code: 'cut-short' }
+  | { code: 'newer-backup'; version: number }
+  | { code: 'too-deep' }
+  | { code: 'twice'; id: string }
+  /** It is sealed, and no key to it was given. */
+  | { code: 'sealed' }
+  | { code: 'wrong-key' };
+
+export type ReadBackup = { ok: true; backup: Backup } | { ok: false; problem: BackupProblem };
+
+/** What may lie around a file's bytes, such as an encryption. Both reject where they cannot. */
+export interface Envelope {
+  seal(bytes: Uint8Array): Promise<Uint8Array>;
+  open(bytes: Uint8Array): Promise<Uint8Array>;
+}
+
+const shape = v.object({
+  format: v.literal(FORMAT),
+  version: v.literal(VERSION),
+  at: v.pipe(v.string(), v.isoTimestamp()),
+  items: v.pipe(
+    v.array(
+      v.object({
+        table: v.picklist(BACKUP_TABLES),
+        id: v.pipe(v.string(), v.regex(/^[\w-]{1,100}$/)),
+        text: v.string(),
+      }),
+    ),
+    v.maxLength(MAX_BACKUP_ITEMS),
+  ),
+  small: v.optional(
+    v.record(
+      v.pipe(v.string(), v.regex(/^[\w-]{1,60}$/)),
+      v.pipe(v.string(), v.maxLength(MAX_SMALL)),
+    ),
+    {},
+  ),
+});
+
+const refuse = (problem: BackupProblem): ReadBackup => ({ ok: false, problem });
+
+/** How deep brackets stand in one another in a JSON text, and how many are left open at its end. */
+function depthOf(text: string): { deepest: number; open: number } {
+  let depth = 0;
+  let deepest = 0;
+  for (const [mark] of text.matchAll(/"(?:[^"\\]|\\.)*"|[[{\]}]/gsu)) {
+    if (mark === '[' || mark === '{') deepest = Math.max(deepest, ++depth);
+    else if (mark === ']' || mark === '}') depth -= 1;
+    if (deepest > MAX_DEPTH) break;
+  }
+  return { deepest, open: depth };
+}
+
+/** Names that reach into what every object shares. */
+const REACHING = new Set(['__proto__', 'constructor', 'prototype']);
+
+class Reaching extends Error {}
+
+function parsed(text: string): unknown {
+  return JSON.parse(text, (name, value: unknown) => {
+    if (REACHING.has(name)) throw new Reaching();
+    return value;
+  });
+}
+
+/** The bytes of a backup; with an envelope, sealed. */
+export async function backupBytes(backup: Backup, envelope?: Envelope): Promise<Uint8Array> {
+  const whole = { format: FORMAT, version: VERSION, ...backup };
+  const bytes = new TextEncoder().encode(`${JSON.stringify(whole, null, 1)}\n`);
+  return envelope ? envelope.seal(bytes) : bytes;
+}
+
+/** Reads a backup's bytes. Nothing is taken from one with a problem. */
+export async function readBackup(given: Uint8Array, envelope?: Envelope): Promise<ReadBackup> {
+  const large = backupTooLarge(given.length);
+  if (large) return refuse(large);
+  let bytes = given;
+  try {
+    if (envelope) bytes = await envelope.open(given);
+  } catch {
+    return refuse({ code: 'wrong-key' });
+  }
+  const opened = backupTooLarge(bytes.length);
+  if (opened) return refuse(opened);
+  let text: string;
+  try {
+    text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch {
+    return refuse({ code: 'not-a-backup' });
+  }
+  return readText(text);
+}
+
+/** A file too large to be read, before it is. */
+export function backupTooLarge(bytes: number): BackupProblem | undefined {
+  if (bytes <= MAX_BACKUP_BYTES) return undefined;
+  const limitMegabytes = MAX_BACKUP_BYTES / 1e6;
+  return { code: 'too-large', megabytes: Math.ceil(bytes / 1e6), limitMegabytes };
+}
+
+function readText(text: string): ReadBackup {
+  if (!text.includes(FORMAT)) return refuse({ code: 'not-a-backup' });
+  const { deepest, open } = depthOf(text);
+  if (deepest > MAX_DEPTH) return refuse({ code: 'too-deep' });
+  let value: unknown;
+  try {
+    value = parsed(text);
+  } catch (error) {
+    const isCut = !(error instanceof Reaching) && open > 0;
+    return refuse({ code: isCut ? 'cut-short' : 'not-a-backup' });
+  }
+  const head = value as { format?: unknown; version?: unknown } | null;
+  if (typeof head !== 'object' || head?.format !== FORMAT) return refuse({ code: 'not-a-backup' });
+  const { version } = head;
+  if (typeof version === 'number' && Number.isInteger(version) && version > VERSION)
+    return refuse({ code: 'newer-backup', version });
+  const read = v.safeParse(shape, value);
+  if (!read.success) return refuse({ code: 'not-a-backup' });
+  const { at, items, small } = read.output;
+  const seen = new Set<string>();
+  for (const { table, id } of items) {
+    if (seen.has(`${table} ${id}`)) return refuse({ code: 'twice', id });
+    seen.add(`${table} ${id}`);
+  }
+  return { ok: true, backup: { at, items, small } };
+}

@@ -1,0 +1,240 @@
+/** English for keeping: what is saved, what is not and why, the bin, backups, two windows on one child. */
+import type { CivilDate } from '../../age/civil.ts';
+import { isDatingMethod } from '../../age/doubt.ts';
+import type { Point } from '../../case/merge.ts';
+import type { BackupProblem, BackupTable } from '../../store/backupFile.ts';
+import type { Trouble } from '../../store/rows.ts';
+import { dateWords } from './ages.ts';
+import { datings, responses, states } from './case.ts';
+
+/** Beside the name, in a word; the page of keeping says more. */
+export const standing = {
+  opening: 'Opening…',
+  saved: 'Saved',
+  saving: 'Saving…',
+  'not-saved': 'Not saved',
+};
+
+/** Why nothing can be written, and what to do. */
+export const troubles: Record<Trouble, string> = {
+  full: 'Not saved: the browser has no room left. Save everything to a file now; then free some room on the disk and try again.',
+  denied:
+    'Not saved: this browser keeps nothing for the page, as in a private window. What is entered is gone when the page is closed; save everything to a file before that.',
+  newer:
+    'Shown, not changed: these records were kept by a newer Tidemark. Reload the page to get the newer one, or save everything to a file.',
+  outdated:
+    'Not saved: a newer Tidemark has been opened in another window. Save everything to a file, then reload this page.',
+  failed: 'Not saved: the browser refused to write. Try again, or save everything to a file.',
+};
+
+export const trouble = {
+  blocked:
+    'Waiting: Tidemark is open in another window in an older version. Close that window, and this page goes on. What is entered here meanwhile can be saved to a file.',
+  again: 'Try again',
+  save: 'Save everything to a file',
+};
+
+const count = (n: number, one: string, many: string): string =>
+  n === 1 ? `1 ${one}` : `${n} ${many}`;
+
+export const page = {
+  title: 'Keeping and backup',
+  lead: 'Every change is kept at once in this browser, on this machine, and nowhere else. A backup is the only other copy.',
+  here: 'Kept on this machine',
+  standing: {
+    opening: 'The records are being opened.',
+    saved: 'All that was changed is saved.',
+    saving: 'The last change is being saved.',
+    'not-saved': 'The last change is not saved.',
+    still: 'Nothing has been changed since the page was opened.',
+  },
+  promise: {
+    promised: 'The browser has promised to keep it even when the disk runs short.',
+    refused:
+      'The browser has not promised to keep it when the disk runs short. It may do so once the page is used often or installed; make backups.',
+    unasked:
+      'When the first child of your own is added, the browser is asked to keep it even when the disk runs short.',
+    ask: 'Ask the browser again',
+  },
+  link: 'What is saved and where, backups, and what was removed',
+};
+
+export const backup = {
+  title: 'Backup',
+  help: 'One file with every child and every source, reflex and talk of your own. It can be opened here or on another machine. It holds everything in plain text: keep it where the records themselves may be kept.',
+  save: 'Save a backup',
+  saved: 'Backup handed to the browser to be saved.',
+  never: 'No backup has been made on this machine.',
+  last: (on: CivilDate): string => `Last backup: ${dateWords(on)}.`,
+  changed: (n: number): string =>
+    n === 0
+      ? 'Nothing of your own has changed since.'
+      : `${count(n, 'entry of your own has', 'entries of your own have')} changed since.`,
+  due: (n: number): string => `${count(n, 'entry', 'entries')} changed since the last backup`,
+  open: 'Open a backup',
+  folder: {
+    title: 'Backups by themselves',
+    help: 'Choose a folder, such as one on a USB stick or a shared drive, and a backup is written there a little after each change: one file a day.',
+    choose: 'Choose a folder',
+    in: (name: string): string => `Backups are written to the folder “${name}”.`,
+    closed: (name: string): string =>
+      `The browser must be allowed again to write to the folder “${name}”. Until then no backup goes there.`,
+    failed:
+      'The folder could not be written to: it may be gone or full. No backup goes there; save one by hand, or choose a folder again.',
+    allow: 'Allow again',
+    leave: 'Write no more there',
+    cannot: 'This browser cannot write to a folder by itself; save a backup by hand.',
+  },
+};
+
+export const kinds: Record<BackupTable, string> = {
+  cases: 'child',
+  own: 'source or reflex of your own',
+  talks: 'talk',
+};
+
+export const preview = {
+  title: (on: CivilDate): string => `Backup of ${dateWords(on)}`,
+  sum: (fresh: number, changed: number, same: number): string =>
+    `${fresh} new, ${changed} changed, ${same} the same.`,
+  unread: (n: number): string =>
+    `${count(n, 'entry', 'entries')} could not be read and would be left out.`,
+  nothing: 'All of it is here already, just as in the backup.',
+  fresh: 'New',
+  changed: 'Changed',
+  same: (n: number): string => `The same: ${n}`,
+  takes: { mine: 'keep mine', theirs: 'take the backup’s', both: 'keep both' },
+  takeNew: 'take',
+  take: 'Take what is chosen',
+  leave: 'Leave it',
+  taken: (n: number): string => `${count(n, 'entry', 'entries')} taken from the backup.`,
+};
+
+/** What is wrong with a file that is to be a backup. */
+export function backupSentence(problem: BackupProblem): string {
+  switch (problem.code) {
+    case 'too-large':
+      return `The file is about ${problem.megabytes} MB; a backup is at most ${problem.limitMegabytes} MB. Nothing has changed.`;
+    case 'cut-short':
+      return 'The file ends in the middle, as if a copy was cut short. Copy or save it again, whole. Nothing has changed.';
+    case 'newer-backup':
+      return `The backup was saved by a newer Tidemark (version ${problem.version}). Update Tidemark to open it. Nothing has changed.`;
+    case 'twice':
+      return `The backup names one entry twice (${problem.id}), so it was not written by Tidemark. Nothing has changed.`;
+    case 'sealed':
+      return 'The backup is locked with a passphrase. Nothing has changed.';
+    case 'wrong-key':
+      return 'The passphrase does not open this backup. Nothing has changed.';
+    case 'too-deep':
+    case 'not-a-backup':
+      return 'The file is not a Tidemark backup. Choose a file that was saved as one. Nothing has changed.';
+  }
+}
+
+export const bin = {
+  title: 'Bin',
+  help: (days: number): string =>
+    `What is removed lies here for ${days} days and can be brought back.`,
+  none: 'The bin is empty.',
+  goes: (on: CivilDate): string => `goes for good on ${dateWords(on)}`,
+  restore: 'Bring back',
+  restoreOf: (name: string): string => `Bring back ${name}`,
+  forGood: 'Remove for good',
+  forGoodOf: (name: string): string => `Remove ${name} for good`,
+  empty: 'Empty the bin',
+  sure: 'This cannot be undone.',
+  cancel: 'Keep',
+  link: (n: number): string => `Bin (${n})`,
+  unnamed: 'something that cannot be read',
+};
+
+export const clash = {
+  title: 'Changed in two windows',
+  help: 'Both windows changed the same thing, each otherwise. Both are kept until you choose; for now the record says what was saved first.',
+  of: (label: string): string => `Which is right for ${label}?`,
+  mine: 'saved second',
+  theirs: 'saved first',
+  decide: 'Keep what is chosen',
+  gone: 'The child has been removed since.',
+  dismiss: 'Put this away',
+  refused: 'So chosen, the record would contradict itself; choose otherwise or change it by hand.',
+  link: (n: number): string =>
+    `${count(n, 'record was', 'records were')} changed otherwise in two windows: choose`,
+};
+
+const FIELDS: Record<string, string> = {
+  note: 'note',
+  question: 'question for the team',
+  archived: 'archive',
+  sheet: 'sheet for the next visit',
+  family: 'family’s page',
+};
+
+const capital = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1);
+
+/** Where a point stands: `Visit of 11 May 2026, Alder: Moro reflex, left`. */
+export function pointWords({ path }: Point, reflexName: (id: string) => string): string {
+  const [kind, name = '', what, third = '', side = ''] = path;
+  switch (kind) {
+    case 'label':
+      return 'Label';
+    case 'birth':
+      return 'Birth and dating';
+    case 'invented':
+      return 'Invented';
+    case 'tag':
+      return 'Tag';
+    case 'decision':
+      return `Decision of ${name}`;
+    case 'visit':
+      break;
+    default:
+      return capital(FIELDS[name] ?? name);
+  }
+  const [on = '', ...examiner] = name.split(' ');
+  const visit = [
+    `Visit of ${dateWords(on as CivilDate)}`,
+    ...(examiner.length > 0 && examiner[0] ? [examiner.join(' ')] : []),
+  ].join(', ');
+  if (what === undefined) return visit;
+  if (what === 'finding') return `${visit}: ${reflexName(third)}, ${side}`;
+  return `${visit}: ${what === 'milestone' ? third : (FIELDS[third] ?? third)}`;
+}
+
+const wordOf = (words: Readonly<Record<string, string>>, code: unknown): string | undefined =>
+  typeof code === 'string' && Object.hasOwn(words, code) ? words[code] : undefined;
+
+/** What one of the two said. */
+export function valueWords({ path }: Point, value: unknown): string {
+  if (value === undefined || value === null || value === '') return 'nothing';
+  if (typeof value === 'string') return value;
+  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  if (path[0] === 'visit' && path.length === 2) return 'the visit as it was changed';
+  if (typeof value === 'number') return String(value);
+  if (typeof value !== 'object') return '';
+  const { response, state, note, born, due, gestation, dating, text, who, seen } = value as Record<
+    string,
+    unknown
+  >;
+  if (typeof response === 'string') {
+    const [word, infant] = [wordOf(responses, response), wordOf(states, state)];
+    return [
+      word ?? response,
+      ...(infant && state !== 'not-recorded' ? [infant] : []),
+      ...(note ? [note as string] : []),
+    ].join(', ');
+  }
+  if (typeof born === 'string')
+    return [
+      `born ${born}`,
+      ...(gestation ? [`at ${gestation as string}`] : []),
+      ...(due ? [`due ${due as string}`] : []),
+      ...(typeof dating === 'string' && isDatingMethod(dating) ? [datings[dating]] : []),
+    ].join(', ');
+  if (typeof text === 'string') return [text, ...(who ? [who as string] : [])].join(', ');
+  if (typeof seen === 'boolean') return seen ? 'seen' : 'not seen';
+  return Object.values(value as Record<string, unknown>)
+    .flat()
+    .map(String)
+    .join(', ');
+}

@@ -1,0 +1,48 @@
+/**
+ * What can go wrong, tried and counted: a row for each kind of fault, with what was lost. Serves the
+ * built site itself. `npm run test:faults -- --kills 100 --seed 7`.
+ */
+import { parseArgs } from 'node:util';
+import { preview } from 'vite';
+import { kills } from './kills.js';
+
+const { values } = parseArgs({
+  options: {
+    kills: { type: 'string', default: '100' },
+    seed: { type: 'string', default: '1' },
+    port: { type: 'string', default: process.env.TEST_PORT ?? '4874' },
+  },
+});
+
+/** @typedef {{ tried: string; times: number; lost: string; failed: boolean }} Row */
+
+/** Each fault gives a row. @type {((site: string) => Promise<Row>)[]} */
+const FAULTS = [
+  async (site) => {
+    const sum = await kills({
+      site,
+      times: Number(values.kills),
+      seed: Number(values.seed),
+      onkill: (n) => n % 10 === 0 && process.stderr.write(`killed ${n} times\n`),
+    });
+    return {
+      tried: `browser killed while writing (${sum.confirmed} changes confirmed)`,
+      times: sum.tried,
+      lost: `${sum.lost} lost, ${sum.torn} half written`,
+      failed: sum.lost + sum.torn > 0,
+    };
+  },
+];
+
+const server = await preview({
+  configFile: 'preview.config.ts',
+  preview: { port: Number(values.port), host: '127.0.0.1', strictPort: true },
+});
+try {
+  const rows = [];
+  for (const fault of FAULTS) rows.push(await fault(`http://127.0.0.1:${values.port}`));
+  console.table(rows.map(({ tried, times, lost }) => ({ tried, times, lost })));
+  if (rows.some(({ failed }) => failed)) process.exitCode = 1;
+} finally {
+  await server.close();
+}

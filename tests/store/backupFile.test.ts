@@ -1,0 +1,126 @@
+/** The backup file: out and in again, sealed or not, and whatever a hostile file may hold. */
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+  backupBytes,
+  BACKUP_TABLES,
+  backupTooLarge,
+  MAX_BACKUP_BYTES,
+  readBackup,
+  type Backup,
+} from '../../src/lib/store/backupFile.ts';
+
+const bytesOf = (text: string): Uint8Array => new TextEncoder().encode(text);
+const code = async (text: string): Promise<string> => {
+  const read = await readBackup(bytesOf(text));
+  return read.ok ? 'read' : read.problem.code;
+};
+
+const item = fc.record({
+  table: fc.constantFrom(...BACKUP_TABLES),
+  id: fc.stringMatching(/^[\w-]{1,20}$/),
+  text: fc.string({ unit: 'grapheme' }).filter((text) => text.isWellFormed()),
+});
+const backups: fc.Arbitrary<Backup> = fc.record({
+  at: fc
+    .date({ noInvalidDate: true, min: new Date(0), max: new Date('2100-01-01') })
+    .map((d) => d.toISOString()),
+  items: fc.uniqueArray(item, { selector: ({ table, id }) => `${table} ${id}`, maxLength: 20 }),
+  small: fc.constant({ 'tidemark-settings': '{}' }),
+});
+
+const GOOD: Backup = {
+  at: '2026-06-08T10:00:00.000Z',
+  items: [{ table: 'cases', id: 'a', text: 'one' }],
+  small: {},
+};
+const text = async (): Promise<string> => new TextDecoder().decode(await backupBytes(GOOD));
+
+describe('a backup', () => {
+  test('out and in again is the same', async () => {
+    await fc.assert(
+      fc.asyncProperty(backups, async (backup) => {
+        expect(await readBackup(await backupBytes(backup))).toEqual({ ok: true, backup });
+      }),
+    );
+  });
+
+  test('in an envelope is opened by the same, and by no other', async () => {
+    const turned = (bytes: Uint8Array, by: number): Promise<Uint8Array> =>
+      Promise.resolve(bytes.map((byte) => byte ^ by));
+    const envelope = (by: number) => ({
+      seal: (bytes: Uint8Array) => turned(bytes, by),
+      open: (bytes: Uint8Array) => turned(bytes, by),
+    });
+    const sealed = await backupBytes(GOOD, envelope(90));
+    expect(await readBackup(sealed, envelope(90))).toEqual({ ok: true, backup: GOOD });
+    expect(await readBackup(sealed, envelope(91))).toMatchObject({ ok: false });
+    const shut = { seal: envelope(1).seal, open: () => Promise.reject(new Error('wrong')) };
+    expect(await readBackup(sealed, shut)).toEqual({ ok: false, problem: { code: 'wrong-key' } });
+  });
+
+  test('of a newer version, cut short, or naming an entry twice is refused as such', async () => {
+    const whole = await text();
+    expect(await code(whole.replace('"version": 1', '"version": 2'))).toBe('newer-backup');
+    expect(await code(whole.slice(0, whole.length - 20))).toBe('cut-short');
+    const twice = await backupBytes({ ...GOOD, items: [...GOOD.items, ...GOOD.items] });
+    expect(await readBackup(twice)).toEqual({ ok: false, problem: { code: 'twice', id: 'a' } });
+  });
+});
+
+describe('a hostile file', () => {
+  test.each([
+    ['nothing', ''],
+    ['another program’s', '{"format":"other"}'],
+    ['a case file', '{"format":"tidemark-case","version":1}'],
+    [
+      'a table that is not ours',
+      '{"format":"tidemark-backup","version":1,"at":"2026-06-08T10:00:00Z","items":[{"table":"small","id":"a","text":""}]}',
+    ],
+    [
+      'an id that is a path',
+      '{"format":"tidemark-backup","version":1,"at":"2026-06-08T10:00:00Z","items":[{"table":"cases","id":"../a","text":""}]}',
+    ],
+    [
+      'a name that reaches into every object',
+      '{"format":"tidemark-backup","version":1,"__proto__":{"x":1},"at":"2026-06-08T10:00:00Z","items":[]}',
+    ],
+    [
+      'a constructor',
+      '{"format":"tidemark-backup","version":1,"at":"2026-06-08T10:00:00Z","items":[],"small":{"constructor":"x"}}',
+    ],
+  ])('%s is no backup', async (_, given) => {
+    expect(await code(given)).toBe('not-a-backup');
+    expect(({} as Record<string, unknown>)['x']).toBeUndefined();
+  });
+
+  test('nested without end, or in another encoding, is refused', async () => {
+    const deep = `{"format":"tidemark-backup","a":${'['.repeat(100_000)}${']'.repeat(100_000)}}`;
+    expect(await code(deep)).toBe('too-deep');
+    const wide = new Uint8Array([0xff, 0xfe, ...bytesOf('{"format":"tidemark-backup"}')]);
+    expect(await readBackup(wide)).toEqual({ ok: false, problem: { code: 'not-a-backup' } });
+  });
+
+  test('larger than any honest one is refused before it is read', () => {
+    expect(backupTooLarge(MAX_BACKUP_BYTES)).toBeUndefined();
+    expect(backupTooLarge(MAX_BACKUP_BYTES + 1)).toMatchObject({ code: 'too-large' });
+  });
+
+  test('with any change to its bytes gets an answer', async () => {
+    const whole = bytesOf(await text());
+    await fc.assert(
+      fc.asyncProperty(
+        fc.array(fc.tuple(fc.nat({ max: whole.length - 1 }), fc.nat({ max: 255 })), {
+          maxLength: 8,
+        }),
+        fc.nat({ max: whole.length }),
+        async (changes, length) => {
+          const bytes = whole.slice(0, length);
+          for (const [at, byte] of changes) if (at < length) bytes[at] = byte;
+          expect(await readBackup(bytes)).toHaveProperty('ok');
+        },
+      ),
+      { numRuns: 2000 },
+    );
+  });
+});
