@@ -3,6 +3,7 @@ import { ATLAS_PARTS } from '../atlas/atlas.ts';
 import { openStore } from '../store/store.ts';
 import { DEMO_ID, demoCase } from './demo.ts';
 import { Desk } from './desk.svelte.ts';
+import { Incoming } from './incoming.svelte.ts';
 import { Judgement } from './judgement.svelte.ts';
 import { isOwn, Library } from './library.svelte.ts';
 import { readDraft, writeDraft } from './draft.ts';
@@ -46,6 +47,8 @@ export const view = new View();
 /** The first time, the invented child is shown at once; later, what was open is waited for. */
 export const desk = new Desk(library.known, lastOpen ? [] : seed, lastOpen);
 desk.draft = readDraft(tabStorage());
+/** What came from another system and waits to be looked through. */
+export const incoming = new Incoming(desk, library.known);
 /** Talks of the reader's own. */
 export const talks = new Talks();
 /** What is tried on the open child and kept nowhere. */

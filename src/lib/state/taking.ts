@@ -1,6 +1,7 @@
 /** What a bundle would change among the children that are here, before anything does. */
 import { caseText } from '../case/file.ts';
 import type { Case } from '../case/case.ts';
+import type { PlannedChild } from '../store/sheet/plan.ts';
 import type { BundleChild } from '../store/fhir/open.ts';
 import { addressOf } from '../store/fhir/names.ts';
 import type { Kept } from '../store/store.ts';
@@ -42,3 +43,7 @@ export const takenFrom = (offers: readonly { offer: Offer; way: Way }[]): Kept[]
     if (way === 'leave') return [];
     return [{ id: way === 'replace' && here ? here.id : newId(), record }];
   });
+
+/** Children of a sheet as they are put on the desk: with what was added, or as new ones. */
+export const addedTo = (children: readonly PlannedChild[]): Kept[] =>
+  children.map(({ here, record }) => ({ id: here?.id ?? newId(), record }));

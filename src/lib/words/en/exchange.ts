@@ -63,7 +63,8 @@ export function leftOutSentence(leftOut: readonly LeftOut[]): string | undefined
 }
 
 export const incoming = {
-  title: 'What would be taken over',
+  none: 'Nothing has been opened.',
+  noneHelp: 'Open a FHIR bundle or a sheet of findings on the page of all children.',
   from: (name: string): string => `From ${name}. Nothing has changed yet.`,
   bundle: 'A FHIR bundle',
   child: (born: string, visits: number, findings: number): string =>
@@ -83,4 +84,5 @@ export const incoming = {
   cancel: 'Cancel',
   nothing: 'Nothing is chosen to be taken over.',
   saveBundle: 'Save as FHIR R4 bundle',
+  server: 'A FHIR server',
 };

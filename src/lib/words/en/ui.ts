@@ -87,6 +87,7 @@ export const notices = {
     'child-changed': 'Details changed.',
     'child-removed': 'Child removed.',
     'file-opened': 'Case file opened.',
+    'records-taken': 'Taken over.',
     'visit-added': 'Visit added.',
     'visit-changed': 'Visit changed.',
     'visit-removed': 'Visit removed.',
@@ -105,6 +106,7 @@ export const notices = {
     'child-changed': 'Undone: the details are as before.',
     'child-removed': 'Undone: the child is back.',
     'file-opened': 'Undone: the child from the file is taken out again.',
+    'records-taken': 'Undone: everything is as it was before.',
     'visit-added': 'Undone: the visit is taken out again.',
     'visit-changed': 'Undone: the visit is as before.',
     'visit-removed': 'Undone: the visit is back.',
@@ -118,7 +120,7 @@ export const notices = {
     'examples-added': 'Undone: the invented children are taken out again.',
     'examples-cleared': 'Undone: the invented children are back.',
   },
-  drop: 'Let go to open the case file.',
+  drop: 'Let go to open the file.',
   refusedFile: 'The file was not opened; nothing has changed.',
 };
 
