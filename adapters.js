@@ -4,8 +4,9 @@ import { copyFileSync, existsSync, mkdirSync, readFileSync, writeFileSync } from
 import { join } from 'node:path';
 import adapterStatic from '@sveltejs/adapter-static';
 
-/** Where the website goes; a test builds another version elsewhere. */
-const SITE = process.env.SITE_DIR ?? 'dist';
+/** Where the website goes, and the build that may ask a server; a test builds another version elsewhere. */
+const SITE =
+  process.env.SITE_DIR ?? (process.argv.includes('connected') ? 'dist-connected' : 'dist');
 const SINGLE = 'dist-single';
 const FILE = 'tidemark.html';
 

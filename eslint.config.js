@@ -19,6 +19,7 @@ export default defineConfig(
     'dist/',
     'dist-cli/',
     'dist-single/',
+    'dist-connected/',
     'coverage/',
     'playwright-report/',
     'test-results/',

@@ -4,6 +4,6 @@ import { defineConfig } from 'vite';
 export default defineConfig({
   base: process.env.BASE ?? '/',
   appType: 'mpa',
-  build: { outDir: 'dist' },
+  build: { outDir: process.env.SITE_DIR ?? 'dist' },
   preview: { port: Number(process.env.PORT ?? 4173), host: '127.0.0.1', strictPort: true },
 });

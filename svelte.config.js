@@ -4,6 +4,10 @@ import { versionName } from './version.js';
 
 const serving = process.argv.includes('dev'); // hot reload needs a socket; a built page opens none
 const single = process.argv.includes('single'); // vite build --mode single
+/** The connected build may ask a FHIR server; the usual ones connect to nothing (vite build --mode connected). */
+const connected = process.argv.includes('connected');
+/** Any server by https, and one on this very machine. */
+const SERVERS = /** @type {const} */ (['https:', 'http://localhost:*', 'http://127.0.0.1:*']);
 
 /** @type {import('@sveltejs/kit').Config} */
 export default {
@@ -31,7 +35,7 @@ export default {
         'style-src-attr': ['unsafe-hashes', 'sha256-S8qMpvofolR8Mpjy4kQvEm7m1q8clzU4dfDH0AmvZjo='], // the route announcer's one attribute
         'img-src': ['self', 'data:', 'blob:'],
         'font-src': ['self', 'data:'],
-        'connect-src': serving ? ['self', 'ws:'] : ['none'],
+        'connect-src': serving ? ['self', 'ws:'] : connected ? [...SERVERS] : ['none'],
         'object-src': ['none'],
         'base-uri': ['none'],
         'form-action': ['none'],

@@ -3,6 +3,8 @@ import { defineConfig } from 'vitest/config';
 
 export default defineConfig(({ mode }) => ({
   plugins: [sveltekit()],
+  // in the usual build whatever hangs on it falls away
+  define: { __CONNECTED__: JSON.stringify(mode === 'connected') },
   build: {
     // fonts stay files of their own, so that the first script stays small; one file has all inside
     assetsInlineLimit: mode === 'single' ? Number.MAX_SAFE_INTEGER : 0,

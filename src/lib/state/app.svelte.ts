@@ -6,6 +6,7 @@ import { DEMO_ID, demoCase } from './demo.ts';
 import { Aside } from './aside.svelte.ts';
 import { Backups } from './backups.svelte.ts';
 import { Desk } from './desk.svelte.ts';
+import { Incoming } from './incoming.svelte.ts';
 import { Judgement } from './judgement.svelte.ts';
 import { Keeping } from './keeping.svelte.ts';
 import { isOwn, Library } from './library.svelte.ts';
@@ -62,6 +63,8 @@ export const view = new View();
 /** The first time, the invented child is shown at once; later, what was open is waited for. */
 export const desk = new Desk(library.known, lastOpen ? [] : seed, lastOpen, keeping);
 desk.draft = readDraft(tabStorage());
+/** What came from another system and waits to be looked through. */
+export const incoming = new Incoming(desk, library.known);
 /** Talks of the reader's own. */
 export const talks = new Talks(keeping);
 /** What the browser says of its storage; undefined where it says nothing. */

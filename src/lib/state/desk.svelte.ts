@@ -37,6 +37,7 @@ export type Did =
   | 'child-changed'
   | 'child-removed'
   | 'file-opened'
+  | 'records-taken'
   | 'visit-added'
   | 'visit-changed'
   | 'visit-removed'
@@ -163,6 +164,15 @@ export class Desk {
     const tooLarge = sizeProblem(file.size);
     if (tooLarge) return refused(tooLarge);
     return this.#added(parseCaseText(await file.text(), this.#atlas), 'file-opened');
+  }
+
+  /** Records put in place of those with their ids, or beside the others, in one step; the first is opened. */
+  takeRecords(records: readonly Kept[]): void {
+    const [first] = records;
+    if (!first) return;
+    const kept = this.shelf.map((old) => records.find(({ id }) => id === old.id) ?? old);
+    const fresh = records.filter(({ id }) => !this.shelf.some((old) => old.id === id));
+    this.#become({ shelf: [...kept, ...fresh], openId: first.id }, 'records-taken');
   }
 
   changeChild(child: RawChild): Parsed<Case> {

@@ -63,7 +63,7 @@ function installed(name: string): Promise<number> {
       opening.result.close();
       resolve(Math.floor(version / NATIVE));
     };
-    opening.onerror = (event) => {
+    opening.onerror = (event: { preventDefault(): void }) => {
       event.preventDefault();
       if (isNew) resolve(0);
       else reject(opening.error ?? new Error('the database did not open'));

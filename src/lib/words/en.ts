@@ -9,6 +9,7 @@ import * as body from './en/body.ts';
 import * as chart from './en/chart.ts';
 import * as children from './en/children.ts';
 import * as course from './en/course.ts';
+import * as exchange from './en/exchange.ts';
 import * as forms from './en/forms.ts';
 import * as keeping from './en/keeping.ts';
 import * as judge from './en/judge.ts';
@@ -23,6 +24,7 @@ import * as quizPages from './en/quizPages.ts';
 import * as renewal from './en/renewal.ts';
 import * as report from './en/report.ts';
 import * as sheet from './en/sheet.ts';
+import * as sheets from './en/sheets.ts';
 import * as table from './en/table.ts';
 import * as talks from './en/talks.ts';
 import * as takeaway from './en/takeaway.ts';
@@ -39,6 +41,7 @@ export const en = {
   chart,
   children,
   course,
+  exchange,
   forms,
   keeping,
   judge,
@@ -51,6 +54,7 @@ export const en = {
   renewal,
   report,
   sheet,
+  sheets,
   table,
   talks,
   quiz,

@@ -22,7 +22,7 @@ export const page = {
   title: 'Children',
   lead: 'Kept in this browser on this machine, and nowhere else.',
   add: 'New child',
-  openHelp: 'or drop one anywhere on the page',
+  openHelp: 'a FHIR bundle or a sheet of findings (CSV) too; or drop one anywhere on the page',
   none: 'No child is kept here.',
   unread: 'Records that could not be read',
   examples: {

@@ -84,6 +84,7 @@ export const notices = {
     'child-changed': 'Details changed.',
     'child-removed': 'Child removed.',
     'file-opened': 'Case file opened.',
+    'records-taken': 'Taken over.',
     'visit-added': 'Visit added.',
     'visit-changed': 'Visit changed.',
     'visit-removed': 'Visit removed.',
@@ -105,6 +106,7 @@ export const notices = {
     'child-changed': 'Undone: the details are as before.',
     'child-removed': 'Undone: the child is back.',
     'file-opened': 'Undone: the child from the file is taken out again.',
+    'records-taken': 'Undone: everything is as it was before.',
     'visit-added': 'Undone: the visit is taken out again.',
     'visit-changed': 'Undone: the visit is as before.',
     'visit-removed': 'Undone: the visit is back.',
@@ -121,7 +123,7 @@ export const notices = {
     'backup-taken': 'Undone: the children are as before the backup.',
     'clash-decided': 'Undone: the record is as before the choice.',
   },
-  drop: 'Let go to open the case file.',
+  drop: 'Let go to open the file.',
   refusedFile: 'The file was not opened; nothing has changed.',
 };
 

@@ -1,0 +1,64 @@
+/** What has been opened from a file and waits to be looked through before anything changes. */
+import type { Atlas } from '../atlas/atlas.ts';
+import type { LeftOut } from '../store/fhir/read.ts';
+import type { Sheet } from '../store/sheet/read.ts';
+import { problemWords } from '../words/en/problems.ts';
+import type { Desk } from './desk.svelte.ts';
+import type { Offer } from './taking.ts';
+
+export interface IncomingBundle {
+  kind: 'bundle';
+  name: string;
+  offers: readonly Offer[];
+  leftOut: readonly LeftOut[];
+}
+
+export interface IncomingSheet {
+  kind: 'sheet';
+  name: string;
+  sheet: Sheet;
+}
+
+/** What became of a file: opened as a case, waiting to be looked through, or refused with sentences. */
+export type Received = { as: 'case' | 'waiting' } | { as: 'refused'; sentences: readonly string[] };
+
+/** A file as far as it is needed here. */
+export interface IncomingFile {
+  name: string;
+  size: number;
+  arrayBuffer(): Promise<ArrayBuffer>;
+}
+
+export class Incoming {
+  waiting = $state.raw<IncomingBundle | IncomingSheet | undefined>(undefined);
+  readonly #desk: Desk;
+  readonly #atlas: Atlas;
+
+  constructor(desk: Desk, atlas: Atlas) {
+    this.#desk = desk;
+    this.#atlas = atlas;
+  }
+
+  /** Opens a file by what is in it, whatever it is called. What reads it is loaded only now. */
+  async receive(file: IncomingFile): Promise<Received> {
+    const { readIncoming } = await import('./receive.ts');
+    const read = await readIncoming(file, this.#atlas, this.#desk.shelf);
+    switch (read.kind) {
+      case 'refused':
+        return { as: 'refused', sentences: read.sentences };
+      case 'case': {
+        const parsed = await this.#desk.openFile(read.file);
+        return parsed.ok
+          ? { as: 'case' }
+          : { as: 'refused', sentences: parsed.problems.map(problemWords) };
+      }
+      default:
+        this.waiting = read;
+        return { as: 'waiting' };
+    }
+  }
+
+  discard(): void {
+    this.waiting = undefined;
+  }
+}

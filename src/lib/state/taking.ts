@@ -1,0 +1,49 @@
+/** What a bundle would change among the children that are here, before anything does. */
+import { caseText } from '../case/file.ts';
+import type { Case } from '../case/case.ts';
+import type { PlannedChild } from '../store/sheet/plan.ts';
+import type { BundleChild } from '../store/fhir/open.ts';
+import { addressOf } from '../store/fhir/names.ts';
+import type { Kept } from '../store/store.ts';
+import { newId } from './ids.ts';
+
+/** How a child of a bundle stands to those here. */
+export type Standing = 'new' | 'same' | 'changed';
+export type Way = 'add' | 'replace' | 'leave';
+
+export interface Offer {
+  record: Case;
+  standing: Standing;
+  /** The child here that it is, by the address both go by. */
+  here: Kept | undefined;
+  /** What can be done with it, the first unless another is chosen. */
+  ways: readonly Way[];
+}
+
+const WAYS: Readonly<Record<Standing, readonly Way[]>> = {
+  new: ['add', 'leave'],
+  same: ['leave', 'add'],
+  changed: ['replace', 'add', 'leave'],
+};
+
+/** Each child of a bundle beside the one here that has its address. */
+export function offersOf(children: readonly BundleChild[], shelf: readonly Kept[]): Offer[] {
+  const known = new Map(shelf.map((kept) => [addressOf(kept.id), kept]));
+  return children.map(({ addresses, record }) => {
+    const here = addresses.map((address) => known.get(address)).find((kept) => kept !== undefined);
+    const same = here && caseText(here.record) === caseText(record);
+    const standing: Standing = !here ? 'new' : same ? 'same' : 'changed';
+    return { record, standing, here, ways: WAYS[standing] };
+  });
+}
+
+/** What is put on the desk: records under the id of the one they replace, or under one of their own. */
+export const takenFrom = (offers: readonly { offer: Offer; way: Way }[]): Kept[] =>
+  offers.flatMap(({ offer: { record, here }, way }) => {
+    if (way === 'leave') return [];
+    return [{ id: way === 'replace' && here ? here.id : newId(), record }];
+  });
+
+/** Children of a sheet as they are put on the desk: with what was added, or as new ones. */
+export const addedTo = (children: readonly PlannedChild[]): Kept[] =>
+  children.map(({ here, record }) => ({ id: here?.id ?? newId(), record }));

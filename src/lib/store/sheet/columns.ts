@@ -1,0 +1,71 @@
+/** Which column of a sheet holds what: guessed from its names, and changed by the reader. */
+
+export const FIELDS = [
+  'reflex',
+  'side',
+  'response',
+  'date',
+  'child',
+  'examiner',
+  'state',
+  'note',
+  'born',
+  'gestation',
+  'due',
+] as const;
+
+export type SheetField = (typeof FIELDS)[number];
+
+/** Without these nothing can be read. */
+export const NEEDED: readonly SheetField[] = ['reflex', 'response', 'date'];
+
+/** A field to the number of its column, counted from 0. */
+export type Columns = Readonly<Partial<Record<SheetField, number>>>;
+
+/** Words of a column's name, in the order in which they are believed. Common practice, no source. */
+const WORDS: Readonly<Record<SheetField, readonly string[]>> = {
+  reflex: ['reflex', 'reaction', 'test', 'item', 'sign'],
+  side: ['side', 'laterality', 'left/right', 'l/r'],
+  response: ['response', 'result', 'finding', 'answer', 'value'],
+  date: ['visit_date', 'date of visit', 'visit date', 'exam date', 'date of exam', 'seen', 'date'],
+  child: ['child', 'label', 'patient', 'infant', 'baby', 'code', 'id'],
+  examiner: ['examiner', 'therapist', 'seen by', 'examined by', 'by'],
+  state: ['state', 'behavioural state', 'alertness'],
+  note: ['note', 'notes', 'comment', 'comments', 'remark', 'remarks'],
+  born: ['born', 'birth date', 'date of birth', 'birthdate', 'dob', 'birth'],
+  gestation: ['gestation_at_birth', 'gestation at birth', 'gestational age', 'gestation', 'ga'],
+  due: ['due date', 'due', 'expected date of delivery', 'edd'],
+};
+
+const plain = (name: string): string =>
+  name
+    .toLowerCase()
+    .replaceAll(/[\s_.:-]+/g, ' ')
+    .trim();
+
+/** How well a name fits a field: whole first, then as a word in it. */
+function fit(name: string, field: SheetField): number {
+  const said = plain(name);
+  const words = WORDS[field].map(plain);
+  const whole = words.indexOf(said);
+  if (whole >= 0) return 100 - whole;
+  const within = words.findIndex((word) => word.length > 2 && ` ${said} `.includes(` ${word} `));
+  return within >= 0 ? 50 - within : 0;
+}
+
+/** A column for each field, each column once, the best fit first. */
+export function guessColumns(header: readonly string[]): Columns {
+  const fits = FIELDS.flatMap((field) =>
+    header.map((name, column) => ({ field, column, score: fit(name, field) })),
+  )
+    .filter(({ score }) => score > 0)
+    .sort((a, b) => b.score - a.score);
+  const chosen: Partial<Record<SheetField, number>> = {};
+  const taken = new Set<number>();
+  for (const { field, column } of fits) {
+    if (chosen[field] !== undefined || taken.has(column)) continue;
+    chosen[field] = column;
+    taken.add(column);
+  }
+  return chosen;
+}

@@ -1,0 +1,133 @@
+/** English for a clinic's own sheet: its columns, its words, what it would add, and what is wrong in a cell. */
+import type { CellProblem } from '../../store/sheet/plan.ts';
+import type { SheetField } from '../../store/sheet/columns.ts';
+import type { DateOrder } from '../../store/sheet/dates.ts';
+import type { SheetProblem } from '../../store/sheet/read.ts';
+import type { SheetSide, Valued } from '../../store/sheet/values.ts';
+import type { Side } from '../../atlas/types.ts';
+import { problemWords } from './problems.ts';
+
+export const fields: Readonly<Record<SheetField, string>> = {
+  reflex: 'Reflex',
+  side: 'Side',
+  response: 'Response',
+  date: 'Date of the visit',
+  child: 'Child',
+  examiner: 'Examiner',
+  state: 'State of the infant',
+  note: 'Note',
+  born: 'Birth date',
+  gestation: 'Gestation at birth',
+  due: 'Due date',
+};
+
+export const orders: Readonly<Record<DateOrder, string>> = {
+  'year-month-day': 'year, month, day',
+  'day-month-year': 'day, month, year',
+  'month-day-year': 'month, day, year',
+};
+
+export const sheetSides: Readonly<Record<SheetSide, string>> = {
+  left: 'left',
+  right: 'right',
+  midline: 'midline',
+  both: 'left and right',
+};
+
+/** Why a table is not read, with what to mend. */
+export function sheetSentence(problem: SheetProblem): string {
+  switch (problem.code) {
+    case 'too-large':
+      return `The table is about ${problem.megabytes} MB; at most ${problem.limitMegabytes} MB are read. Divide it.`;
+    case 'no-table':
+      return 'The file is no table: its first row must name the columns, parted by commas, semicolons or tabs. Save it from the spreadsheet as CSV.';
+    case 'no-rows':
+      return 'The table has names of columns and no row below them.';
+    case 'too-many-rows':
+      return `The table has more than ${problem.limit} rows. Divide it.`;
+    case 'too-many-columns':
+      return `The table has more than ${problem.limit} columns. Take out those that hold no findings.`;
+    case 'long-cell':
+      return `Row ${problem.row}: a cell holds more than ${problem.limit} characters, as if a quotation mark were missing. Mend it in the sheet.`;
+  }
+}
+
+const listed = (sides: readonly Side[]): string => sides.join(' or ');
+
+function fault(problem: CellProblem): string {
+  switch (problem.code) {
+    case 'empty':
+      return 'is empty; fill it in.';
+    case 'bad-date':
+      return `"${problem.text}" is no date that exists, read as ${orders[problem.order]}.`;
+    case 'undecided':
+      return `"${problem.text}" is not decided; say above what it means.`;
+    case 'no-side':
+      return `the ${problem.reflex} is recorded on ${listed(problem.has)}; name one.`;
+    case 'no-child':
+      return problem.text
+        ? `nobody here is called "${problem.text}", and a new child needs a birth date with the gestation or the due date.`
+        : 'no child is named and none is open.';
+    case 'gestation':
+      return `"${problem.text}" is not understood; write weeks and days, such as 33w1d.`;
+    case 'other-birth':
+      return `${problem.text} is not the birth date of the child here (${problem.here}); it may be another child.`;
+    case 'recorded-otherwise':
+      return `says ${problem.now}, and the record says ${problem.here}; the record stays as it is.`;
+    case 'twice':
+      return `the same reflex, side and visit stand in row ${problem.first} already; keep one.`;
+    case 'record':
+      return problemWords(problem.problem);
+  }
+}
+
+/** One cell that is wrong, named as the sheet names it: `Row 7, "Result": …`. */
+export const cellSentence = (problem: CellProblem, column: string | undefined): string =>
+  `Row ${problem.row}, ${column ? `"${column}"` : fields[problem.field].toLowerCase()}: ${fault(problem)}`;
+
+const many = (n: number, one: string, more: string): string => `${n} ${n === 1 ? one : more}`;
+
+export const sheet = {
+  title: 'A sheet of findings',
+  from: (name: string, rows: number): string =>
+    `${name}: ${many(rows, 'row', 'rows')}. Nothing has changed yet.`,
+  columns: 'Which column holds what',
+  columnsHelp: 'One finding a row. Reflex, response and date are needed.',
+  none: 'no column',
+  lacking: (names: readonly string[]): string => `Choose a column for: ${names.join(', ')}.`,
+  order: 'Dates are written as',
+  orderAsked: (example: string): string =>
+    `"${example}" could be read in more than one way. Choose how dates are written.`,
+  noDates: 'No date in that column can be read.',
+  words: 'What their words mean',
+  wordsHelp: 'A word that is not decided leaves its rows out.',
+  wordsOf: {
+    reflex: 'Reflexes',
+    side: 'Sides',
+    response: 'Responses',
+    state: 'States of the infant',
+  } satisfies Record<Valued, string>,
+  undecided: 'not decided',
+  leave: 'leave these rows out',
+  wouldAdd: 'What would be added',
+  nothing: 'Nothing would be added.',
+  newChild: 'a new child',
+  visit: (on: string, examiner: string, n: number, isHere: boolean): string =>
+    `${on}${examiner ? `, ${examiner}` : ''}: ${many(n, 'finding', 'findings')}${isHere ? ' to a visit that is here' : ', a new visit'}`,
+  same: (n: number): string =>
+    `${many(n, 'finding is', 'findings are')} here already, and the same.`,
+  left: (n: number): string => `${many(n, 'row is', 'rows are')} left out as you chose.`,
+  wrong: (n: number): string =>
+    `${many(n, 'cell is', 'cells are')} wrong; their rows are not added.`,
+  more: (n: number): string => `and ${n} more`,
+  add: (n: number): string => `Add ${many(n, 'finding', 'findings')}`,
+  cancel: 'Cancel',
+  keep: 'Keep this mapping as',
+  keepHelp: 'Next time, a sheet with the same columns is read the same way.',
+  keepButton: 'Keep',
+  kept: (name: string): string => `Kept as ${name}.`,
+  notKept: 'The browser refuses to keep it.',
+  use: 'Kept mappings',
+  using: (name: string): string => `Read as ${name}.`,
+  forget: (name: string): string => `Forget ${name}`,
+};

@@ -1,0 +1,132 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import { readFile } from 'node:fs/promises';
+import { expect, more, open, test } from './support/page.ts';
+
+const give = (name: string, mimeType: string, text: string) => ({
+  name,
+  mimeType,
+  buffer: Buffer.from(text),
+});
+
+async function faults(page: Parameters<typeof open>[0]): Promise<string[]> {
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  return violations.map(({ id, nodes }) => `${id}: ${nodes.map((n) => n.target.join(' ')).join()}`);
+}
+
+test('a child goes out as a FHIR bundle and comes in again, in one step that can be undone', async ({
+  page,
+}) => {
+  await open(page, '#/report');
+  const saving = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save as FHIR R4 bundle' }).click();
+  const download = await saving;
+  expect(download.suggestedFilename()).toBe('kestrel.fhir.json');
+  const text = await readFile(await download.path(), 'utf8');
+  expect(JSON.parse(text)).toMatchObject({ resourceType: 'Bundle', type: 'collection' });
+
+  await open(page, '#/children');
+  const file = page.getByLabel('Open a case file');
+  await file.setInputFiles(give('kestrel.fhir.json', 'application/fhir+json', text));
+  await expect(page.getByRole('heading', { name: 'A FHIR bundle' })).toBeVisible();
+  await expect(page.getByText('here already, and the same')).toBeVisible();
+  await page.getByRole('button', { name: 'Take over' }).click();
+  await expect(page.getByText('Nothing is chosen')).toBeVisible();
+  await page.getByRole('button', { name: 'Cancel' }).click();
+
+  await more(page, 'Kestrel');
+  await page.getByRole('button', { name: 'Remove Kestrel' }).click();
+  await file.setInputFiles(give('kestrel.fhir.json', 'application/fhir+json', text));
+  await expect(page.getByText('not here yet')).toBeVisible();
+  expect(await faults(page)).toEqual([]);
+  await page.getByRole('button', { name: 'Take over' }).click();
+  await expect(page.getByRole('heading', { name: 'Kestrel' })).toBeVisible();
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(page.getByText('Undone: everything is as it was before.')).toBeVisible();
+});
+
+test('what a bundle holds and is not read is told; a bad one is refused, naming the entry', async ({
+  page,
+}) => {
+  const patient = { resourceType: 'Patient', id: 'p', birthDate: '2026-01-05' };
+  const gestation = {
+    resourceType: 'Observation',
+    status: 'final',
+    subject: { reference: 'Patient/p' },
+    code: { coding: [{ system: 'http://loinc.org', code: '11884-4' }] },
+    valueQuantity: { value: 36, code: 'wk' },
+  };
+  const bundle = (...resources: object[]) =>
+    JSON.stringify({
+      resourceType: 'Bundle',
+      type: 'collection',
+      entry: resources.map((resource) => ({ resource })),
+    });
+  await open(page, '#/children');
+  const file = page.getByLabel('Open a case file');
+  const named = { ...patient, name: [{ text: 'Plover' }] };
+  await file.setInputFiles(
+    give('a.json', 'application/json', bundle(named, gestation, { resourceType: 'Goal' })),
+  );
+  await expect(page.getByText('1 entry is not read: 1 × Goal, not used here.')).toBeVisible();
+  await page.getByRole('button', { name: 'Cancel' }).click();
+  await file.setInputFiles(
+    give(
+      'b.json',
+      'application/json',
+      bundle(named, { ...gestation, valueQuantity: { value: 36.2, code: 'wk' } }),
+    ),
+  );
+  await expect(page.getByText('Entry 2 (Observation)')).toBeVisible();
+});
+
+const SHEET = [
+  'Infant;Seen on;Therapist;Item;Side;Result;Comment',
+  'Kestrel;03.04.2026;PT 9;Moro;l;+;',
+  'Kestrel;03.04.2026;PT 9;Moro;r;+;café € 5',
+  'Kestrel;25.04.2026;PT 9;Mystery;l;+;',
+  'Kestrel;05.13.2026;PT 9;Galant;l;+;',
+].join('\r\n');
+
+/** As Windows-1252 writes it: the euro sign is the byte 0x80 (Encoding Standard, index windows-1252). */
+const WINDOWS = Buffer.from(SHEET.replace('€', '\u0080'), 'latin1');
+
+test("a clinic's own sheet is mapped, looked through, added and undone in one step", async ({
+  page,
+}) => {
+  await open(page, '#/children');
+  await page.getByLabel('Open a case file').setInputFiles({
+    name: 'ward.csv',
+    mimeType: 'text/csv',
+    buffer: WINDOWS,
+  });
+  await expect(page.getByRole('heading', { name: 'A sheet of findings' })).toBeVisible();
+  await page.getByLabel('Date of the visit').selectOption('Seen on');
+  await page.getByRole('radio', { name: 'day, month, year' }).check();
+  await page.getByLabel('+', { exact: true }).selectOption('elicited');
+  await expect(page.getByText('Row 4, "Item": "Mystery" is not decided')).toBeVisible();
+  await expect(page.getByText('Row 5, "Seen on": "05.13.2026" is no date')).toBeVisible();
+  await expect(page.getByText('2026-04-03, PT 9: 2 findings, a new visit')).toBeVisible();
+  expect(await faults(page)).toEqual([]);
+
+  await page.getByLabel('Keep this mapping as').fill('Ward 3');
+  await page.getByRole('button', { name: 'Keep', exact: true }).click();
+  await expect(page.getByText('Kept as Ward 3.')).toBeVisible();
+  await page.getByRole('button', { name: 'Add 2 findings' }).click();
+  await expect(page.getByText('3 April 2026').first()).toBeVisible();
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(page.getByText('3 April 2026')).toHaveCount(0);
+
+  await open(page, '#/children');
+  await page.getByLabel('Open a case file').setInputFiles({
+    name: 'ward.csv',
+    mimeType: 'text/csv',
+    buffer: WINDOWS,
+  });
+  await page.getByRole('button', { name: 'Ward 3', exact: true }).click();
+  await expect(page.getByRole('button', { name: 'Add 2 findings' })).toBeVisible();
+});
+
+test('the page of what was opened says so when nothing was', async ({ page }) => {
+  await open(page, '#/incoming');
+  await expect(page.getByRole('heading', { name: 'Nothing has been opened.' })).toBeVisible();
+});

@@ -1,0 +1,267 @@
+/** A clinic's own sheet: cells, dates, words, and what it would add. Dates are checked against luxon. */
+import fc from 'fast-check';
+import { DateTime } from 'luxon';
+import { describe, expect, test } from 'vitest';
+import { ATLAS } from '../../../src/lib/atlas/atlas.ts';
+import type { Case } from '../../../src/lib/case/case.ts';
+import { caseText } from '../../../src/lib/case/file.ts';
+import { reflexFinder } from '../../../src/lib/state/reflexNames.ts';
+import { addedTo } from '../../../src/lib/state/taking.ts';
+import {
+  columnsFor,
+  forgetMapping,
+  keepMapping,
+  keptMappings,
+} from '../../../src/lib/state/mappings.ts';
+import { guessColumns } from '../../../src/lib/store/sheet/columns.ts';
+import {
+  ordersOf,
+  readDate,
+  sureOrder,
+  type DateOrder,
+} from '../../../src/lib/store/sheet/dates.ts';
+import { planSheet, type SheetPlan } from '../../../src/lib/store/sheet/plan.ts';
+import { readSheet, textOf, type Sheet } from '../../../src/lib/store/sheet/read.ts';
+import { guessValues, type Values } from '../../../src/lib/store/sheet/values.ts';
+import { cellSentence, sheetSentence } from '../../../src/lib/words/en/sheets.ts';
+import { childCase } from '../../support/kestrel.ts';
+import { hostileBytes, hostileText } from '../../support/hostile.ts';
+
+const find = reflexFinder(ATLAS);
+const KESTREL = childCase({ born: '2026-01-05', gestation: '33w1d' }, [
+  { on: '2026-05-18', examiner: 'PT 1', findings: [['moro', 'left', 'weak']] },
+]);
+const SHELF = [{ id: 'k1', record: KESTREL }];
+
+const sheetOf = (text: string): Sheet => {
+  const read = readSheet(text);
+  if (!read.ok) throw new Error(sheetSentence(read.problem));
+  return read.sheet;
+};
+
+function plan(text: string, more: Partial<Values> = {}, order?: DateOrder): SheetPlan {
+  const sheet = sheetOf(text);
+  const columns = guessColumns(sheet.header);
+  const guessed = guessValues(sheet, columns, find);
+  const values = { ...guessed, ...more };
+  const dates = sheet.rows.map(({ cells }) => cells[columns.date ?? 0] ?? '');
+  return planSheet(
+    sheet,
+    { columns, values, order: order ?? sureOrder(dates) ?? ordersOf(dates)[0] ?? 'year-month-day' },
+    ATLAS,
+    SHELF,
+    SHELF[0],
+  );
+}
+
+const said = ({ problems }: SheetPlan): string[] =>
+  problems.map((problem) => cellSentence(problem, problem.field));
+
+describe('cells', () => {
+  const HEAD = 'Child;Date;Reflex;Side;Result;Note';
+  test.each([
+    ['semicolons', `${HEAD}\nKestrel;18.05.2026;Moro;r;present;"a; b"`],
+    ['commas', `${HEAD}\nKestrel;18.05.2026;Moro;r;present;"a; b"`.replaceAll(';', ',')],
+    ['tabs', `${HEAD}\nKestrel;18.05.2026;Moro;r;present;"a\tb"`.replaceAll(';', '\t')],
+    ['a mark before', `\uFEFF${HEAD}\r\nKestrel;18.05.2026;Moro;r;present;x`],
+    ['empty rows', `\n\n${HEAD}\n\nKestrel;18.05.2026;Moro;r;present;x\n;;;;;\n`],
+  ])('%s', (_, text) => {
+    const [child] = plan(text).children;
+    expect(child?.visits[0]).toMatchObject({ on: '2026-05-18', added: [{ reflex: 'moro' }] });
+  });
+
+  test('letters as Windows-1252 and UTF-16 write them', () => {
+    // 0xE9 is é (Encoding Standard, index windows-1252); the browser's own test has the euro sign
+    expect(textOf(Uint8Array.of(0x61, 0xe9))).toBe('aé');
+    expect(textOf(Uint8Array.from(Buffer.from('\uFEFFaé', 'utf16le')))).toBe('aé');
+    expect(textOf(Uint8Array.from(Buffer.from('aé', 'utf8')))).toBe('aé');
+  });
+
+  test('rows are counted as a spreadsheet counts them, also after an empty one', () => {
+    const { rows } = sheetOf('a,b\n1,2\n\n3,4\n"5\n6",7\n8,9');
+    expect(rows.map(({ number }) => number)).toEqual([2, 4, 5, 6]);
+  });
+
+  test.each([
+    ['', /no table/],
+    ['only one name\nx', /no table/],
+    ['a,b', /no row below/],
+    [`a,b\n${'1,2\n'.repeat(5001)}`, /more than 5000 rows/],
+    [`${'a,'.repeat(81)}\n1,2`, /more than 80 columns/],
+    [`a,b\n1,"${'x'.repeat(6000)}`, /Row 2: a cell holds more/],
+    [`a,b\n${'x'.repeat(2_000_001)}`, /at most 2 MB/],
+  ])('%# is refused with a sentence', (text, sentence) => {
+    const read = readSheet(text);
+    expect(read.ok ? '' : sheetSentence(read.problem)).toMatch(sentence);
+  });
+});
+
+describe('dates', () => {
+  const FORMS: Readonly<Record<DateOrder, string[]>> = {
+    'day-month-year': ['dd.MM.yyyy', 'd/M/yyyy', 'dd-MM-yy'],
+    'month-day-year': ['MM/dd/yyyy', 'M/d/yyyy'],
+    'year-month-day': ['yyyy-MM-dd', 'yyyy/M/d'],
+  };
+  test('a date is read as luxon writes it, in every form', () => {
+    const order = fc.constantFrom(...(Object.keys(FORMS) as DateOrder[]));
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: 20_000 }), order, fc.nat(), (days, one, form) => {
+        const date = DateTime.utc(2001, 1, 1).plus({ days });
+        const written = date.toFormat(FORMS[one][form % FORMS[one].length]!);
+        expect(readDate(written, one)).toBe(date.toISODate());
+      }),
+    );
+  });
+
+  test('the order is known where only one can be, and asked where two could', () => {
+    expect(sureOrder(['18.05.2026', '03.04.2026'])).toBe('day-month-year');
+    expect(sureOrder(['05/18/2026'])).toBe('month-day-year');
+    expect(sureOrder(['03/04/2026', '05/06/2026'])).toBeUndefined();
+    expect(ordersOf(['03/04/2026'])).toEqual(['day-month-year', 'month-day-year']);
+    // one slip does not settle how the others are written
+    expect(sureOrder(['18.05.2026', '05.13.2026'])).toBeUndefined();
+    expect(sureOrder(['04/04/2026'])).toBe('day-month-year');
+    expect(ordersOf(['soon'])).toEqual([]);
+    expect(readDate('30.02.2026', 'day-month-year')).toBeUndefined();
+  });
+});
+
+describe('what would be added', () => {
+  test('to a visit that is here, to a new one, and to a new child', () => {
+    const { children, problems, same } = plan(
+      [
+        'Patient,Date of visit,Therapist,Reflex,Side,Result,DOB,Gestation',
+        'Kestrel,2026-05-18,PT 1,Moro reflex,L,weak,,',
+        'Kestrel,2026-05-18,PT 1,Moro reflex,R,absent,,',
+        'kestrel,2026-06-01,PT 1,Moro,both,present,2026-01-05,',
+        'Plover,2026-06-01,PT 2,Sucking,,present,2026-02-01,"36,0"',
+      ].join('\n'),
+    );
+    expect(problems).toEqual([]);
+    expect(same).toBe(1);
+    expect(children.map(({ label, here }) => [label, here?.id])).toEqual([
+      ['Kestrel', 'k1'],
+      ['Plover', undefined],
+    ]);
+    const [kestrel, plover] = addedTo(children).map(({ record }): Case => record);
+    expect(kestrel?.visits.map(({ on, findings }) => [on, findings.length])).toEqual([
+      ['2026-05-18', 2],
+      ['2026-06-01', 2],
+    ]);
+    expect(plover?.child.birth.gestationalDays).toBe(252);
+    expect(caseText(KESTREL)).toBe(caseText(SHELF[0]!.record));
+  });
+
+  test.each([
+    ['Kestrel,soon,Moro,l,weak', /^Row 2, "date": "soon" is no date/],
+    ['Kestrel,2025-12-01,Moro,l,weak', /^Row 2, "date": .*lies before the birth/],
+    ['Kestrel,2026-05-18,,l,weak', /^Row 2, "reflex": is empty/],
+    ['Kestrel,2026-05-18,Mooro,l,weak', /^Row 2, "reflex": "Mooro" is not decided/],
+    ['Kestrel,2026-05-18,Moro,l,++', /^Row 2, "response": "\+\+" is not decided/],
+    [
+      'Kestrel,2026-05-18,Moro,,weak',
+      /^Row 2, "side": the Moro reflex is recorded on left or right/,
+    ],
+    ['Kestrel,2026-05-18,Moro,mid,weak', /^Row 2, "side": the Moro reflex is recorded on/],
+    ['Nobody,2026-05-18,Moro,l,weak', /^Row 2, "child": nobody here is called "Nobody"/],
+  ])('%s is told by its cell', (row, sentence) => {
+    const result = plan(`Child,Date,Reflex,Side,Result\n${row}`, {}, 'year-month-day');
+    expect(said(result).join('\n')).toMatch(sentence);
+    expect(result.children).toEqual([]);
+  });
+
+  test('what the record says otherwise stays, and what stands twice is told', () => {
+    const result = plan(
+      [
+        'Child,Date,By,Reflex,Side,Result',
+        'Kestrel,2026-05-18,PT 1,Moro,l,brisk',
+        'Kestrel,2026-05-18,PT 1,Galant,l,present',
+        'Kestrel,2026-05-18,PT 1,Galant,l,present',
+      ].join('\n'),
+    );
+    expect(said(result)).toEqual([
+      'Row 2, "response": says brisk, and the record says weak; the record stays as it is.',
+      'Row 4, "reflex": the same reflex, side and visit stand in row 3 already; keep one.',
+    ]);
+  });
+
+  test('a birth date of another child is not that child', () => {
+    const result = plan(
+      'Child,Date,Reflex,Side,Result,DOB\nKestrel,2026-05-18,Moro,r,weak,2026-01-06',
+    );
+    expect(said(result)[0]).toMatch(/2026-01-06 is not the birth date of the child here/);
+  });
+});
+
+test('a mapping is kept by name and fits a sheet whose columns stand in another order', () => {
+  const held = new Map<string, string>();
+  const shelf = {
+    getItem: (key: string) => held.get(key) ?? null,
+    setItem: (key: string, value: string) => void held.set(key, value),
+  };
+  const values = { reflex: { M: 'moro' }, side: {}, response: { '+': 'elicited' }, state: {} };
+  const mapping = { columns: { reflex: 0, response: 2 }, values, order: 'day-month-year' as const };
+  expect(keepMapping(shelf, 'Ward 3', mapping, ['R', 'x', 'Res'])).toBe(true);
+  const [kept] = keptMappings(shelf);
+  expect(kept).toMatchObject({ name: 'Ward 3', values, order: 'day-month-year' });
+  expect(columnsFor(kept!, ['Res', 'R'])).toEqual({ reflex: 1, response: 0 });
+  expect(columnsFor(kept!, ['R'])).toBeUndefined();
+  forgetMapping(shelf, 'Ward 3');
+  expect(keptMappings(shelf)).toEqual([]);
+  held.set('tidemark-sheets', '[{"name":3}]');
+  expect(keptMappings(shelf)).toEqual([]);
+});
+
+describe('hostile sheets', () => {
+  const rows = fc
+    .array(
+      fc.tuple(
+        fc.constantFrom('Kestrel', 'Plover', '', '=1+1', '"a;b"'),
+        fc.constantFrom('2026-05-18', '18.05.2026', '05/06/2026', ''),
+        fc.constantFrom('Moro', 'atnr', 'Babkin', '@x', 'constructor', '__proto__'),
+        fc.constantFrom('l', 'r', 'both', 'mid', ''),
+        fc.constantFrom('present', 'weak', '+', 'toString', ''),
+        fc.constantFrom('2026-01-05', '1.2.2026', ''),
+        fc.constantFrom('33w1d', '36', '36,5', ''),
+      ),
+      { maxLength: 12 },
+    )
+    .map((cells) =>
+      ['Child;Date;Reflex;Side;Result;DOB;Gestation', ...cells.map((row) => row.join(';'))].join(
+        '\r\n',
+      ),
+    );
+
+  /** Read to the end: a sentence, or a plan whose every record has passed the parser; nothing here changes. */
+  function holds(text: string): void {
+    const before = caseText(KESTREL);
+    const read = readSheet(text);
+    if (!read.ok) {
+      expect(sheetSentence(read.problem)).toMatch(/^[^\n]+\.$/);
+      return;
+    }
+    for (const order of ['day-month-year', 'year-month-day'] as const) {
+      const result = plan(text, {}, order);
+      for (const sentence of said(result)) {
+        expect(sentence).toMatch(/^Row \d+, /);
+        expect(sentence).not.toMatch(/undefined|NaN|\[object|function/);
+      }
+      for (const { visits } of result.children)
+        for (const { added } of visits)
+          for (const { reflex } of added) expect(ATLAS.reflexes.has(reflex)).toBe(true);
+    }
+    expect(caseText(KESTREL)).toBe(before);
+    expect(Object.keys(Object.prototype)).toEqual([]);
+  }
+
+  test('8,000 sheets with their text cut, flipped and swollen', () => {
+    fc.assert(fc.property(hostileText(rows), holds), { numRuns: 8000 });
+  });
+
+  test('2,500 sheets in wrong encodings', () => {
+    fc.assert(
+      fc.property(hostileBytes(rows), (bytes) => holds(textOf(bytes))),
+      { numRuns: 2500 },
+    );
+  });
+});
