@@ -31,7 +31,7 @@ const WORK = 17;
 const MAX_WORK = 20;
 
 const startsWith = (bytes: Uint8Array, text: string): boolean =>
-  bytes.length >= text.length && [...text].every((letter, i) => bytes[i] === letter.charCodeAt(0));
+  new TextDecoder('latin1').decode(bytes.subarray(0, text.length)) === text;
 
 /** Whether a file begins as an encrypted one does, binary or as lines of letters. */
 export const looksEncrypted = (head: Uint8Array): boolean =>

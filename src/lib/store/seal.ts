@@ -185,6 +185,6 @@ export const MAX_PASSPHRASE = 1000;
 
 /** What is wrong with a passphrase to be set, as a code. */
 export const passphraseFault = (passphrase: string): 'short' | 'long' | undefined => {
-  const length = [...passphrase.normalize('NFC')].length;
+  const { length } = Array.from(passphrase.normalize('NFC'));
   return length < MIN_PASSPHRASE ? 'short' : length > MAX_PASSPHRASE ? 'long' : undefined;
 };
