@@ -1,17 +1,8 @@
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
-import {
-  importKey,
-  isSealed,
-  newLock,
-  openLock,
-  openText,
-  passphraseFault,
-  readLock,
-  rewrap,
-  sealText,
-  type LockRecord,
-} from '../../src/lib/store/seal.ts';
+import { newLock, openLock, readLock, rewrap, type LockRecord } from '../../src/lib/store/lock.ts';
+import { passphraseFault } from '../../src/lib/store/passphrase.ts';
+import { importKey, isSealed, openText, sealText } from '../../src/lib/store/seal.ts';
 
 const PASSPHRASE = 'three dunlins on the mud';
 const place = { table: 'cases', id: 'kestrel' };

@@ -3,7 +3,7 @@
  * that knows the format opens them. Loaded only when such a file is made or opened.
  */
 import { armor, Decrypter, Encrypter } from 'age-encryption';
-import { MAX_PASSPHRASE } from './seal.ts';
+import { MAX_PASSPHRASE } from './passphrase.ts';
 
 /** Why an encrypted file was not opened. */
 export type EnvelopeProblem =

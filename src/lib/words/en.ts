@@ -12,6 +12,7 @@ import * as course from './en/course.ts';
 import * as forms from './en/forms.ts';
 import * as keeping from './en/keeping.ts';
 import * as judge from './en/judge.ts';
+import * as lock from './en/lock.ts';
 import * as orderPages from './en/orderPages.ts';
 import * as ownPages from './en/ownPages.ts';
 import * as pages from './en/pages.ts';
@@ -42,6 +43,7 @@ export const en = {
   forms,
   keeping,
   judge,
+  lock,
   orderPages,
   ownPages,
   pages,
