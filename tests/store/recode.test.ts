@@ -90,7 +90,8 @@ describe('setting and removing a lock', () => {
 
   it('is whole or not at all, wherever it is broken off', async () => {
     await open(coded());
-    const put = Reflect.get(IDBObjectStore.prototype, 'put') as IDBObjectStore['put'];
+    const put = Object.getOwnPropertyDescriptor(IDBObjectStore.prototype, 'put')!
+      .value as IDBObjectStore['put'];
     for (let reached = 0; reached < 4; reached++) {
       let count = 0;
       IDBObjectStore.prototype.put = function (this: IDBObjectStore, ...given) {

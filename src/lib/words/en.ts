@@ -23,6 +23,7 @@ import * as quizWhy from './en/quizWhy.ts';
 import * as quizPages from './en/quizPages.ts';
 import * as renewal from './en/renewal.ts';
 import * as report from './en/report.ts';
+import * as share from './en/share.ts';
 import * as sheet from './en/sheet.ts';
 import * as table from './en/table.ts';
 import * as talks from './en/talks.ts';
@@ -52,6 +53,7 @@ export const en = {
   takeaway,
   renewal,
   report,
+  share,
   sheet,
   table,
   talks,
