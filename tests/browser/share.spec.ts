@@ -77,3 +77,27 @@ test('a damaged encrypted file is a sentence, and nothing has changed', async ({
   await page.keyboard.press('Escape');
   await expect(listed(page)).toHaveText(['Kestrel']);
 });
+
+test('a backup can be encrypted, and comes back with its passphrase', async ({ page }) => {
+  await open(page, '#/keeping');
+  await page.getByLabel(/Encrypt the backup/).check();
+  await page.getByLabel('Passphrase of the file').fill(PASSPHRASE);
+  await page.getByLabel('The same again').fill(PASSPHRASE);
+  const saving = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save a backup' }).click();
+  const download = await saving;
+  expect(download.suggestedFilename()).toMatch(/\.age$/);
+  const bytes = await readFile(await download.path());
+  expect(bytes.includes('Kestrel')).toBe(false);
+  expect(readAge(bytes, PASSPHRASE)).toContain('Kestrel');
+  await page.locator('input[type=file]').first().setInputFiles({
+    name: 'backup.age',
+    mimeType: 'application/octet-stream',
+    buffer: bytes,
+  });
+  const ask = page.getByRole('dialog');
+  await ask.getByLabel('Passphrase of the file').fill(PASSPHRASE);
+  await ask.getByRole('button', { name: 'Open the file' }).click();
+  await expect(ask).toHaveCount(0);
+  await expect(page.getByText(/Kestrel/).first()).toBeVisible();
+});

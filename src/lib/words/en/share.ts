@@ -12,6 +12,7 @@ export const page = {
   still:
     'Ages, findings and the order of visits can still point to a child in a small place. Share as your local rules allow.',
   encrypt: 'Encrypt the file with a passphrase',
+  encryptBackup: 'Encrypt the backup with a passphrase',
   encryptHelp:
     'In the open age format, which other programs open too. Tell the passphrase by another way than the file.',
   passphrase: 'Passphrase of the file',
