@@ -12,7 +12,7 @@ export const gate = {
   wrong: 'This is not the passphrase. Nothing has changed.',
   wait: (seconds: number): string =>
     `After several wrong ones, the next can be tried in ${plural(seconds, 'second')}.`,
-  lost: 'A lost passphrase cannot be recovered, by nobody. A backup saved before can be opened on this machine or another once this site’s data is cleared in the browser.',
+  lost: 'A lost passphrase cannot be recovered by anybody. A backup saved before can be opened on this machine or another once this site’s data is cleared in the browser.',
   broken: 'What is kept here is sealed, and the record that the passphrase opens is missing.',
   brokenHelp:
     'This happens when another program has changed the browser’s files. Nothing was overwritten. Clear this site’s data in the browser and open a backup.',
