@@ -10,7 +10,10 @@ import { Incoming } from './incoming.svelte.ts';
 import { Judgement } from './judgement.svelte.ts';
 import { Keeping } from './keeping.svelte.ts';
 import { isOwn, Library } from './library.svelte.ts';
-import { readDraft, writeDraft } from './draft.ts';
+import { keepSealed, readDraft, readSealed, writeDraft } from './draft.ts';
+import { DATABASE } from '../store/names.ts';
+import { LockCodec } from '../store/lockCodec.ts';
+import { Lock } from './lock.svelte.ts';
 import { Renewal } from './renewal.svelte.ts';
 import { Settings, type Shelf } from './settings.svelte.ts';
 import { Talks } from './talks.svelte.ts';
@@ -81,15 +84,36 @@ export const backups = new Backups(
 export const trial = new Trial(() => desk.open?.id);
 export const judgement = new Judgement(atlas, desk, settings, view, trial);
 
+/** The lock on what is kept here. */
+export const lock = new Lock({
+  shelf: storage,
+  database: DATABASE,
+  kept: async () => {
+    await Promise.all([library.written, desk.written, talks.written]);
+    await rememberDraft();
+    return keeping.standing !== 'not-saved' || keeping.kind !== 'kept';
+  },
+  opened: async () => {
+    if (lock.codec) desk.draft = await readSealed(tabStorage(), lock.codec);
+  },
+  reload: () => globalThis.location.reload(),
+  now: () => Date.now(),
+});
+
 /** Opens the store and takes over what it holds. */
 export async function begin(): Promise<void> {
-  const rows = await openStore({
+  const codec = new LockCodec(() => void opened.then((rows) => lock.met(rows)));
+  const opened = openStore({
+    codec,
     seed: seed.map(({ id, record }) => ({ id, text: caseText(record) })),
     onblocked: () => (keeping.blocked = true),
     onoutdated: () => (keeping.outdated = true),
   });
+  const rows = await opened;
   keeping.blocked = false;
   keeping.kind = rows.kind;
+  lock.codec = codec;
+  await lock.begin(rows);
   await library.load(rows); // first: a record may hold findings on a reflex of one's own
   await desk.load(rows);
   await talks.load(rows);
@@ -121,7 +145,13 @@ export function remember(): void {
 }
 
 /** Keeps what cannot be kept in the record yet over a reload. */
-export const rememberDraft = (): void => writeDraft(tabStorage(), desk.draft);
+export const rememberDraft = (): Promise<void> => {
+  const { draft } = desk;
+  if (lock.standing === 'none') writeDraft(tabStorage(), draft);
+  else if (lock.standing === 'open' && lock.codec)
+    return keepSealed(tabStorage(), draft, lock.codec);
+  return Promise.resolve();
+};
 
 /** A new version of Tidemark, and when it is used. */
 export const renewal = new Renewal(() => location.reload());

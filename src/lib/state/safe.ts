@@ -10,10 +10,16 @@ import { saveBlob } from './download.ts';
 import { newId } from './ids.ts';
 import { believed, takenOf, type Preview, type PreviewLine, type Take } from './preview.ts';
 
-/** Hands a backup of everything to the browser to be saved. */
-export async function saveEverything(now = new Date()): Promise<void> {
+/** Hands a backup of everything to the browser to be saved, encrypted where a passphrase is given. */
+export async function saveEverything(now = new Date(), passphrase?: string): Promise<void> {
   const bytes = await backups.bytes(now);
-  saveBlob(backupName(now), new Blob([new Uint8Array(bytes)], { type: 'application/json' }));
+  if (passphrase === undefined)
+    saveBlob(backupName(now), new Blob([new Uint8Array(bytes)], { type: 'application/json' }));
+  else {
+    const { closeEnvelope } = await import('../store/envelope.ts');
+    const sealed = await closeEnvelope(new TextDecoder().decode(bytes), passphrase);
+    saveBlob(`${backupName(now)}.age`, new Blob([sealed], { type: 'application/octet-stream' }));
+  }
   await backups.made(now.getTime());
 }
 

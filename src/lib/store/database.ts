@@ -15,9 +15,8 @@ import {
   type Table,
   type Trouble,
 } from './rows.ts';
+import { DATABASE } from './names.ts';
 import { LATEST, VERSIONS } from './versions.ts';
-
-export const DATABASE = 'tidemark-children';
 
 /** IndexedDB counts whole numbers; Dexie's versions are tenths of them. */
 const NATIVE = 10;

@@ -13,6 +13,7 @@ import * as exchange from './en/exchange.ts';
 import * as forms from './en/forms.ts';
 import * as keeping from './en/keeping.ts';
 import * as judge from './en/judge.ts';
+import * as lock from './en/lock.ts';
 import * as orderPages from './en/orderPages.ts';
 import * as ownPages from './en/ownPages.ts';
 import * as pages from './en/pages.ts';
@@ -23,6 +24,7 @@ import * as quizWhy from './en/quizWhy.ts';
 import * as quizPages from './en/quizPages.ts';
 import * as renewal from './en/renewal.ts';
 import * as report from './en/report.ts';
+import * as share from './en/share.ts';
 import * as sheet from './en/sheet.ts';
 import * as sheets from './en/sheets.ts';
 import * as table from './en/table.ts';
@@ -45,6 +47,7 @@ export const en = {
   forms,
   keeping,
   judge,
+  lock,
   orderPages,
   ownPages,
   pages,
@@ -53,6 +56,7 @@ export const en = {
   takeaway,
   renewal,
   report,
+  share,
   sheet,
   sheets,
   table,

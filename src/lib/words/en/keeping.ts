@@ -61,7 +61,7 @@ export const page = {
 
 export const backup = {
   title: 'Backup',
-  help: 'One file with every child and every source, reflex and talk of your own. It can be opened here or on another machine. It holds everything in plain text: keep it where the records themselves may be kept.',
+  help: 'One file with every child and every source, reflex and talk of your own. It can be opened here or on another machine. Unless it is encrypted, it holds everything in plain text: keep it where the records themselves may be kept.',
   save: 'Save a backup',
   saved: 'Backup handed to the browser to be saved.',
   never: 'No backup has been made on this machine.',

@@ -1,0 +1,184 @@
+/** No request leaves the page's own server, and nothing that is typed or opened ever runs. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { test as loud, type Page } from '@playwright/test';
+import { expect, listed, open, PAGES, test } from './support/page.ts';
+
+const MORE = ['#/reflexes', '#/reflexes/moro', '#/order', '#/talks', '#/quiz', '#/own', '#/course'];
+const SESSION = [
+  ...PAGES,
+  ...MORE,
+  '#/table',
+  '#/report',
+  '#/share',
+  '#/lock',
+  '#/compare/moro/atnr',
+];
+
+test('in a full session no request goes anywhere but to the page’s own server', async ({
+  page,
+  context,
+  baseURL,
+}) => {
+  const asked: string[] = [];
+  context.on('request', (request) => asked.push(request.url()));
+  page.on('websocket', (socket) => asked.push(socket.url()));
+  for (const hash of SESSION) await open(page, hash);
+  await open(page, '#/share');
+  const saving = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save the file' }).click();
+  await saving;
+  expect(asked.length).toBeGreaterThan(10);
+  const foreign = asked.filter((url) => !/^(?:blob|data):/.test(url) && !url.startsWith(baseURL!));
+  expect(foreign).toEqual([]);
+});
+
+// what is tried here is told in the console, as it should be
+loud('the policy allows no connection, frame, form or base, and is kept to', async ({ page }) => {
+  await open(page, '#/');
+  const policy = await page
+    .locator('meta[http-equiv="content-security-policy" i]')
+    .getAttribute('content');
+  const rules = new Map(
+    (policy ?? '').split(';').map((rule) => {
+      const [name = '', ...values] = rule.trim().split(/\s+/);
+      return [name, values] as const;
+    }),
+  );
+  for (const name of ['connect-src', 'object-src', 'base-uri', 'form-action'])
+    expect(rules.get(name), name).toEqual(["'none'"]);
+  expect(rules.get('default-src')).toEqual(["'self'"]);
+  for (const value of rules.get('script-src') ?? ['missing'])
+    expect(value).toMatch(/^'(?:self|sha256-[\w+/=]+)'$/);
+
+  // and the browser holds to it
+  const blocked = await page.evaluate(async () => {
+    const told: string[] = [];
+    document.addEventListener('securitypolicyviolation', (event) =>
+      told.push(event.effectiveDirective),
+    );
+    await fetch('/').catch(() => undefined);
+    await fetch('https://example.invalid/').catch(() => undefined);
+    const script = document.createElement('script');
+    script.textContent = 'globalThis.ran = true';
+    document.head.append(script);
+    const image = new Image();
+    await new Promise((refused) => {
+      image.onerror = refused;
+      image.src = 'https://example.invalid/x.png';
+    });
+    return { told: [...new Set(told)], ran: 'ran' in globalThis };
+  });
+  expect(blocked.ran).toBe(false);
+  expect(blocked.told).toEqual(
+    expect.arrayContaining(['connect-src', 'script-src-elem', 'img-src']),
+  );
+});
+
+test('nothing in the build names another server to load from', () => {
+  const files = readdirSync('dist', { recursive: true, encoding: 'utf8' });
+  const loads: string[] = [];
+  for (const name of files.filter((one) => /\.(?:html|css|webmanifest|js)$/.test(one))) {
+    const text = readFileSync(join('dist', name), 'utf8');
+    // what loads by itself; a link that a reader follows is none
+    const patterns = [
+      /(?:src|srcset)\s*=\s*["']?(?:https?:)?\/\//gi,
+      /<link[^>]+href\s*=\s*["']?(?:https?:)?\/\//gi,
+      /url\(\s*["']?(?:https?:)?\/\//gi,
+      /@import\s+["'(](?:https?:)?\/\//gi,
+      /import\(\s*["'`]https?:\/\//gi,
+      /\b(?:fetch|EventSource|WebSocket|sendBeacon)\(\s*["'`](?:https?|wss?):/gi,
+    ];
+    for (const pattern of patterns)
+      for (const [hit] of text.matchAll(pattern)) loads.push(`${name}: ${hit}`);
+  }
+  expect(files.length).toBeGreaterThan(10);
+  expect(loads).toEqual([]);
+});
+
+/** Ways in which text has become script in other pages (OWASP, XSS Filter Evasion Cheat Sheet, the kinds). */
+const PAYLOADS = [
+  '<script>globalThis.ran=1</script>',
+  '<img src=x onerror="globalThis.ran=1">',
+  '"><svg onload=globalThis.ran=1>',
+  "' onfocus=globalThis.ran=1 autofocus x='",
+  'javascript:globalThis.ran=1',
+  '{{globalThis.ran=1}}${globalThis.ran=1}{@html "<img src=x onerror=globalThis.ran=1>"}',
+  '</title></style></textarea><script>globalThis.ran=1</script>',
+  '<iframe srcdoc="<script>parent.ran=1</script>"></iframe>',
+  '\u003cscript\u003eglobalThis.ran=1\u003c/script\u003e',
+  '&lt;img src=x onerror=globalThis.ran=1&gt;',
+  '<a href="javascript:globalThis.ran=1">x</a>',
+  '<math><mtext><style><img src onerror=globalThis.ran=1>',
+];
+
+/** What of a payload has come to life: a flag that was set, or an element that none of ours is. */
+const alive = (page: Page): Promise<string[]> =>
+  page.evaluate(() => [
+    ...('ran' in globalThis ? ['script ran'] : []),
+    ...[...document.querySelectorAll('[onerror],[onload],[onfocus],iframe,math,img[src="x"]')].map(
+      (element) => element.outerHTML.slice(0, 80),
+    ),
+    ...[...document.querySelectorAll('a[href^="javascript" i]')].map(({ outerHTML }) => outerHTML),
+  ]);
+
+const TYPED = [
+  '#/children/new',
+  '#/child',
+  '#/children',
+  '#/visits/3',
+  '#/visits/new',
+  '#/table',
+  '#/reflexes',
+  '#/own/source/new',
+  '#/own/reflex/new',
+  '#/settings',
+  '#/axis',
+  '#/quiz',
+  '#/sheet',
+  '#/next',
+  '#/lock',
+  '#/share',
+];
+
+for (const hash of TYPED)
+  test(`script typed into every field of ${hash} never runs`, async ({ page }) => {
+    await open(page, hash);
+    const fields = page.locator(
+      'main :is(textarea, input:not([type=radio], [type=checkbox], [type=file], [type=range]))',
+    );
+    const count = await fields.count();
+    for (const [n, payload] of PAYLOADS.entries())
+      for (let i = 0; i < count; i++) {
+        // every payload comes by every page, each field takes some of them
+        if ((n + i) % 3 !== 0 && count > 3) continue;
+        const field = fields.nth(i);
+        if (!(await field.isEditable().catch(() => false))) continue;
+        await field.fill(payload, { timeout: 5000 }).catch(() => undefined); // gone with the last one
+      }
+    await page.keyboard.press('Tab');
+    expect(await alive(page)).toEqual([]);
+    await page.keyboard.press('Enter');
+    expect(await alive(page)).toEqual([]);
+  });
+
+test('script in a case file is refused, or shown as the text it is', async ({ page }) => {
+  await open(page, '#/children');
+  for (const [n, payload] of PAYLOADS.entries()) {
+    const text = (value: string): string => JSON.stringify(value).slice(1, -1);
+    const file = `{"format":"tidemark-case","version":1,"child":{"label":"Tern ${n}","born":"2026-01-04","gestation":"39w0d"},"visits":[{"on":"2026-03-01","note":"${text(payload)}","findings":[{"reflex":"moro","side":"left","response":"weak","note":"${text(payload)}"}]}],"question":"${text(payload)}","tags":["${text(payload.slice(0, 60))}"]}`;
+    await page.getByLabel('Open a case file').setInputFiles({
+      name: 'case.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(file),
+    });
+    const refused = page.getByText('The file was not opened; nothing has changed.');
+    await expect(refused.or(page.getByRole('heading', { name: `Tern ${n}` }))).toBeVisible();
+    expect(await alive(page)).toEqual([]);
+    for (const hash of ['#/table', '#/report', '#/visits/1', '#/children']) {
+      await open(page, hash);
+      expect(await alive(page)).toEqual([]);
+    }
+  }
+  await expect(listed(page).first()).toBeVisible();
+});
