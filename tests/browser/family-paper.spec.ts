@@ -52,21 +52,25 @@ async function inBothLanguages(page: Page, label: string): Promise<string[]> {
   return faults;
 }
 
-test('each invented child in both languages fits on two pages of A4 and Letter', async ({
-  page,
-}) => {
-  await open(page, '#/children');
-  await page.getByRole('button', { name: 'Add invented children' }).click();
-  await expect(listed(page)).toHaveCount(10);
-  const labels = await listed(page).allTextContents();
-  const faults: string[] = [];
-  for (const label of labels) {
+for (const label of [
+  'Curlew',
+  'Kestrel',
+  'Dunlin',
+  'Godwit',
+  'Redshank',
+  'Sanderling',
+  'Snipe',
+  'Tern',
+  'Turnstone',
+  'Whimbrel',
+])
+  test(`${label} in both languages fits on two pages of A4 and Letter`, async ({ page }) => {
     await open(page, '#/children');
+    await page.getByRole('button', { name: 'Add invented children' }).click();
+    await expect(listed(page)).toHaveCount(10);
     await page.getByRole('button', { name: label, exact: true }).click();
     await expect(page.getByRole('heading', { level: 1, name: label })).toBeVisible();
     await page.getByRole('link', { name: 'For the family' }).click();
     await page.locator('.paper').waitFor();
-    faults.push(...(await inBothLanguages(page, label)));
-  }
-  expect(faults).toEqual([]);
-});
+    expect(await inBothLanguages(page, label)).toEqual([]);
+  });
