@@ -107,6 +107,10 @@ export interface FamilyPage {
     clinic: string;
     phone: string;
     edited: string;
+    /** Above the lines to write on. */
+    write: string;
+    /** Said on the page of an invented child. */
+    invented: string;
   };
   candidates: readonly Candidate[];
   /** Whether the clinician chose what is told; else it was computed. */

@@ -47,6 +47,7 @@ export type Did =
   | 'sheet-changed'
   | 'question-changed'
   | 'decision-changed'
+  | 'family-changed'
   | 'duplicated'
   | 'examples-added'
   | 'examples-cleared'

@@ -22,3 +22,6 @@ export function familyPageAt(query: string): FamilyPage | undefined {
   const shown = number === null ? null : (visits[number - 1] ?? null);
   return familyPage({ record, visits, options, shown, clinic: settings.clinic });
 }
+
+/** What an address ends in to name a visit by its number; null names the whole course. */
+export const visitQuery = (number: number | null): string => `?visit=${number ?? COURSE}`;

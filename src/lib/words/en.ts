@@ -10,6 +10,7 @@ import * as chart from './en/chart.ts';
 import * as children from './en/children.ts';
 import * as course from './en/course.ts';
 import * as exchange from './en/exchange.ts';
+import * as familyPage from './en/familyPage.ts';
 import * as forms from './en/forms.ts';
 import * as keeping from './en/keeping.ts';
 import * as judge from './en/judge.ts';
@@ -44,6 +45,7 @@ export const en = {
   children,
   course,
   exchange,
+  familyPage,
   forms,
   keeping,
   judge,

@@ -138,7 +138,19 @@ export interface FamilyWords {
   title: { visit: string; course: string };
   headings: Readonly<Record<SectionId, string>>;
   labels: Readonly<
-    Record<'did' | 'saw' | 'means' | 'next' | 'phone' | 'clinic' | 'chart' | 'edited', string>
+    Record<
+      | 'did'
+      | 'saw'
+      | 'means'
+      | 'next'
+      | 'phone'
+      | 'clinic'
+      | 'chart'
+      | 'edited'
+      | 'write'
+      | 'invented',
+      string
+    >
   >;
   sentences: Readonly<Record<SentenceId, string>>;
   aboutReflex: Readonly<Record<ReflexSentence, string>>;

@@ -58,6 +58,8 @@ export const family: FamilyWords = {
     phone: 'Phone',
     chart: '{Names} picture so far',
     edited: 'Written by your clinic',
+    write: 'Room for notes and questions',
+    invented: 'An invented example. This is not a real baby.',
   },
   sentences: {
     'who.born': '{Name} was born on {date}.',

@@ -59,6 +59,8 @@ export const family: FamilyWords = {
     phone: 'Teléfono',
     chart: 'El dibujo {names} hasta hoy',
     edited: 'Escrito por su clínica',
+    write: 'Espacio para notas y preguntas',
+    invented: 'Un ejemplo inventado. No es un bebé real.',
   },
   sentences: {
     'who.born': '{Name} nació el {date}.',
