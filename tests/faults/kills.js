@@ -109,7 +109,7 @@ async function rowsOf(page) {
 
 /**
  * Kills a browser so many times, at moments drawn from the seed, while it writes at the site.
- * @param {{ site: string; times: number; seed: number; onkill?: (n: number) => void }} wanted
+ * @param {{ site: string; times: number; seed: number; onkill?: (sum: { tried: number; lost: number; torn: number }) => void }} wanted
  * @returns {Promise<{ tried: number; confirmed: number; lost: number; torn: number }>}
  */
 export async function kills({ site, times, seed, onkill }) {
@@ -172,7 +172,7 @@ export async function kills({ site, times, seed, onkill }) {
       await going;
       await browser.close().catch(() => undefined);
       sum.tried += 1;
-      onkill?.(sum.tried);
+      onkill?.(sum);
     }
   } finally {
     await rm(folder, { recursive: true, force: true, maxRetries: 5 });
