@@ -109,7 +109,7 @@ async function rowsOf(page) {
 
 /**
  * Kills a browser so many times, at moments drawn from the seed, while it writes at the site.
- * @param {{ site: string; times: number; seed: number; onkill?: (n: number) => void }} wanted
+ * @param {{ site: string; times: number; seed: number; onkill?: (sum: { tried: number; lost: number; torn: number }) => void }} wanted
  * @returns {Promise<{ tried: number; confirmed: number; lost: number; torn: number }>}
  */
 export async function kills({ site, times, seed, onkill }) {
@@ -122,6 +122,7 @@ export async function kills({ site, times, seed, onkill }) {
   try {
     for (let round = 0; round <= times; round++) {
       const { child, browser, page } = await start(folder);
+      page.setDefaultTimeout(60_000); // a busy machine is slow; a step that never ends is an error
       const note = await noteField(page, site);
       /** @type {any} */
       const rows = await rowsOf(page);
@@ -169,10 +170,10 @@ export async function kills({ site, times, seed, onkill }) {
       ).catch(() => undefined);
       await new Promise((resolve) => setTimeout(resolve, delay));
       await kill(child);
-      await going;
+      void going; // what it waited for has gone with the browser
       await browser.close().catch(() => undefined);
       sum.tried += 1;
-      onkill?.(sum.tried);
+      onkill?.(sum);
     }
   } finally {
     await rm(folder, { recursive: true, force: true, maxRetries: 5 });

@@ -23,7 +23,10 @@ const FAULTS = [
       site,
       times: Number(values.kills),
       seed: Number(values.seed),
-      onkill: (n) => n % 10 === 0 && process.stderr.write(`killed ${n} times\n`),
+      onkill: ({ tried, lost, torn }) => {
+        if (tried % 10 === 0)
+          process.stderr.write(`killed ${tried} times: ${lost} lost, ${torn} half written\n`);
+      },
     });
     return {
       tried: `browser killed while writing (${sum.confirmed} changes confirmed)`,
