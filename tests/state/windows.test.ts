@@ -68,6 +68,19 @@ describe('two windows on one child', () => {
     expect(await rows.read('clashes')).toEqual([]);
   });
 
+  test('what was brought together and then removed lies in the bin with both changes', async () => {
+    const rows = memoryWith(seed);
+    const [one, two] = [await deskOn(rows), await deskOn(rows)];
+    tag(two, 'twin');
+    question(one, 'asked in one'); // not seen in one: the tag of the other
+    await Promise.all([one.written, two.written]);
+    one.removeChild('kestrel');
+    await one.written;
+    const [bin] = await rows.read('bin');
+    expect(bin?.text).toContain('twin');
+    expect(bin?.text).toContain('asked in one');
+  });
+
   test('a child removed in one and changed in the other stays', async () => {
     for (const removesFirst of [true, false]) {
       const rows = memoryWith(seed);

@@ -164,6 +164,7 @@ export class Sync<T> {
           ...unseen.map((id) => this.#binned(id)),
         ];
         if (all.length === 0) break;
+        const last = new Map(this.#last);
         const written = await rows.write(all);
         if (!written.ok) {
           const { table } = this.#shape;
@@ -174,8 +175,9 @@ export class Sync<T> {
         }
         this.#beside = this.#beside.slice(beside.length);
         this.#apart.clear();
+        // what was written is as new as anything shown before it, also where it was brought together
         for (const id of [...unseen, ...own.map((change) => change.id)])
-          if (this.#last.get(id) === shown.get(id) || !shown.has(id)) this.#last.delete(id);
+          if (this.#last.get(id) === last.get(id)) this.#last.delete(id);
         own.forEach(({ id, text }, i) => {
           const rev = written.revs[i];
           this.#kept.delete(id);
