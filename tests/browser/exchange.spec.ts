@@ -1,5 +1,5 @@
 import { AxeBuilder } from '@axe-core/playwright';
-import { readFile } from 'node:fs/promises';
+import { readdir, readFile } from 'node:fs/promises';
 import { expect, more, open, test } from './support/page.ts';
 
 const give = (name: string, mimeType: string, text: string) => ({
@@ -112,7 +112,7 @@ test("a clinic's own sheet is mapped, looked through, added and undone in one st
   await page.getByRole('button', { name: 'Keep', exact: true }).click();
   await expect(page.getByText('Kept as Ward 3.')).toBeVisible();
   await page.getByRole('button', { name: 'Add 2 findings' }).click();
-  await expect(page.getByText('3 April 2026').first()).toBeVisible();
+  await expect(page.getByText('3 April 2026').filter({ visible: true }).first()).toBeVisible();
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(page.getByText('3 April 2026')).toHaveCount(0);
 
@@ -129,4 +129,15 @@ test("a clinic's own sheet is mapped, looked through, added and undone in one st
 test('the page of what was opened says so when nothing was', async ({ page }) => {
   await open(page, '#/incoming');
   await expect(page.getByRole('heading', { name: 'Nothing has been opened.' })).toBeVisible();
+});
+
+test('the usual build holds nothing that asks a server', async ({ page }) => {
+  await open(page, '#/server');
+  await expect(page.getByRole('heading', { name: 'There is no such page.' })).toBeVisible();
+  const files = await readdir('dist', { recursive: true });
+  const scripts = files.filter((name) => name.endsWith('.js'));
+  expect(scripts.length).toBeGreaterThan(10);
+  for (const name of scripts)
+    expect(await readFile(`dist/${name}`, 'utf8'), name).not.toMatch(/if-none-exist|Bearer /);
+  expect(await readFile('dist/index.html', 'utf8')).toContain("connect-src 'none'");
 });

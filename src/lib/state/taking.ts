@@ -16,6 +16,8 @@ export interface Offer {
   standing: Standing;
   /** The child here that it is, by the address both go by. */
   here: Kept | undefined;
+  /** The name a child that is not here is to be kept under, so that it stays the same child elsewhere. */
+  id: string;
   /** What can be done with it, the first unless another is chosen. */
   ways: readonly Way[];
 }
@@ -29,19 +31,23 @@ const WAYS: Readonly<Record<Standing, readonly Way[]>> = {
 /** Each child of a bundle beside the one here that has its address. */
 export function offersOf(children: readonly BundleChild[], shelf: readonly Kept[]): Offer[] {
   const known = new Map(shelf.map((kept) => [addressOf(kept.id), kept]));
-  return children.map(({ addresses, record }) => {
+  const taken = new Set<string>();
+  return children.map(({ addresses, id, record }) => {
     const here = addresses.map((address) => known.get(address)).find((kept) => kept !== undefined);
     const same = here && caseText(here.record) === caseText(record);
+    // one that stands twice in a bundle is two children, of which only one can keep the name
+    const free = here || id === undefined || taken.has(id) ? newId() : id;
+    taken.add(free);
     const standing: Standing = !here ? 'new' : same ? 'same' : 'changed';
-    return { record, standing, here, ways: WAYS[standing] };
+    return { record, standing, here, id: free, ways: WAYS[standing] };
   });
 }
 
 /** What is put on the desk: records under the id of the one they replace, or under one of their own. */
 export const takenFrom = (offers: readonly { offer: Offer; way: Way }[]): Kept[] =>
-  offers.flatMap(({ offer: { record, here }, way }) => {
+  offers.flatMap(({ offer: { record, here, id }, way }) => {
     if (way === 'leave') return [];
-    return [{ id: way === 'replace' && here ? here.id : newId(), record }];
+    return [{ id: way === 'replace' && here ? here.id : id, record }];
   });
 
 /** Children of a sheet as they are put on the desk: with what was added, or as new ones. */

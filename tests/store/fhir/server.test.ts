@@ -8,6 +8,7 @@ import { ATLAS } from '../../../src/lib/atlas/atlas.ts';
 import type { Case } from '../../../src/lib/case/case.ts';
 import { caseText } from '../../../src/lib/case/file.ts';
 import { codeNames } from '../../../src/lib/state/codeNames.ts';
+import { offersOf, takenFrom } from '../../../src/lib/state/taking.ts';
 import { addressOf } from '../../../src/lib/store/fhir/names.ts';
 import { openBundle } from '../../../src/lib/store/fhir/open.ts';
 import { push, seenIn, type Pushed, type Seen } from '../../../src/lib/store/fhir/push.ts';
@@ -102,6 +103,22 @@ test('a change, an addition and a removal here arrive there', async () => {
   const next = kestrel(['moro', 'left', 'brisk'], ['galant', 'left', 'elicited']);
   expect(await pushed(next, seen)).toMatchObject({ created: 1, updated: 1, removed: 1 });
   expect(caseText((await fetched()).record)).toBe(caseText(next));
+});
+
+test('a child fetched on another machine is the same child when it is pushed from there', async () => {
+  await pushed(kestrel(LEFT));
+  const [patient] = await findPatients(server(), addressOf('k1'));
+  const held = await fetchChild(server(), patient!);
+  const opened = openBundle(bundleOf(held), ATLAS);
+  const [offer] = opened.ok ? offersOf(opened.children, []) : [];
+  const [kept] = takenFrom([{ offer: offer!, way: 'add' }]);
+  const grown = resourcesOf(kept!.id, kestrel(LEFT, RIGHT), NAMES);
+  expect(await push(server(), grown, seenIn(held))).toMatchObject({ created: 1, removed: 0 });
+  const { entry = [] } = await fhir.repo.search({ resourceType: 'Patient' });
+  expect(entry).toHaveLength(1);
+  // beside the child that is here already, another is another
+  const [beside] = opened.ok ? offersOf(opened.children, [kept!]) : [];
+  expect(takenFrom([{ offer: beside!, way: 'add' }])[0]?.id).not.toBe(kept!.id);
 });
 
 /** Somebody else changes a finding on the server. */

@@ -39,6 +39,9 @@ export const OF_CHILD = 'child.';
 /** Tags by which children are found again. */
 export const TAGS = 'urn:tidemark:tag';
 
+/** The name a child is kept under, so that the same child goes by the same address on every machine. */
+export const CHILD = 'urn:tidemark:child';
+
 /** The system of identifiers that are addresses themselves (HL7 FHIR R4, "Identifier systems"). */
 export const IS_ADDRESS = 'urn:ietf:rfc:3986';
 

@@ -28,6 +28,8 @@ export type BundleProblem =
 /** A child from a bundle, refined, with the addresses it is known by. */
 export interface BundleChild {
   addresses: readonly string[];
+  /** The name it is kept under elsewhere; its address is made of it. */
+  id: string | undefined;
   record: Case;
 }
 
@@ -89,14 +91,18 @@ export function openBundle(value: unknown, atlas: Atlas): OpenedBundle {
   if (problems.length > 0)
     return refuse(...problems.map((one): BundleProblem => ({ code: 'entry', ...one })));
   if (children.length === 0) return refuse({ code: 'no-patient' });
-  const read = children.map(({ addresses, raw }) => ({ addresses, record: recordOf(raw, atlas) }));
+  const read = children.map(({ addresses, id, raw }) => ({
+    addresses,
+    id,
+    record: recordOf(raw, atlas),
+  }));
   const wrong = read.flatMap(({ record }) => (Array.isArray(record) ? record : []));
   if (wrong.length > 0) return refuse(...wrong);
   return {
     ok: true,
     leftOut,
-    children: read.flatMap(({ addresses, record }) =>
-      Array.isArray(record) ? [] : [{ addresses, record }],
+    children: read.flatMap(({ addresses, id, record }) =>
+      Array.isArray(record) ? [] : [{ addresses, id, record }],
     ),
   };
 }

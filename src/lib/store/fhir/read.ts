@@ -3,6 +3,7 @@ import { formatGestation } from '../../age/gestation.ts';
 import { FORMAT, VERSION } from '../../case/shape.ts';
 import { plainText } from './carried.ts';
 import * as codes from './codes.ts';
+import { addressOf } from './names.ts';
 import { at, codeIn, fieldsOf, listAt, textAt, wordsOf, type Fields } from './value.ts';
 
 /** An entry that is wrong, counted from 1, with what kind of resource it is and what is wrong in it. */
@@ -26,6 +27,8 @@ export interface LeftOut {
 export interface FoundChild {
   /** Addresses the child is known by. */
   addresses: readonly string[];
+  /** The name it is kept under elsewhere, where it says so and its address agrees. */
+  id: string | undefined;
   /** A case file's object, not yet parsed. */
   raw: unknown;
 }
@@ -46,6 +49,8 @@ interface Entry {
 /** Fields that a carried one never stands for: they are read from the resources themselves. */
 const NEVER = new Set(['format', 'version', 'visits', 'findings', 'milestones', 'child']);
 const FIELD_NAME = /^(?:child\.)?[a-z][A-Za-z0-9]{0,40}$/;
+/** What a child can be kept under. */
+const KEPT_ID = /^[\w-]{1,64}$/;
 const DATE = /^\d{4}-\d{2}-\d{2}/;
 /** How much of a wrong word is said back. */
 const QUOTED = 60;
@@ -190,6 +195,10 @@ class BundleReader {
       .flatMap((tag) => textAt(tag, 'display') ?? textAt(tag, 'code') ?? []);
     return {
       addresses: patient.addresses,
+      id: listAt(resource, 'identifier')
+        .filter((one) => textAt(one, 'system') === codes.CHILD)
+        .flatMap((one) => textAt(one, 'value') ?? [])
+        .find((id) => KEPT_ID.test(id) && patient.addresses.includes(addressOf(id))),
       raw: {
         format: FORMAT,
         version: VERSION,

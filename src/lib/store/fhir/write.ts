@@ -50,7 +50,7 @@ const who = (examiner: string): Reference | undefined => {
   return display ? { display } : undefined;
 };
 
-function patient(raw: RawCase, address: string): Patient {
+function patient(raw: RawCase, id: string, address: string): Patient {
   const { child } = raw;
   const label = plainText(child.label);
   const tags = raw.tags ?? [];
@@ -83,7 +83,7 @@ function patient(raw: RawCase, address: string): Patient {
     resourceType: 'Patient',
     ...(Object.keys(meta).length > 0 ? { meta } : {}),
     ...(extension.length > 0 ? { extension } : {}),
-    identifier: [identifierOf(address)],
+    identifier: [identifierOf(address), { system: codes.CHILD, value: id }],
     active: raw.archived !== true,
     ...(label ? { name: [{ text: label }] } : {}),
     birthDate: child.born,
@@ -325,7 +325,7 @@ export function resourcesOf(id: string, record: Case, names: Names): Addressed[]
   const address = addressOf(id);
   const writing: Writing = { id, names, child: { reference: address } };
   return [
-    { address, resource: patient(raw, address) },
+    { address, resource: patient(raw, id, address) },
     ...dating(record, writing),
     ...raw.visits.flatMap((visit) => visitResources(visit, writing)),
     ...tasks(raw, writing),

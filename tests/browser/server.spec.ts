@@ -1,0 +1,56 @@
+/** The connected build against a FHIR server: push, another's change, fetch. */
+import { AxeBuilder } from '@axe-core/playwright';
+import { preview, type PreviewServer } from 'vite';
+import { startFhirServer, type TestServer } from '../support/fhirServer.ts';
+import { expect, test } from './support/page.ts';
+
+let fhir: TestServer;
+let site: PreviewServer;
+
+test.beforeAll(async () => {
+  fhir = await startFhirServer('letmein');
+  site = await preview({
+    configFile: false,
+    appType: 'mpa',
+    build: { outDir: 'dist-connected' },
+    preview: { host: '127.0.0.1', port: 0 },
+  });
+});
+
+test.afterAll(async () => {
+  await fhir.close();
+  await site.close();
+});
+
+test("a child is pushed, another's change is not overwritten, and what is there is fetched", async ({
+  page,
+}) => {
+  const base = site.resolvedUrls?.local[0] ?? '';
+  await page.goto(`${base}#/server`);
+  await expect(page.getByRole('heading', { name: 'A FHIR server' })).toBeVisible();
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  expect(violations.map(({ id }) => id)).toEqual([]);
+
+  const push = page.getByRole('button', { name: 'Push Kestrel' });
+  await page.getByLabel('Address of the server').fill('http://elsewhere.test/fhir');
+  await push.click();
+  await expect(page.getByText('Write the whole address, beginning with https://')).toBeVisible();
+
+  await page.getByLabel('Address of the server').fill(fhir.base);
+  await page.getByLabel('Access token').fill('letmein');
+  await push.click();
+  await expect(page.getByText(/^Pushed: \d+ new, 0 changed, 0 removed, 0 the same/)).toBeVisible();
+  await push.click();
+  await expect(page.getByText(/^Pushed: 0 new, 0 changed, 0 removed, \d+ the same/)).toBeVisible();
+
+  const { entry = [] } = await fhir.repo.search({ resourceType: 'Patient' });
+  await fhir.repo.updateResource({ ...entry[0]!.resource!, active: false } as never);
+  await push.click();
+  await expect(page.getByText('Nothing was sent')).toBeVisible();
+  await expect(page.getByText('Patient: was changed on the server')).toBeVisible();
+
+  await page.getByRole('button', { name: 'Fetch' }).click();
+  await expect(page.getByText('here already, and different')).toBeVisible();
+  await page.getByRole('button', { name: 'Cancel' }).click();
+  expect(await page.evaluate(() => JSON.stringify(localStorage))).not.toContain('letmein');
+});
