@@ -4,7 +4,10 @@ import type { Stands } from './stands.ts';
 
 export { MAX_TOLD };
 
-/** So many are told of where so many were looked at; only what matters brings more. A choice of ours. */
+/**
+ * So many are told of where so many were looked at: few enough that each is understood, and has its
+ * figure on paper. Only what asks for attention brings more. A choice of ours.
+ */
 export const FILL_TO = 4;
 
 const MOVING: ReadonlySet<string> = new Set(['closing', 'may-still-appear']);
@@ -19,7 +22,8 @@ export function rankOf({ attention, move, told }: Stands): number {
   return attention === 'not-judged' ? 4 : 5;
 }
 
-const MATTERS = 3;
+/** The last rank that brings more: what is to be discussed or watched. */
+const MATTERS = 1;
 
 export interface Choice {
   told: readonly Stands[];
