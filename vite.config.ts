@@ -15,6 +15,7 @@ export default defineConfig(({ mode }) => ({
     environment: 'node',
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/browser/**'],
+    setupFiles: process.env.FAULTS_LOG ? ['tests/faults/count.ts'] : [],
     expect: { requireAssertions: true },
     testTimeout: 120_000, // a busy machine is slow, not wrong; speed belongs to the benchmark
   },

@@ -3,8 +3,6 @@ import type { Page } from '@playwright/test';
 import { expect, open, test } from './support/page.ts';
 
 // these walk through several pages each, on a machine that may be busy
-test.describe.configure({ timeout: 120_000 });
-
 const GOOD =
   'reflex,appears,integrates,note\nMoro reflex,28 wk,3-4 mo,p. 112\nATNR,birth,4-6 mo,\n';
 

@@ -2,8 +2,6 @@ import { AxeBuilder } from '@axe-core/playwright';
 import { expect, open, test } from './support/page.ts';
 
 // these walk through several pages each, on a machine that may be busy
-test.describe.configure({ timeout: 120_000 });
-
 const ATLAS_PAGES = [
   '#/reflexes',
   '#/reflexes?does=arms-unlike',

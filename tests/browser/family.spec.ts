@@ -1,4 +1,5 @@
-import { expect, open, test } from './support/page.ts';
+import type { Page } from '@playwright/test';
+import { expect, open, openFew, test } from './support/page.ts';
 
 test('a sentence in other words is kept, marked, taken back and undone', async ({ page }) => {
   await open(page, '#/family?visit=3');
@@ -20,4 +21,37 @@ test('what asks to be discussed and is left off is to be talked about', async ({
   await page.getByRole('checkbox', { name: /^Crossed extension/ }).uncheck();
   await expect(page.getByText('Asks to be discussed, and is left off')).toBeVisible();
   await expect(page.locator('[data-section="talk"]')).toContainText('the other leg going straight');
+});
+
+const paper = (page: Page) => page.locator('main article').first();
+
+test('where few were looked at, it says so', async ({ page }) => {
+  await openFew(page, 'Heron');
+  await open(page, '#/family');
+  await expect(page.locator('[data-key="looked.few"]')).toBeVisible();
+});
+
+test('in Spanish all of it is Spanish, and marked so; the choice is kept', async ({ page }) => {
+  await open(page, '#/family');
+  await page.getByRole('radio', { name: 'Español' }).check();
+  await expect(paper(page)).toHaveAttribute('lang', /^es/);
+  const said = await paper(page).innerText();
+  expect(said).not.toMatch(/\b(the|and|your|baby|months|weeks|we|saw|clinic|call)\b/i);
+  await page.reload();
+  await expect(paper(page)).toHaveAttribute('lang', /^es/);
+});
+
+test('twins do not mix: neither name, words nor findings of the other', async ({ page }) => {
+  await openFew(page, 'Heron', { calledName: 'Ada' });
+  await open(page, '#/family');
+  const pace = page.locator('[data-key="help.pace"]');
+  await pace.fill('Ada likes the blue ball.');
+  await pace.press('Enter');
+  await openFew(page, 'Egret', { calledName: 'Bea' });
+  await open(page, '#/family');
+  await expect(paper(page)).toContainText('Bea');
+  await expect(paper(page)).not.toContainText('Ada');
+  await open(page, '#/show');
+  await page.keyboard.press('End');
+  await expect(page.locator('.show')).not.toContainText('Ada');
 });

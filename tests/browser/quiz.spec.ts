@@ -4,8 +4,6 @@ import type { Page } from '@playwright/test';
 import { expect, open, test } from './support/page.ts';
 import { sideways, textFaults } from './support/text.ts';
 
-test.describe.configure({ timeout: 120_000 });
-
 const SET = 'seed=5&count=6&difficulty=medium';
 const stem = (page: Page) => page.locator('h1');
 const choices = (page: Page) => page.locator('main ol button');

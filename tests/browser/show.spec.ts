@@ -1,7 +1,7 @@
 /** The family's page on a screen turned round: one idea at a time, by hand, keys, voice. */
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
-import { expect, open, test } from './support/page.ts';
+import { expect, open, openFew, test } from './support/page.ts';
 import { sideways, textFaults } from './support/text.ts';
 
 const place = (page: Page) => page.locator('.show .place');
@@ -16,37 +16,6 @@ async function reach(page: Page, name: RegExp): Promise<void> {
     await page.keyboard.press('ArrowRight');
   }
   throw new Error(`No slide is called ${String(name)}.`);
-}
-
-/** A case as it is kept in the browser's own storage cannot be typed: a file of it is opened. */
-async function openChild(page: Page, family: object): Promise<void> {
-  const record = {
-    format: 'tidemark-case',
-    version: 1,
-    child: { label: 'Heron', born: '2026-03-04', gestation: '33w1d', dating: 'last-period' },
-    visits: [
-      {
-        on: '2026-05-18',
-        examiner: 'PT 1',
-        note: '',
-        findings: [
-          { reflex: 'moro', side: 'left', response: 'elicited', state: 'quiet-alert', note: '' },
-          { reflex: 'moro', side: 'right', response: 'elicited', state: 'quiet-alert', note: '' },
-        ],
-      },
-    ],
-    family,
-  };
-  await open(page, '#/children');
-  await page
-    .locator('input[type=file]')
-    .first()
-    .setInputFiles({
-      name: 'heron.json',
-      mimeType: 'application/json',
-      buffer: Buffer.from(JSON.stringify(record)),
-    });
-  await expect(page.getByRole('heading', { name: 'Heron' })).toBeVisible();
 }
 
 test('one idea at a time, by keys, by hand and by a swipe, and back without a menu', async ({
@@ -208,7 +177,7 @@ test('where there is no such voice, or only one elsewhere, none is offered', asy
 });
 
 test('in Spanish all of it is Spanish, and marked so', async ({ page }) => {
-  await openChild(page, { language: 'es', calledName: 'Luz' });
+  await openFew(page, 'Heron', { language: 'es', calledName: 'Luz' });
   await open(page, '#/show');
   await expect(page.locator('.show')).toHaveAttribute('lang', /^es/);
   await expect(next(page)).toHaveText('Siguiente');

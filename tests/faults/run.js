@@ -5,6 +5,7 @@
 import { parseArgs } from 'node:util';
 import { preview } from 'vite';
 import { kills } from './kills.js';
+import { pages, properties } from './suites.js';
 
 const { values } = parseArgs({
   options: {
@@ -14,9 +15,9 @@ const { values } = parseArgs({
   },
 });
 
-/** @typedef {{ tried: string; times: number; lost: string; failed: boolean }} Row */
+/** @typedef {import('./suites.js').Row} Row */
 
-/** Each fault gives a row. @type {((site: string) => Promise<Row>)[]} */
+/** Each fault gives a row. @type {((site: string) => Row | Promise<Row>)[]} */
 const FAULTS = [
   async (site) => {
     const sum = await kills({
@@ -35,6 +36,39 @@ const FAULTS = [
       failed: sum.lost + sum.torn > 0,
     };
   },
+  () =>
+    properties('edits of two windows, in any order', 'tests/state/windows.test.ts', 'none lost'),
+  () =>
+    pages(
+      'full disk, no storage, another version, two windows (in a browser)',
+      'browser/keeping.spec',
+      'full disk|keeps nothing|older page|newer page|two windows',
+      'none lost, each said with a way out',
+    ),
+  () =>
+    properties(
+      'malformed case, talk, own, lock and encrypted files',
+      'tests/store/malformed.test.ts',
+      'each refused or read rightly',
+    ),
+  () =>
+    properties(
+      'malformed FHIR bundles',
+      'tests/store/fhir/hostile.test.ts',
+      'each refused or read rightly',
+    ),
+  () =>
+    properties(
+      "malformed sheets of a clinic's own",
+      'tests/store/sheet/sheet.test.ts',
+      'each refused or read rightly',
+    ),
+  () =>
+    properties(
+      'malformed backups',
+      'tests/store/backupFile.test.ts',
+      'each refused or read rightly',
+    ),
 ];
 
 const server = await preview({

@@ -81,6 +81,19 @@ describe('two windows on one child', () => {
     expect(bin?.text).toContain('asked in one');
   });
 
+  test('what the other window had, taken over in a clash and then removed, lies in the bin whole', async () => {
+    const rows = memoryWith(seed);
+    const [one, two] = [await deskOn(rows), await deskOn(rows)];
+    tag(two, 'twin');
+    question(two, 'as two says');
+    question(one, 'as one says');
+    await Promise.all([one.written, two.written]);
+    one.removeChild('kestrel');
+    await one.written;
+    const kept = [...(await rows.read('bin')), ...(await rows.read('cases'))];
+    expect(kept.some(({ text }) => text.includes('twin'))).toBe(true);
+  });
+
   test('a child removed in one and changed in the other stays', async () => {
     for (const removesFirst of [true, false]) {
       const rows = memoryWith(seed);

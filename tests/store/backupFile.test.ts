@@ -9,6 +9,7 @@ import {
   readBackup,
   type Backup,
 } from '../../src/lib/store/backupFile.ts';
+import { malformedJson, malformedText } from '../support/malform.ts';
 
 const bytesOf = (text: string): Uint8Array => new TextEncoder().encode(text);
 const code = async (text: string): Promise<string> => {
@@ -120,7 +121,32 @@ describe('a hostile file', () => {
           expect(await readBackup(bytes)).toHaveProperty('ok');
         },
       ),
-      { numRuns: 2000 },
+      { numRuns: 10_000 },
     );
+  });
+
+  test('malformed, ten thousand times, is refused by a code or read as a backup', async () => {
+    const whole = await text();
+    let refused = 0;
+    await fc.assert(
+      fc.asyncProperty(
+        fc.oneof(malformedText([whole]), malformedJson([whole])),
+        async (malformed) => {
+          const read = await readBackup(bytesOf(malformed));
+          if (!read.ok) {
+            refused += 1;
+            expect(read.problem.code).toMatch(/^[a-z-]+$/);
+            return;
+          }
+          for (const { table, id, text: held } of read.backup.items) {
+            expect(BACKUP_TABLES).toContain(table);
+            expect([typeof id, typeof held]).toEqual(['string', 'string']);
+          }
+        },
+      ),
+      { numRuns: 10_000, seed: 2026 },
+    );
+    expect(refused).toBeGreaterThan(2_500);
+    expect({}).not.toHaveProperty('items');
   });
 });

@@ -256,6 +256,7 @@ export class Sync<T> {
       mine !== base?.value &&
       (mine === undefined || base === undefined || write(mine) !== base.text);
     if (!isChangedHere) {
+      if (theirs !== undefined) this.#last.delete(id);
       this.#shape.settle(new Map([[id, theirs]]));
       return;
     }
@@ -265,6 +266,9 @@ export class Sync<T> {
     if (entry === undefined && mine !== undefined) this.#kept.add(id);
     const { value, beside = [], also } = merge({ id, base: base?.value, mine: here, theirs });
     this.#beside.push(...beside);
+    // what was brought together holds what was shown before: should it go later, it goes whole
+    if (value !== undefined && value === theirs) this.#last.delete(id);
+    else if (value !== undefined) this.#last.set(id, value);
     this.#shape.settle(
       new Map<string, T | undefined>([
         [id, value],

@@ -94,3 +94,38 @@ export async function addFinding(
     await page.getByRole('radio', { name: `${side}: ${response}`, exact: true }).check();
   await page.getByRole('button', { name: 'Done' }).click();
 }
+
+/** Opens the file of a child with a few findings, as it was saved elsewhere. */
+export async function openFew(page: Page, label: string, family?: object): Promise<void> {
+  const finding = (side: string) => ({
+    reflex: 'moro',
+    side,
+    response: 'elicited',
+    state: 'quiet-alert',
+    note: '',
+  });
+  const record = {
+    format: 'tidemark-case',
+    version: 1,
+    child: { label, born: '2026-03-04', gestation: '33w1d', dating: 'last-period' },
+    visits: [
+      {
+        on: '2026-05-18',
+        examiner: 'PT 1',
+        note: '',
+        findings: [finding('left'), finding('right')],
+      },
+    ],
+    ...(family ? { family } : {}),
+  };
+  await open(page, '#/children');
+  await page
+    .locator('input[type=file]')
+    .first()
+    .setInputFiles({
+      name: `${label}.json`,
+      mimeType: 'application/json',
+      buffer: Buffer.from(JSON.stringify(record)),
+    });
+  await expect(page.getByRole('heading', { name: label })).toBeVisible();
+}
