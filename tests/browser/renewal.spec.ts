@@ -7,7 +7,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
-import type { Page } from '@playwright/test';
+import type { Locator, Page } from '@playwright/test';
 import { expect, test } from './support/page.ts';
 import { SiteServer } from './support/server.ts';
 
@@ -75,6 +75,13 @@ function follow(to: string): void {
   link.remove();
 }
 
+/** Presses what loads the page anew, and waits until it has: what is asked meanwhile would be lost. */
+async function anew(page: Page, button: Locator): Promise<void> {
+  const loaded = page.waitForEvent('load');
+  await button.click();
+  await loaded;
+}
+
 const line = (page: Page) => page.locator('.renewed');
 const versionOf = async (page: Page): Promise<string> => {
   await page.evaluate(follow, '#/about');
@@ -96,7 +103,7 @@ test('a new version waits, is used when told to, and is then there without a net
   expect(await versionOf(page)).toBe(before);
 
   await mark(page);
-  await line(page).getByRole('button', { name: 'Use it now' }).click();
+  await anew(page, line(page).getByRole('button', { name: 'Use it now' }));
   await expect(page.getByText(`This is version ${NEXT}.`)).toBeVisible();
   expect(await isMarked(page)).toBe(false);
   await expect(line(page)).toBeEmpty();
@@ -119,7 +126,7 @@ test('put off, it stays away, and can still be used from the page about Tidemark
   await expect(page.getByRole('heading', { name: 'Sources' })).toBeVisible();
   await expect(line(page)).toBeEmpty();
   await page.evaluate(follow, '#/about');
-  await page.getByRole('button', { name: 'Use it now' }).click();
+  await anew(page, page.getByRole('button', { name: 'Use it now' }));
   await expect(page.getByText(`This is version ${NEXT}.`)).toBeVisible();
 });
 
@@ -145,7 +152,7 @@ test('nothing is said in a talk, while a visit is recorded, or while something i
   await expect(page.getByRole('heading', { name: 'New visit' })).toBeVisible();
   await expect(line(page)).toBeEmpty();
   await page.evaluate(follow, '#/children');
-  await line(page).getByRole('button', { name: 'Use it now' }).click();
+  await anew(page, line(page).getByRole('button', { name: 'Use it now' }));
   await expect(line(page)).toBeEmpty();
   await expect(page.getByRole('button', { name: 'Plover', exact: true })).toBeVisible();
 });
@@ -155,7 +162,7 @@ test('a visit that is not kept yet outlives the new version', async ({ page }) =
   await page.getByLabel('Visit date').fill('2026-13-40');
   await renew(page);
   await page.evaluate(follow, '#/about');
-  await line(page).getByRole('button', { name: 'Use it now' }).click();
+  await anew(page, line(page).getByRole('button', { name: 'Use it now' }));
   await expect(page.getByText(`This is version ${NEXT}.`)).toBeVisible();
   await page.evaluate(follow, '#/visits/new');
   await expect(page.getByLabel('Visit date')).toHaveValue('2026-13-40');
@@ -174,7 +181,7 @@ test('an old window goes on with its own version, pages it has not opened yet in
   await Promise.all([mark(before), mark(talk)]);
 
   await renew(page);
-  await line(page).getByRole('button', { name: 'Use it now' }).click();
+  await anew(page, line(page).getByRole('button', { name: 'Use it now' }));
   await expect(line(before)).toContainText(REPLACED);
   expect(await versionOf(page)).toContain(NEXT);
   await server.kill();
@@ -197,7 +204,7 @@ test('an old window goes on with its own version, pages it has not opened yet in
   await expect(line(talk)).toBeEmpty();
   expect(await isMarked(talk)).toBe(true);
 
-  await before.getByRole('button', { name: 'Load the page anew' }).click();
+  await anew(before, before.getByRole('button', { name: 'Load the page anew' }));
   await expect(before.getByRole('heading', { name: 'Children' })).toBeVisible();
   expect(await versionOf(before)).toContain(NEXT);
 });
@@ -210,7 +217,7 @@ test('where a part is gone for good, the page says so and can be loaded anew', a
   const before = await context.newPage();
   await go(before, '#/about');
   await renew(page);
-  await line(page).getByRole('button', { name: 'Use it now' }).click();
+  await anew(page, line(page).getByRole('button', { name: 'Use it now' }));
   await expect(line(before)).toContainText(REPLACED);
   // as after one more version: what the old window is made of is no longer kept
   await page.evaluate(async (version) => {
@@ -220,7 +227,7 @@ test('where a part is gone for good, the page says so and can be loaded anew', a
   await expect(
     before.getByRole('heading', { name: 'This page could not be loaded.' }),
   ).toBeVisible();
-  await before.locator('.lost').getByRole('button', { name: 'Load the page anew' }).click();
+  await anew(before, before.locator('.lost').getByRole('button', { name: 'Load the page anew' }));
   await expect(before.getByRole('heading', { name: 'Questions' })).toBeVisible();
   expect(await versionOf(before)).toContain(NEXT);
 });

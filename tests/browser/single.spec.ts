@@ -59,7 +59,8 @@ test('the demo child, a child of one’s own, a visit, its verdict, and all of i
   const names = await page.evaluate(async () =>
     (await indexedDB.databases()).map(({ name }) => name),
   );
-  expect(names).toEqual(['tidemark-children']);
+  expect(names).toContain('tidemark-children');
+  for (const name of names) expect(name).toMatch(/^tidemark-/);
 });
 
 test('a case is saved to a file and opened again, in another copy of Tidemark', async ({
