@@ -60,3 +60,21 @@ test('twins do not mix: neither name, words nor findings of the other', async ({
   await page.keyboard.press('End');
   await expect(page.locator('.show')).not.toContainText('Ada');
 });
+
+test('nothing on the page is red, the marks of a stimulus included', async ({ page }) => {
+  await open(page, '#/family');
+  const { red, drawn } = await page.evaluate(() => {
+    const probe = document.createElement('p');
+    probe.style.color = 'var(--signal)';
+    document.body.append(probe);
+    const red = getComputedStyle(probe).color;
+    probe.remove();
+    const drawn = [...document.querySelectorAll('main article *')].flatMap((one) => {
+      const { color, fill, stroke } = getComputedStyle(one);
+      return [color, fill, stroke];
+    });
+    return { red, drawn };
+  });
+  expect(drawn.length).toBeGreaterThan(100);
+  expect(drawn).not.toContain(red);
+});
