@@ -39,20 +39,54 @@ async function faultsOnPaper(page: Page): Promise<string[]> {
   return faults;
 }
 
-async function inBothLanguages(page: Page, label: string): Promise<string[]> {
+/** How many sheets the page says it takes. */
+async function saidSheets(page: Page): Promise<number> {
+  const said = await page
+    .locator('aside')
+    .getByText(/^Printed, it takes/)
+    .textContent();
+  const [, word = ''] = /takes (\w+) sheet/.exec(said ?? '') ?? [];
+  return ({ one: 1, two: 2 } as Record<string, number>)[word] ?? Number(word);
+}
+
+async function speak(page: Page, language: 'English' | 'Español'): Promise<void> {
+  await page.getByRole('radio', { name: language }).check();
+  const tag = language === 'English' ? /^en/ : /^es/;
+  await expect(page.locator('.paper')).toHaveAttribute('lang', tag);
+  await expect(page.locator('.sheet')).toHaveAttribute('lang', tag);
+}
+
+/** Goes over the last visit and the whole course in both languages and says what is wrong. */
+async function faultsOf(page: Page, label: string): Promise<string[]> {
   const faults: string[] = [];
-  for (const language of ['English', 'Español']) {
-    await page.getByRole('radio', { name: language }).check();
-    await expect(page.locator('.paper')).toHaveAttribute(
-      'lang',
-      language === 'English' ? /^en/ : /^es/,
-    );
-    for (const fault of await faultsOnPaper(page)) faults.push(`${label}, ${language}, ${fault}`);
-  }
+  for (const about of ['', '?visit=all'])
+    for (const language of ['English', 'Español'] as const) {
+      await open(page, `#/family${about}`);
+      await speak(page, language);
+      for (const fault of await faultsOnPaper(page))
+        faults.push(`${label}${about}, ${language}, ${fault}`);
+      if ((await saidSheets(page)) > 2) faults.push(`${label}${about}, ${language}: says too many`);
+    }
   return faults;
 }
 
+/** Opens the page of an invented child, one in the archive too. */
+async function openChild(page: Page, label: string): Promise<void> {
+  await open(page, '#/children');
+  await page.getByRole('button', { name: 'Add invented children' }).click();
+  await expect(listed(page)).toHaveCount(10);
+  if (label === 'Avocet') await page.getByRole('button', { name: /^With the archive/ }).click();
+  await page.getByRole('button', { name: label, exact: true }).click();
+  await expect(page.getByRole('heading', { level: 1, name: label })).toBeVisible();
+  await open(page, '#/family');
+  await page.locator('.paper').waitFor();
+}
+
+const boxes = (page: Page) =>
+  page.getByRole('group', { name: 'What it tells of' }).getByRole('checkbox');
+
 for (const label of [
+  'Avocet',
   'Curlew',
   'Kestrel',
   'Dunlin',
@@ -64,13 +98,50 @@ for (const label of [
   'Turnstone',
   'Whimbrel',
 ])
-  test(`${label} in both languages fits on two pages of A4 and Letter`, async ({ page }) => {
-    await open(page, '#/children');
-    await page.getByRole('button', { name: 'Add invented children' }).click();
-    await expect(listed(page)).toHaveCount(10);
-    await page.getByRole('button', { name: label, exact: true }).click();
-    await expect(page.getByRole('heading', { level: 1, name: label })).toBeVisible();
-    await page.getByRole('link', { name: 'For the family' }).click();
-    await page.locator('.paper').waitFor();
-    expect(await inBothLanguages(page, label)).toEqual([]);
+  test(`${label}, a visit and the course, in both languages, fits on two pages of A4 and Letter`, async ({
+    page,
+  }) => {
+    await openChild(page, label);
+    expect(await faultsOf(page, label)).toEqual([]);
   });
+
+for (const label of ['Curlew', 'Kestrel', 'Turnstone'])
+  test(`${label} with six told of keeps a figure for each and fits on two pages`, async ({
+    page,
+  }) => {
+    await openChild(page, label);
+    for (const box of await boxes(page).all())
+      if ((await boxes(page).and(page.locator(':checked')).count()) < 6) await box.check();
+    await expect(page.locator('.paper .item')).toHaveCount(6);
+    for (const language of ['English', 'Español'] as const) {
+      await speak(page, language);
+      expect(await faultsOnPaper(page)).toEqual([]);
+      await page.emulateMedia({ media: 'print' });
+      await expect(page.locator('.sheet .figure svg:visible')).toHaveCount(6);
+      await page.emulateMedia({ media: null });
+    }
+  });
+
+test('words that take more than two sheets are said to, before they are printed', async ({
+  page,
+}) => {
+  await open(page, '#/family?visit=3');
+  await expect(page.getByText('Printed, it takes two sheets')).toBeVisible();
+  const many = 'We looked at this with care and will tell you more. '.repeat(18).trim();
+  for (const key of ['help.pace', 'help.daily', 'help.no-practice']) {
+    const sentence = page.locator(`[data-key="${key}"]`);
+    await sentence.fill(many);
+    await sentence.press('Enter');
+  }
+  await expect(page.getByText('Printed, it takes 3 sheets')).toContainText('shorten your words');
+  expect(await readPdf(await page.pdf({ format: 'Letter' }))).toHaveLength(3);
+});
+
+test('what is still being written is printed as it reads', async ({ page }) => {
+  await open(page, '#/family?visit=3');
+  const pace = page.locator('[data-key="help.pace"]');
+  await pace.fill('Ring Rowan on Mondays.');
+  const pages = await readPdf(await page.pdf({ format: 'A4' }));
+  const printed = pages.flatMap(({ letters }) => letters.map(({ text }) => text)).join(' ');
+  expect(printed).toContain('Ring Rowan on Mondays.*');
+});

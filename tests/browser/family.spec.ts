@@ -1,17 +1,19 @@
 import type { Page } from '@playwright/test';
 import { expect, open, openFew, test } from './support/page.ts';
 
+const paper = (page: Page) => page.locator('main article').first();
+
 test('a sentence in other words is kept, marked, taken back and undone', async ({ page }) => {
   await open(page, '#/family?visit=3');
   const pace = page.locator('[data-key="help.pace"]');
   await pace.fill('Ring Rowan on Mondays.');
   await pace.press('Enter');
-  await expect(page.getByText('* Written by your clinic')).toBeVisible();
+  await expect(paper(page).getByText('* Written by your clinic')).toBeVisible();
   await page.reload();
   await expect(pace).toHaveText('Ring Rowan on Mondays.');
   await page.getByRole('button', { name: /^Back to ours/ }).click();
   await expect(pace).toContainText('You know your baby best');
-  await expect(page.getByText('* Written by your clinic')).toBeHidden();
+  await expect(paper(page).getByText('* Written by your clinic')).toBeHidden();
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(pace).toHaveText('Ring Rowan on Mondays.');
 });
@@ -22,8 +24,6 @@ test('what asks to be discussed and is left off is to be talked about', async ({
   await expect(page.getByText('Asks to be discussed, and is left off')).toBeVisible();
   await expect(page.locator('[data-section="talk"]')).toContainText('the other leg going straight');
 });
-
-const paper = (page: Page) => page.locator('main article').first();
 
 test('where few were looked at, it says so', async ({ page }) => {
   await openFew(page, 'Heron');
@@ -77,4 +77,15 @@ test('nothing on the page is red, the marks of a stimulus included', async ({ pa
   });
   expect(drawn.length).toBeGreaterThan(100);
   expect(drawn).not.toContain(red);
+});
+
+test('the clinic named in the settings stands on the page', async ({ page }) => {
+  await open(page, '#/settings');
+  await page.getByLabel('Clinic’s name').fill('Harbour Clinic');
+  await page.getByLabel('Clinic’s number').fill('555 0100');
+  await page.getByLabel('Clinic’s number').press('Enter');
+  await open(page, '#/family');
+  await expect(paper(page)).toContainText('Harbour Clinic');
+  await expect(paper(page)).toContainText('555 0100');
+  await expect(page.locator('.sheet')).toContainText('Harbour Clinic');
 });

@@ -87,7 +87,7 @@ test('the figure moves until it is held; the chart has words for ticks and no so
   const bands = await chart.locator('.name').count();
   expect(bands).toBeGreaterThanOrEqual(3);
   expect(bands).toBeLessThanOrEqual(6);
-  await expect(page.locator('.bands .unseen li')).toHaveCount(bands);
+  await expect(page.locator('.show ul.unseen li')).toHaveCount(bands);
 });
 
 test('no word of a verdict and nothing red on any slide', async ({ page }) => {

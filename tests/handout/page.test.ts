@@ -6,7 +6,7 @@ import { dateAtAxisDay } from '../../src/lib/age/clocks.ts';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
 import { visitKey, type Case } from '../../src/lib/case/case.ts';
 import { LANGUAGES, NO_FAMILY, PRONOUNS, type Family } from '../../src/lib/case/family.ts';
-import { isAnswer } from '../../src/lib/case/finding.ts';
+import { isAnswer, type Response } from '../../src/lib/case/finding.ts';
 import { MAX_TOLD } from '../../src/lib/handout/choose.ts';
 import type { FamilyPage } from '../../src/lib/handout/model.ts';
 import { sentencesOf } from '../../src/lib/handout/page.ts';
@@ -141,6 +141,28 @@ describe('the choice', () => {
       }
     },
   );
+
+  test('the figure is drawn on the side that answered, or on the stronger of two', () => {
+    const sideOf = (left: Response, right: Response) =>
+      itemsOf(
+        pageOf(
+          childCase({ born: '2026-01-01', gestation: '40w0d' }, [
+            {
+              on: '2026-03-01',
+              findings: [
+                ['atnr', 'left', left],
+                ['atnr', 'right', right],
+              ],
+            },
+          ]),
+        ),
+      )[0]?.side;
+    expect(sideOf('elicited', 'elicited')).toBe('left');
+    expect(sideOf('not-elicited', 'elicited')).toBe('right');
+    expect(sideOf('elicited', 'not-elicited')).toBe('left');
+    expect(sideOf('elicited', 'obligatory')).toBe('right');
+    expect(sideOf('obligatory', 'elicited')).toBe('left');
+  });
 
   test('what was not looked at is passed over', () => {
     const [, record] = CHILDREN[0]!;

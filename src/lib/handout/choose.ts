@@ -10,6 +10,12 @@ export { MAX_TOLD };
  */
 export const FILL_TO = 4;
 
+/**
+ * What asks for attention brings so many, and no more by itself: the rest is to be talked about, and
+ * a clinician may choose one more. A choice of ours.
+ */
+export const BRING_TO = 5;
+
 const MOVING: ReadonlySet<string> = new Set(['closing', 'may-still-appear']);
 const UNMOVED: ReadonlySet<string> = new Set(['same', 'first']);
 
@@ -41,7 +47,7 @@ export function choose(stands: readonly Stands[], chosen: readonly string[] | nu
   const mattering = ranked.filter((one) => rankOf(one) <= MATTERS).length;
   const told = chosen
     ? chosen.flatMap((id) => stands.find(({ reflex }) => reflex.id === id) ?? [])
-    : ranked.slice(0, Math.min(MAX_TOLD, Math.max(mattering, FILL_TO)));
+    : ranked.slice(0, Math.min(BRING_TO, Math.max(mattering, FILL_TO)));
   return {
     told,
     toTalkAbout: ranked.filter((one) => one.attention === 'discuss' && !told.includes(one)),

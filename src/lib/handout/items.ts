@@ -1,5 +1,5 @@
 /** One reflex on the page: what was done, what was seen, what that means today, what comes next. */
-import { group } from 'd3';
+import { group, max } from 'd3';
 import { DEFAULT_LIMITS } from '../age/clocks.ts';
 import type { CivilDate } from '../age/civil.ts';
 import { agesAt } from '../case/case.ts';
@@ -98,8 +98,20 @@ function meansOf(say: Speaker, one: Stands) {
   return { meaning: first.meaning, firm: first.firm, means: said };
 }
 
-/** The variant of the reflex that is drawn: its first, or the one seen where sides differ. */
+/** The variant of the reflex that is drawn: its first. */
 const patternOf = ({ reflex }: Stands) => reflex.patterns[0];
+
+/** From no answer to one that holds the child: how strongly a side answered. */
+const STRENGTH: readonly Response[] = ['not-elicited', 'weak', 'elicited', 'brisk', 'obligatory'];
+
+/** The side that is drawn: the one that answered the most, the left where both did alike. */
+function sideOf({ told }: Stands): 'left' | 'right' {
+  const strongest = max(told, ({ found }) => STRENGTH.indexOf(found.finding.response));
+  const drawn = told
+    .map(({ found }) => found.finding)
+    .filter(({ response }) => STRENGTH.indexOf(response) === strongest);
+  return drawn.every(({ side }) => side === 'right') ? 'right' : 'left';
+}
 
 export function itemOf(say: Speaker, one: Stands, ahead: Ahead): FamilyItem {
   const { reflex, attention } = one;
@@ -107,6 +119,7 @@ export function itemOf(say: Speaker, one: Stands, ahead: Ahead): FamilyItem {
   return {
     reflex,
     pattern: patternOf(one) ?? null,
+    side: sideOf(one),
     name: say.name(reflex),
     did: say.say(`item.${reflex.id}.did`, plain.did),
     saw: [...sawOf(say, one, ahead.on), ...movedOf(say, one, ahead)],

@@ -30,6 +30,8 @@ export interface FamilyItem {
   name: Sentence;
   /** The variant that is drawn; null where the reflex has none. */
   pattern: LimbPattern | null;
+  /** The side a one-sided stimulus is drawn on: that of the answer, or of the stronger of two. */
+  side: 'left' | 'right';
   did: Sentence;
   /** One or more: sides alike in one, dates apart in several. */
   saw: readonly Sentence[];

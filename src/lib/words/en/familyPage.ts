@@ -6,6 +6,14 @@ export const familyPage = {
   intro: 'This is the page as it is given. Touch any sentence to put it in your own words.',
   show: 'Show to the family',
   print: 'Print',
+  choices: 'What it says, and to whom',
+  sheets: (n: number, most: number): string => {
+    const numbers = ['', 'one sheet', 'two sheets'];
+    const takes = `Printed, it takes ${numbers[n] ?? `${n} sheets`} of A4 or Letter.`;
+    return n > most
+      ? `${takes} Two are enough for a family to keep: shorten your words, or tell of fewer.`
+      : takes;
+  },
   language: 'Language',
   about: 'About',
   course: 'All visits so far',
@@ -36,7 +44,7 @@ export const familyPage = {
   yours: 'Your words',
   ours: 'Back to ours',
   oursOf: (text: string): string => `Back to ours: ${text}`,
-  changed: (ours: string): string => `What we say here has changed since you wrote this: “${ours}”`,
+  changed: 'What we say here has changed since you wrote this:',
   aloud: 'Read aloud in place of the picture; not printed',
   unused: 'Your words that no longer have a place on this page',
   orphans: 'Words were kept for a visit that is no longer here.',

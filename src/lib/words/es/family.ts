@@ -105,13 +105,13 @@ export const family: FamilyWords = {
     'call.ask': 'Llame si {name} se mueve de un modo nuevo que usted no entiende.',
     'urgent.intro': 'Llame de inmediato si ve algo de esto:',
     'urgent.skills': '{Name} ya no puede hacer algo que antes hacía.',
-    'urgent.feeding': '{Name} come mal, se ahoga mucho al comer o no quiere comer.',
+    'urgent.feeding': '{Name} come mal, se atraganta mucho o no quiere comer.',
     'urgent.tone': 'Siente que el cuerpo {names} está muy flojo o muy rígido.',
     'urgent.fit':
       '{Name} tiene un ataque. Puede temblar o quedar con la mirada fija, y usted no lo puede parar. También puede doblarse de golpe, una y otra vez.',
     'urgent.side': 'Un brazo, una pierna o un lado no se mueve, o se mueve mucho menos.',
     'urgent.number':
-      'Si {name} no puede respirar bien o no despierta, llame al número de emergencias. Haga lo mismo si no le contestamos.',
+      'Si {name} no puede respirar bien o no se despierta, llame al número de emergencias. Haga lo mismo si no le contestamos.',
     'caution.instead':
       'Esta hoja no toma el lugar de lo que le dice su clínica. Si no dicen lo mismo, siga lo que dice su clínica.',
     'caution.guides': 'Nuestras guías son libros y estudios de cuándo los bebés hacen estas cosas.',
