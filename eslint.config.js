@@ -71,6 +71,11 @@ export default defineConfig(
     rules: { 'house/direction': 'error' },
   },
   {
+    files: ['src/**/*.ts', 'src/**/*.svelte'],
+    plugins: { house },
+    rules: { 'house/words': 'error' },
+  },
+  {
     files: PURE,
     rules: {
       'no-restricted-imports': [
