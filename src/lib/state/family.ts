@@ -4,7 +4,7 @@ import type { FamilyPage } from '../handout/model.ts';
 import { judgement, settings } from './app.svelte.ts';
 import { visitIn } from './familyAddress.ts';
 
-export { COURSE, visitIn, visitQuery } from './familyAddress.ts';
+export { visitIn, visitQuery } from './familyAddress.ts';
 
 /** The page an address asks for, from the record as it is kept, whatever is tried meanwhile. */
 export function familyPageAt(query: string): FamilyPage | undefined {

@@ -1,6 +1,6 @@
 /** How an address names the visit that a family's page tells of. It stands apart: the child's head needs no more. */
 /** In the address, in the place of a visit's number: the whole course. */
-export const COURSE = 'all';
+const COURSE = 'all';
 
 /** The visit an address names: its number, counted from 1; null for the whole course; the last when it names none. */
 export function visitIn(query: string, visits: number): number | null {
