@@ -71,6 +71,11 @@ export default defineConfig(
     rules: { 'house/direction': 'error' },
   },
   {
+    files: ['src/**/*.ts', 'src/**/*.svelte'],
+    plugins: { house },
+    rules: { 'house/words': 'error' },
+  },
+  {
     files: PURE,
     rules: {
       'no-restricted-imports': [
@@ -82,8 +87,8 @@ export default defineConfig(
               message: 'This folder is pure: no page, no file, no database.',
             },
             {
-              group: ['luxon'],
-              message: 'age/civil.ts is the one door to luxon: import dates from there.',
+              group: ['date-fns', 'date-fns/*', '@date-fns/*'],
+              message: 'age/civil.ts is the one door to date-fns: import dates from there.',
             },
           ],
           paths: [

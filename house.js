@@ -82,4 +82,37 @@ const direction = {
   },
 };
 
-export const house = { rules: { direction } };
+/**
+ * Words load with the page that says them, as long as the build sees which file of words is meant: the
+ * name `en` followed by the name of one file. Handed on, unpacked or indexed, it brings every file.
+ * @type {import('eslint').Rule.RuleModule}
+ */
+const words = {
+  meta: {
+    type: 'problem',
+    schema: [],
+    messages: {
+      whole:
+        'Say which file of words is meant (en.judge, en.chart): used whole, it loads the words of every page at once.',
+    },
+  },
+  create: (context) => ({
+    ImportDeclaration(/** @type {any} */ node) {
+      if (!String(node.source.value).endsWith('/words/en.ts')) return;
+      for (const { references } of context.sourceCode.getDeclaredVariables(node))
+        for (const { identifier, isTypeReference, isValueReference } of /** @type {any[]} */ (
+          references
+        )) {
+          const { parent } = identifier;
+          const isOne =
+            parent.type === 'MemberExpression' && parent.object === identifier && !parent.computed;
+          const isType =
+            (isTypeReference && !isValueReference) ||
+            /^TS(TypeQuery|QualifiedName)$/.test(parent.type);
+          if (!isOne && !isType) context.report({ node: identifier, messageId: 'whole' });
+        }
+    },
+  }),
+};
+
+export const house = { rules: { direction, words } };

@@ -9,7 +9,11 @@ export default defineConfig(({ mode }) => ({
     // fonts stay files of their own, so that the first script stays small; one file has all inside
     assetsInlineLimit: mode === 'single' ? Number.MAX_SAFE_INTEGER : 0,
     chunkSizeWarningLimit: mode === 'single' ? Number.MAX_SAFE_INTEGER : 500,
-    rolldownOptions: { checks: { bundlerTimings: false, emptyImportMeta: mode !== 'single' } },
+    rolldownOptions: {
+      // a file of words does nothing by being loaded: a page has those it says, and no others
+      treeshake: { moduleSideEffects: [{ test: /src\/lib\/words\//, sideEffects: false }] },
+      checks: { bundlerTimings: false, emptyImportMeta: mode !== 'single' },
+    },
   },
   test: {
     environment: 'node',

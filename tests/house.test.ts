@@ -16,7 +16,7 @@ function complaints(file: string, code: string): string[] {
         files: ['**/*.ts'],
         languageOptions: { parser: ts.parser },
         plugins: { house: house },
-        rules: { 'house/direction': 'error' },
+        rules: { 'house/direction': 'error', 'house/words': 'error' },
       },
       { filename: file },
     )
@@ -76,6 +76,33 @@ describe('the direction of imports', () => {
     for (const [room, { may, types = [] }] of Object.entries(table))
       for (const below of [...may, ...types].filter((name) => name !== 'store'))
         expect(order.indexOf(below), `${room} imports ${below}`).toBeLessThan(order.indexOf(room));
+  });
+});
+
+describe('words are asked for by the file they stand in, so that they load with their page', () => {
+  const said = (code: string): string[] =>
+    complaints('src/routes/a.ts', `import { en } from '$lib/words/en.ts';\n${code}`);
+
+  test.each([
+    'const t = { ...en };',
+    'const { judge } = en;',
+    'const t = en[file];',
+    'speak(en);',
+    'export { en };',
+    'const all = () => en;',
+  ])('%s is refused, with the reason', (code) => {
+    expect(said(code)[0]).toMatch(/every page at once/);
+  });
+
+  test.each([
+    'const t = en.judge;',
+    'const { notJudged } = en.judge;',
+    "const t = en.judge['notJudged'];",
+    'type Words = typeof en;',
+    'type Words = (typeof en)["judge"];',
+    'type Words = typeof en.judge;',
+  ])('%s is allowed', (code) => {
+    expect(said(code)).toEqual([]);
   });
 });
 

@@ -75,7 +75,7 @@ export const agesCommand: Command = (args) => {
   const { birth } = record.child;
   const ages = agesOn(birth, record.visits[0]!.on, limits);
   if (values.json) return `${JSON.stringify(agesJson(ages))}\n`;
-  const { ages: say } = en;
+  const say = en.ages;
   return (
     columns([
       ['gestation at birth', formatGestation(ages.gestationalDays)],

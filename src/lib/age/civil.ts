@@ -1,8 +1,13 @@
 /**
  * Civil dates: a day in the calendar, without a time of day or a time zone that could shift it.
- * The one door to luxon.
+ * The one door to date-fns; every date it is given stands in UTC, where a day has 24 hours.
  */
-import { DateTime } from 'luxon';
+import { utc } from '@date-fns/utc';
+import { addDays as daysLater } from 'date-fns/addDays';
+import { addMonths as monthsLater } from 'date-fns/addMonths';
+import { differenceInCalendarMonths } from 'date-fns/differenceInCalendarMonths';
+import { isValid } from 'date-fns/isValid';
+import { parseISO } from 'date-fns/parseISO';
 
 declare const civilDate: unique symbol;
 
@@ -13,13 +18,17 @@ const ISO = /^\d{4}-\d{2}-\d{2}$/;
 
 /** Reading a date is the slow part of every count; a clinic's dates repeat, so some are kept. */
 const KEPT = 4096;
-const kept = new Map<CivilDate, DateTime>();
+const kept = new Map<CivilDate, Moment>();
 
-function at(date: CivilDate): DateTime {
+/** Midnight in UTC. */
+const read = (text: string) => parseISO(text, { in: utc });
+type Moment = ReturnType<typeof read>;
+
+function at(date: CivilDate): Moment {
   let moment = kept.get(date);
   if (!moment) {
     if (kept.size >= KEPT) kept.clear();
-    kept.set(date, (moment = DateTime.fromISO(date, { zone: 'utc' })));
+    kept.set(date, (moment = read(date)));
   }
   return moment;
 }
@@ -30,20 +39,22 @@ const MS_PER_DAY = 86_400_000;
 export function parseCivil(text: string): CivilDate | undefined {
   const trimmed = text.trim();
   if (!ISO.test(trimmed)) return undefined;
-  return DateTime.fromISO(trimmed, { zone: 'utc' }).isValid ? (trimmed as CivilDate) : undefined;
+  return isValid(read(trimmed)) ? (trimmed as CivilDate) : undefined;
 }
 
 /** Whole days from one date to another; negative when `to` is earlier. */
 export const daysBetween = (from: CivilDate, to: CivilDate): number =>
-  Math.round((at(to).toMillis() - at(from).toMillis()) / MS_PER_DAY); // in UTC every day has 24 hours
+  Math.round((at(to).getTime() - at(from).getTime()) / MS_PER_DAY);
+
+const civil = (moment: Moment): CivilDate => moment.toISOString().split('T', 1)[0] as CivilDate;
 
 /** The date a number of whole days later (or earlier). */
 export const addDays = (date: CivilDate, days: number): CivilDate =>
-  at(date).plus({ days }).toISODate() as CivilDate;
+  civil(daysLater(at(date), days));
 
 /** The date a number of calendar months later; the 31st becomes the last day of a shorter month. */
 export const addMonths = (date: CivilDate, months: number): CivilDate =>
-  at(date).plus({ months }).toISODate() as CivilDate;
+  civil(monthsLater(at(date), months));
 
 /** A span counted by the calendar: whole months, then the days that are left. Both carry the sign. */
 export interface CalendarSpan {
@@ -57,16 +68,26 @@ export interface CalendarSpan {
  * shorter month, as in `addMonths`. Backwards it is the mirrored span, negated.
  */
 export function calendarSpan(from: CivilDate, to: CivilDate): CalendarSpan {
-  const { months, days } = at(to).diff(at(from), ['months', 'days']).toObject();
-  return { months: Math.trunc(months ?? 0), days: Math.round(days ?? 0) };
+  if (daysBetween(from, to) < 0) {
+    const { months, days } = calendarSpan(to, from);
+    return { months: 0 - months, days: 0 - days }; // never a negative zero
+  }
+  let months = differenceInCalendarMonths(at(to), at(from));
+  if (daysBetween(addMonths(from, months), to) < 0) months -= 1;
+  return { months, days: daysBetween(addMonths(from, months), to) };
 }
 
 /** A date written out in a language: `18 May 2026`, `18 de mayo de 2026`. @param tag as in BCP 47 */
 export const writtenDate = (date: CivilDate, tag: string): string =>
-  at(date).setLocale(tag).toLocaleString({ day: 'numeric', month: 'long', year: 'numeric' });
+  at(date).toLocaleDateString(tag, {
+    timeZone: 'UTC',
+    day: 'numeric',
+    month: 'long',
+    year: 'numeric',
+  });
 
 /** Year, month (1-12) and day of a date, for wording it. */
 export function partsOf(date: CivilDate): { year: number; month: number; day: number } {
-  const { year, month, day } = at(date);
-  return { year, month, day };
+  const moment = at(date);
+  return { year: moment.getFullYear(), month: moment.getMonth() + 1, day: moment.getDate() };
 }

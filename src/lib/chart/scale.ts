@@ -1,5 +1,4 @@
-/** Axis days to pixels. */
-import { scaleLinear } from 'd3';
+/** Axis days to pixels: a straight line, for which a scale library would bring colours and formats along. */
 import { toAxisDay, type AxisDay } from '../age/axis.ts';
 import type { Stretch } from './model.ts';
 
@@ -16,14 +15,14 @@ export interface AxisScale {
 }
 
 export function axisScale(range: Stretch, leftPx: number, rightPx: number): AxisScale {
-  const scale = scaleLinear([range.from, range.to], [leftPx, rightPx]);
+  const pxPerDay = (rightPx - leftPx) / (range.to - range.from);
   return {
     range,
     leftPx,
     rightPx,
-    pxPerDay: (rightPx - leftPx) / (range.to - range.from),
-    x: (day) => scale(day),
-    day: (x) => toAxisDay(scale.invert(x)),
+    pxPerDay,
+    x: (day) => leftPx + (day - range.from) * pxPerDay,
+    day: (x) => toAxisDay(range.from + (x - leftPx) / pxPerDay),
   };
 }
 

@@ -23,16 +23,6 @@ export async function saveEverything(now = new Date(), passphrase?: string): Pro
   await backups.made(now.getTime());
 }
 
-/** How long after a change a backup is written to the chosen folder, so that many make one. */
-const SETTLED_MS = 20_000;
-
-/** Where a folder is chosen, a backup goes there a little after each change; the answer stops that. */
-export function backUp(): (() => void) | undefined {
-  if (backups.folderState !== 'open' || backups.changed === 0) return undefined;
-  const timer = setTimeout(() => void backups.intoFolder(new Date()), SETTLED_MS);
-  return () => clearTimeout(timer);
-}
-
 /** The name of what lies in the bin; undefined where it cannot be read. */
 export const binnedName = (item: Binned): string | undefined => believed(item, library.known)?.name;
 

@@ -8,7 +8,9 @@ import type { JudgedFinding } from '../../judge/judge.ts';
 import { BY_DATE, dateWords, shortDateWords, type When } from './ages.ts';
 import { intervalWords } from './attention.ts';
 import { responses } from './case.ts';
-import { attentions, flags, verdicts } from './judge.ts';
+import { flags, verdicts } from './judge.ts';
+
+export { becomesWords } from './tried.ts';
 
 /** `left`, `both sides`; nothing for the midline. */
 export const sideWords = (sides: readonly Side[]): string =>
@@ -103,16 +105,7 @@ export const coursePage = {
   entryEvery: 'From this date every source that dates it would expect the change.',
 };
 
-/** What a tried birth, source or limit makes of a verdict; what it asks for where only that changes. */
-export function becomesWords(was: JudgedFinding, is: JudgedFinding): string {
-  const [before, after] = [was.judged.verdict, is.judged.verdict];
-  return before === after
-    ? `${verdicts[after]}: ${attentions[was.attention]} becomes ${attentions[is.attention]}`
-    : `${verdicts[before]} becomes ${verdicts[after]}`;
-}
-
 export const whatIf = {
-  open: 'What if',
   title: 'What if',
   help: 'Tried, not kept: the record stays as it is.',
   gestation: 'Gestation at birth, tried',

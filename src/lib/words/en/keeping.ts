@@ -3,36 +3,10 @@ import type { CivilDate } from '../../age/civil.ts';
 import { isDatingMethod } from '../../age/doubt.ts';
 import type { Point } from '../../case/merge.ts';
 import type { BackupProblem, BackupTable } from '../../store/backupFile.ts';
-import type { Trouble } from '../../store/rows.ts';
 import { dateWords } from './ages.ts';
 import { datings, responses, states } from './case.ts';
 
-/** Beside the name, in a word; the page of keeping says more. */
-export const standing = {
-  opening: 'Opening…',
-  saved: 'Saved',
-  saving: 'Saving…',
-  'not-saved': 'Not saved',
-};
-
-/** Why nothing can be written, and what to do. */
-export const troubles: Record<Trouble, string> = {
-  full: 'Not saved: the browser has no room left. Save everything to a file now; then free some room on the disk and try again.',
-  denied:
-    'Not saved: this browser keeps nothing for the page, as in a private window. What is entered is gone when the page is closed; save everything to a file before that.',
-  newer:
-    'Shown, not changed: these records were kept by a newer Tidemark. Reload the page to get the newer one, or save everything to a file.',
-  outdated:
-    'Not saved: a newer Tidemark has been opened in another window. Save everything to a file, then reload this page.',
-  failed: 'Not saved: the browser refused to write. Try again, or save everything to a file.',
-};
-
-export const trouble = {
-  blocked:
-    'Waiting: Tidemark is open in another window in an older version. Close that window, and this page goes on. What is entered here meanwhile can be saved to a file.',
-  again: 'Try again',
-  save: 'Save everything to a file',
-};
+export { standing, trouble, troubles } from './trouble.ts';
 
 const count = (n: number, one: string, many: string): string =>
   n === 1 ? `1 ${one}` : `${n} ${many}`;
@@ -158,8 +132,6 @@ export const clash = {
   gone: 'The child has been removed since.',
   dismiss: 'Put this away',
   refused: 'So chosen, the record would contradict itself; choose otherwise or change it by hand.',
-  link: (n: number): string =>
-    `${count(n, 'record was', 'records were')} changed otherwise in two windows: choose`,
 };
 
 const FIELDS: Record<string, string> = {

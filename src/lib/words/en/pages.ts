@@ -1,7 +1,5 @@
 /** English for the pages about the sources, the settings, and Tidemark itself. */
 
-export const children = { openFile: 'Open a case file' };
-
 export const sourcesPage = {
   title: 'Sources',
   lead: (n: number, claims: number): string => `${n} sources make ${claims} claims.`,

@@ -137,3 +137,5 @@ export const errors = {
   brokenHelp: 'Your records are kept. Go back, or reload the page.',
   back: 'Back to the chart',
 };
+
+export const openFile = 'Open a case file';
