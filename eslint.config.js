@@ -87,8 +87,8 @@ export default defineConfig(
               message: 'This folder is pure: no page, no file, no database.',
             },
             {
-              group: ['date-fns', 'date-fns/*', '@date-fns/*'],
-              message: 'age/civil.ts is the one door to date-fns: import dates from there.',
+              group: ['luxon'],
+              message: 'age/civil.ts is the one door to luxon: import dates from there.',
             },
           ],
           paths: [

@@ -1,5 +1,4 @@
-/** Dates and ages against general-purpose date libraries: the Temporal polyfill, and luxon. */
-import { DateTime } from 'luxon';
+/** Dates and ages against a second, general-purpose date library: the Temporal polyfill. */
 import { Temporal } from 'temporal-polyfill';
 import { describe, expect, test } from 'vitest';
 import {
@@ -8,8 +7,6 @@ import {
   calendarSpan,
   daysBetween,
   parseCivil,
-  partsOf,
-  writtenDate,
   type CivilDate,
 } from '../../src/lib/age/civil.ts';
 import { agesOn, birthFromGestation, type Birth } from '../../src/lib/age/clocks.ts';
@@ -74,26 +71,6 @@ describe('against Temporal, on 5000 random dates and the corners of the calendar
     for (const date of dates) {
       const later = addDays(date, next(1500));
       expect(calendarSpan(date, later)).toEqual(spanByTemporal(date, later));
-    }
-  });
-
-  test('calendar months and days as luxon counts them, whose convention ours is, both ways', () => {
-    const moment = (date: CivilDate) => DateTime.fromISO(date, { zone: 'utc' });
-    for (const date of dates) {
-      const other = addDays(date, next(3000) - 1500);
-      const { months, days } = moment(other).diff(moment(date), ['months', 'days']).toObject();
-      expect(calendarSpan(date, other)).toEqual({ months: months! + 0, days: days! + 0 });
-    }
-  });
-
-  test('a date is written out as luxon writes it, and falls into the same parts', () => {
-    for (const date of dates.slice(0, 500)) {
-      const moment = DateTime.fromISO(date, { zone: 'utc' });
-      expect(partsOf(date)).toEqual({ year: moment.year, month: moment.month, day: moment.day });
-      for (const tag of ['en-GB', 'es'])
-        expect(writtenDate(date, tag)).toBe(
-          moment.setLocale(tag).toLocaleString({ day: 'numeric', month: 'long', year: 'numeric' }),
-        );
     }
   });
 

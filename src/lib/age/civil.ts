@@ -1,13 +1,8 @@
 /**
  * Civil dates: a day in the calendar, without a time of day or a time zone that could shift it.
- * The one door to date-fns; every date it is given stands in UTC, where a day has 24 hours.
+ * The one door to luxon.
  */
-import { utc } from '@date-fns/utc';
-import { addDays as daysLater } from 'date-fns/addDays';
-import { addMonths as monthsLater } from 'date-fns/addMonths';
-import { differenceInCalendarMonths } from 'date-fns/differenceInCalendarMonths';
-import { isValid } from 'date-fns/isValid';
-import { parseISO } from 'date-fns/parseISO';
+import { DateTime } from 'luxon';
 
 declare const civilDate: unique symbol;
 
@@ -18,17 +13,13 @@ const ISO = /^\d{4}-\d{2}-\d{2}$/;
 
 /** Reading a date is the slow part of every count; a clinic's dates repeat, so some are kept. */
 const KEPT = 4096;
-const kept = new Map<CivilDate, Moment>();
+const kept = new Map<CivilDate, DateTime>();
 
-/** Midnight in UTC. */
-const read = (text: string) => parseISO(text, { in: utc });
-type Moment = ReturnType<typeof read>;
-
-function at(date: CivilDate): Moment {
+function at(date: CivilDate): DateTime {
   let moment = kept.get(date);
   if (!moment) {
     if (kept.size >= KEPT) kept.clear();
-    kept.set(date, (moment = read(date)));
+    kept.set(date, (moment = DateTime.fromISO(date, { zone: 'utc' })));
   }
   return moment;
 }
@@ -39,22 +30,20 @@ const MS_PER_DAY = 86_400_000;
 export function parseCivil(text: string): CivilDate | undefined {
   const trimmed = text.trim();
   if (!ISO.test(trimmed)) return undefined;
-  return isValid(read(trimmed)) ? (trimmed as CivilDate) : undefined;
+  return DateTime.fromISO(trimmed, { zone: 'utc' }).isValid ? (trimmed as CivilDate) : undefined;
 }
 
 /** Whole days from one date to another; negative when `to` is earlier. */
 export const daysBetween = (from: CivilDate, to: CivilDate): number =>
-  Math.round((at(to).getTime() - at(from).getTime()) / MS_PER_DAY);
-
-const civil = (moment: Moment): CivilDate => moment.toISOString().split('T', 1)[0] as CivilDate;
+  Math.round((at(to).toMillis() - at(from).toMillis()) / MS_PER_DAY); // in UTC every day has 24 hours
 
 /** The date a number of whole days later (or earlier). */
 export const addDays = (date: CivilDate, days: number): CivilDate =>
-  civil(daysLater(at(date), days));
+  at(date).plus({ days }).toISODate() as CivilDate;
 
 /** The date a number of calendar months later; the 31st becomes the last day of a shorter month. */
 export const addMonths = (date: CivilDate, months: number): CivilDate =>
-  civil(monthsLater(at(date), months));
+  at(date).plus({ months }).toISODate() as CivilDate;
 
 /** A span counted by the calendar: whole months, then the days that are left. Both carry the sign. */
 export interface CalendarSpan {
@@ -68,26 +57,16 @@ export interface CalendarSpan {
  * shorter month, as in `addMonths`. Backwards it is the mirrored span, negated.
  */
 export function calendarSpan(from: CivilDate, to: CivilDate): CalendarSpan {
-  if (daysBetween(from, to) < 0) {
-    const { months, days } = calendarSpan(to, from);
-    return { months: 0 - months, days: 0 - days }; // never a negative zero
-  }
-  let months = differenceInCalendarMonths(at(to), at(from));
-  if (daysBetween(addMonths(from, months), to) < 0) months -= 1;
-  return { months, days: daysBetween(addMonths(from, months), to) };
+  const { months, days } = at(to).diff(at(from), ['months', 'days']).toObject();
+  return { months: Math.trunc(months ?? 0), days: Math.round(days ?? 0) };
 }
 
 /** A date written out in a language: `18 May 2026`, `18 de mayo de 2026`. @param tag as in BCP 47 */
 export const writtenDate = (date: CivilDate, tag: string): string =>
-  at(date).toLocaleDateString(tag, {
-    timeZone: 'UTC',
-    day: 'numeric',
-    month: 'long',
-    year: 'numeric',
-  });
+  at(date).setLocale(tag).toLocaleString({ day: 'numeric', month: 'long', year: 'numeric' });
 
 /** Year, month (1-12) and day of a date, for wording it. */
 export function partsOf(date: CivilDate): { year: number; month: number; day: number } {
-  const moment = at(date);
-  return { year: moment.getFullYear(), month: moment.getMonth() + 1, day: moment.getDate() };
+  const { year, month, day } = at(date);
+  return { year, month, day };
 }
