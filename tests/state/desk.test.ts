@@ -60,20 +60,20 @@ describe('a visit', () => {
   it('that cannot be kept waits as a draft; the record is as before and nothing is undone', async () => {
     const { desk } = await deskWith();
     const early = { ...visit, on: '2025-01-01' };
-    expect(desk.writeVisit(undefined, early)).toBeUndefined();
+    expect(desk.drafts.write(undefined, early)).toBeUndefined();
     expect(desk.open?.record).toEqual(record);
-    expect(desk.visitTyped(undefined)).toEqual(early);
-    expect(desk.draftProblems(undefined).map(({ code }) => code)).toEqual(['exam-before-birth']);
+    expect(desk.drafts.typed(undefined)).toEqual(early);
+    expect(desk.drafts.problems(undefined).map(({ code }) => code)).toEqual(['exam-before-birth']);
     expect(desk.history.canUndo).toBe(false);
-    expect(desk.writeVisit(undefined, visit)).toBe(4);
-    expect(desk.draft).toBeUndefined();
+    expect(desk.drafts.write(undefined, visit)).toBe(4);
+    expect(desk.drafts.now).toBeUndefined();
   });
 
   it('with nothing in it but a date is no visit yet', async () => {
     const { desk } = await deskWith();
-    desk.writeVisit(undefined, blankVisit('2026-06-08'));
+    desk.drafts.write(undefined, blankVisit('2026-06-08'));
     expect(desk.open?.record.visits).toHaveLength(3);
-    expect(desk.draftProblems(undefined)).toEqual([]);
+    expect(desk.drafts.problems(undefined)).toEqual([]);
   });
 
   it('is removed by its number, and comes back', async () => {

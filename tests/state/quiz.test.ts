@@ -134,3 +134,25 @@ describe('addresses', () => {
     expect(wholeIn('2.5', 1, 60)).toBeUndefined();
   });
 });
+
+describe('answers that were forgotten', () => {
+  test('come back with undo; what was answered since stays as it is', () => {
+    const shelf = new Shelf();
+    const progress = new QuizProgress(shelf);
+    progress.answered('phase|moro', true, NOON);
+    progress.answered('name|atnr', false, NOON);
+    progress.setRun({ address: '#/quiz?seed=5', subjects: null, answers: [2] });
+    const before = progress.kept.now;
+    progress.forget();
+    expect(progress.totals.asked).toBe(0);
+    expect(progress.kept.undo()).toBe('forgotten');
+    expect(progress.kept.now).toEqual(before);
+    expect(progress.kept.redo()).toBe('forgotten');
+    expect(new QuizProgress(shelf).totals.asked).toBe(0);
+    progress.answered('phase|moro', false, later(1));
+    const since = progress.subjects['phase|moro'];
+    progress.kept.undo();
+    expect(progress.subjects['phase|moro']).toEqual(since);
+    expect(progress.subjects['name|atnr']).toEqual(before.subjects['name|atnr']);
+  });
+});

@@ -58,6 +58,27 @@ describe('settings', () => {
     expect(settings.byCustom).toBe(true);
   });
 
+  it('go back and forth step by step, and what was kept goes with them', () => {
+    const place = shelf();
+    const settings = new Settings(place, known);
+    settings.setTheme('dark');
+    settings.setLimits({ pretermBelowDays: 252, untilMonths: 12 });
+    settings.chooseSources({ by: 'kinds', kinds: ['textbook'] });
+    settings.setByCustom();
+    expect(settings.byCustom).toBe(true);
+    expect(settings.kept.undo()).toBe('by-custom');
+    expect(settings.limits.untilMonths).toBe(12);
+    expect(settings.sources).toEqual({ by: 'kinds', kinds: ['textbook'] });
+    settings.kept.undo();
+    settings.kept.undo();
+    settings.kept.undo();
+    expect(settings.theme).toBe('system');
+    expect(settings.kept.undo()).toBeUndefined();
+    expect(new Settings(place, known).theme).toBe('system');
+    settings.kept.redo();
+    expect(new Settings(place, known).theme).toBe('dark');
+  });
+
   it('hold without any storage, and when it is full', () => {
     const full: Shelf = {
       getItem: () => null,

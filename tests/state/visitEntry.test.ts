@@ -33,7 +33,7 @@ describe('the date of a visit', () => {
     expect(entry.visit).toEqual(visitOn('2026-07-01'));
     expect(entry.agree()).toBe(4);
     expect(desk.open?.record.visits.at(-1)?.on).toBe('2026-07-01');
-    expect(desk.draft).toBeUndefined();
+    expect(desk.drafts.now).toBeUndefined();
   });
 
   it('that was kept ahead of today is not asked about again', () => {

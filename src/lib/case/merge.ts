@@ -28,7 +28,7 @@ const keyOf = (...path: string[]): string => JSON.stringify(path);
 const pathOf = (key: string): string[] => JSON.parse(key) as string[];
 
 /** A value as text in which the order of names does not count. */
-function canonical(value: unknown): string {
+export function canonical(value: unknown): string {
   const sortedNames = (_: string, inner: unknown): unknown =>
     inner !== null && typeof inner === 'object' && !Array.isArray(inner)
       ? Object.fromEntries(Object.entries(inner).sort(([a], [b]) => (a < b ? -1 : 1)))

@@ -44,7 +44,7 @@ export const childShape = v.object({
   invented: v.optional(v.boolean(), false),
 });
 
-const decisionShape = v.object({
+export const decisionShape = v.object({
   on: v.string(),
   text: v.string(),
   who: text,
@@ -61,22 +61,20 @@ const editShape = v.object({
   over: text,
 });
 
+/** What was settled for the page of one visit. */
+export const pageShape = v.object({
+  visit: text,
+  chosen: v.optional(v.array(v.string())),
+  edits: v.optional(v.array(editShape), []),
+});
+
 /** What was settled for the family's page. */
 const familyShape = v.object({
   language: v.optional(v.string(), 'en'),
   pronoun: v.optional(v.string(), 'name'),
   calledName: text,
   clinic: v.optional(v.object({ name: text, phone: text })),
-  pages: v.optional(
-    v.array(
-      v.object({
-        visit: text,
-        chosen: v.optional(v.array(v.string())),
-        edits: v.optional(v.array(editShape), []),
-      }),
-    ),
-    [],
-  ),
+  pages: v.optional(v.array(pageShape), []),
 });
 
 /** What surrounds the visits came later: every part may be left out. */

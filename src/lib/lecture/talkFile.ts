@@ -228,11 +228,20 @@ export function parseTalkText(text: string): ParsedTalk {
     : { ok: true, talk: { title: named, about: said, steps: taken } };
 }
 
-const rawStep = ({ age, range, ...step }: TalkStep) => ({
-  ...step,
+/** Always in the same order, so that two texts of one talk are the same. */
+const rawStep = ({ caption, note, lanes, age, range, child, ...step }: TalkStep) => ({
+  caption,
+  note,
+  lanes,
   ageDays: age,
   fromDays: range.from,
   toDays: range.to,
+  sources: step.sources,
+  opened: step.opened,
+  orders: step.orders,
+  figure: step.figure,
+  lit: step.lit,
+  child: child && { id: child.id, visits: child.visits, verdicts: child.verdicts },
 });
 
 /** What is wrong with words being typed, so that none is kept that could not be opened again. */

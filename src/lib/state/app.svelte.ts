@@ -14,10 +14,13 @@ import { keepSealed, readDraft, readSealed, writeDraft } from './draft.ts';
 import { DATABASE } from '../store/names.ts';
 import { LockCodec } from '../store/lockCodec.ts';
 import { Lock } from './lock.svelte.ts';
+import { QUESTIONS, SETTINGS, SHEETS } from './names.ts';
 import { Renewal } from './renewal.svelte.ts';
 import { Settings, type Shelf } from './settings.svelte.ts';
+import { Spoken } from './spoken.svelte.ts';
 import { Talks } from './talks.svelte.ts';
 import { Trial } from './trial.svelte.ts';
+import { joinUndo } from './undoing.ts';
 import { View } from './view.svelte.ts';
 
 /** Whether all that was changed is kept. */
@@ -45,14 +48,14 @@ function tabStorage(): Storage | undefined {
   }
 }
 
-/** What the small storage holds under these names. */
-const smallTexts = (shelf: Shelf | undefined, names: readonly string[]): Record<string, string> =>
+/** What stands beside the records, by name, where there is any. */
+const smallTexts = (of: Readonly<Record<string, () => string | undefined>>) =>
   Object.fromEntries(
-    names.flatMap((name) => {
-      const text = shelf?.getItem(name);
+    Object.entries(of).flatMap(([name, say]) => {
+      const text = say();
       return text ? [[name, text]] : [];
     }),
-  );
+  ) as Record<string, string>;
 
 const OPEN = 'tidemark-open';
 export const storage = smallStorage();
@@ -65,7 +68,7 @@ export const settings = new Settings(storage, isKnownSource);
 export const view = new View();
 /** The first time, the invented child is shown at once; later, what was open is waited for. */
 export const desk = new Desk(library.known, lastOpen ? [] : seed, lastOpen, keeping);
-desk.draft = readDraft(tabStorage());
+desk.drafts.now = readDraft(tabStorage());
 /** What came from another system and waits to be looked through. */
 export const incoming = new Incoming(desk, library.known);
 /** Talks of the reader's own. */
@@ -75,11 +78,19 @@ const browserStorage = (): StorageManager | undefined => globalThis.navigator.st
 
 /** What was removed, and what two windows did otherwise. */
 export const aside = new Aside();
-const SMALL = ['tidemark-settings', 'tidemark-questions'];
+/** What goes into a backup beside the records, by name; what a page has not loaded is as it was kept. */
+export const small: Record<string, () => string | undefined> = {
+  [SETTINGS]: () => settings.kept.text,
+  [QUESTIONS]: () => storage?.getItem(QUESTIONS) ?? undefined,
+  [SHEETS]: () => storage?.getItem(SHEETS) ?? undefined,
+};
 export const backups = new Backups(
   { cases: desk.backed, own: library.backed, talks: talks.backed },
-  () => smallTexts(storage, SMALL),
+  () => smallTexts(small),
 );
+for (const one of [library, desk, talks, settings.kept]) joinUndo(one);
+/** What the page says of something it did beside the open child. */
+export const spoken = new Spoken();
 /** What is tried on the open child and kept nowhere. */
 export const trial = new Trial(() => desk.open?.id);
 export const judgement = new Judgement(atlas, desk, settings, view, trial);
@@ -94,7 +105,7 @@ export const lock = new Lock({
     return keeping.standing !== 'not-saved' || keeping.kind !== 'kept';
   },
   opened: async () => {
-    if (lock.codec) desk.draft = await readSealed(tabStorage(), lock.codec);
+    if (lock.codec) desk.drafts.now = await readSealed(tabStorage(), lock.codec);
   },
   reload: () => globalThis.location.reload(),
   now: () => Date.now(),
@@ -146,7 +157,7 @@ export function remember(): void {
 
 /** Keeps what cannot be kept in the record yet over a reload. */
 export const rememberDraft = (): Promise<void> => {
-  const { draft } = desk;
+  const { now: draft } = desk.drafts;
   if (lock.standing === 'none') writeDraft(tabStorage(), draft);
   else if (lock.standing === 'open' && lock.codec)
     return keepSealed(tabStorage(), draft, lock.codec);

@@ -1,14 +1,23 @@
 /** What lies beside the records: what was removed, for thirty days, and what two windows did otherwise. */
 import * as v from 'valibot';
 import type { Point } from '../case/merge.ts';
-import { ANY, type Entry, type Rows } from '../store/rows.ts';
-import { BACKUP_TABLES, type BackupItem } from '../store/backupFile.ts';
+import { ANY, newRev, type Entry, type Rows } from '../store/rows.ts';
+import { BACKUP_TABLES } from '../store/backupFile.ts';
+import { PART_KINDS } from './partRows.ts';
 
 export const BIN_DAYS = 30;
 const DAY_MS = 86_400_000;
 
+/** What may lie in the bin: a whole entry of a table, or a part of one. */
+const BINNED = [...BACKUP_TABLES, ...PART_KINDS] as const;
+export type BinKind = (typeof BINNED)[number];
+
 /** Something in the bin. */
-export interface Binned extends BackupItem {
+export interface Binned {
+  table: BinKind;
+  /** The entry, or the one that the part was taken out of. */
+  id: string;
+  text: string;
   /** Its row in the bin. */
   row: string;
   /** When it was removed, and when it goes for good, ms since 1970. */
@@ -24,7 +33,7 @@ export interface Clashed {
   at: number;
 }
 
-const binShape = v.object({ table: v.picklist(BACKUP_TABLES), id: v.string(), text: v.string() });
+const binShape = v.object({ table: v.picklist(BINNED), id: v.string(), text: v.string() });
 const pointShape = v.object({
   path: v.pipe(v.array(v.string()), v.minLength(1)),
   base: v.optional(v.unknown()),
@@ -73,6 +82,20 @@ export class Aside {
     if (rows.kind !== 'newer') await this.forGood(over.map(({ row }) => row));
     rows.watch('bin', () => void this.#adopt());
     rows.watch('clashes', () => void this.#adopt());
+  }
+
+  /** Puts something into the bin that no table holds; answers with its row, undefined where nothing is kept. */
+  async put(item: Pick<Binned, 'table' | 'id' | 'text'>): Promise<string | undefined> {
+    const row = `${item.table} ${newRev()}`;
+    try {
+      await this.#rows?.write([
+        { table: 'bin', id: row, base: undefined, text: JSON.stringify(item) },
+      ]);
+    } catch {
+      return undefined; // undo brings it back all the same
+    }
+    await this.#adopt();
+    return row;
   }
 
   /** Takes rows out of the bin: what was in them is gone. */

@@ -3,7 +3,7 @@ import type { Atlas } from '../atlas/atlas.ts';
 import type { Case } from '../case/case.ts';
 import { caseText, parseCaseText, sizeProblem } from '../case/file.ts';
 import { parseRaw } from '../case/parse.ts';
-import { refused, type Parsed, type Problem } from '../case/problem.ts';
+import { refused, type Parsed } from '../case/problem.ts';
 import type { RawCase, RawChild, RawFollowUp, RawVisit } from '../case/shape.ts';
 import type { Rows } from '../store/rows.ts';
 import type { Kept, Unread } from '../store/store.ts';
@@ -15,65 +15,20 @@ import {
   settledKept,
   settledRecords,
 } from './clash.ts';
-import {
-  newRaw,
-  numberOf,
-  rawVisit,
-  withChild,
-  withFollowUp,
-  withoutVisit,
-  withVisit,
-} from './edits.ts';
+import type { Did, Told } from './did.ts';
+import { Drafts } from './drafts.svelte.ts';
+import { newRaw, numberOf, withChild, withFollowUp, withoutVisit, withVisit } from './edits.ts';
 import { isExample } from './examples/ids.ts';
 import { History } from './history.svelte.ts';
 import { newId } from './ids.ts';
 import { Keeping } from './keeping.svelte.ts';
+import { goneFromCase } from './parts.ts';
 import { Sync } from './sync.ts';
-import { isBlank } from './visit.ts';
-
-/** What a change was, for the sentence beside "Undo". */
-export type Did =
-  | 'child-added'
-  | 'child-changed'
-  | 'child-removed'
-  | 'file-opened'
-  | 'records-taken'
-  | 'visit-added'
-  | 'visit-changed'
-  | 'visit-removed'
-  | 'archived'
-  | 'taken-back'
-  | 'tagged'
-  | 'sheet-changed'
-  | 'question-changed'
-  | 'decision-changed'
-  | 'family-changed'
-  | 'duplicated'
-  | 'examples-added'
-  | 'examples-cleared'
-  | 'brought-back'
-  | 'backup-taken'
-  | 'clash-decided';
 
 /** All that undo goes back over. */
 interface Desktop {
   shelf: readonly Kept[];
   openId: string | undefined;
-}
-
-/** A visit typed in that cannot be kept yet: nothing of it is lost by looking elsewhere. */
-export interface Draft {
-  childId: string;
-  /** The visit it belongs to, counted from 1; undefined for a new one. */
-  number: number | undefined;
-  visit: RawVisit;
-}
-
-/** What has just happened and can be taken back; `count` tells two alike apart. */
-export interface Told {
-  what: 'did' | 'undid' | 'redid';
-  did: Did;
-  count: number;
 }
 
 /** What is answered to a change where the store is of a newer Tidemark. */
@@ -82,11 +37,12 @@ const READ_ONLY = refused({ code: 'read-only', at: { field: 'file' } });
 export class Desk {
   #top = $state.raw<Desktop>({ shelf: [], openId: undefined });
   unread = $state.raw<readonly Unread[]>([]);
-  draft = $state.raw<Draft | undefined>(undefined);
   told = $state.raw<Told | undefined>(undefined);
   /** Where records are kept; undefined until the store has answered. */
   keeping = $state<Rows['kind'] | undefined>(undefined);
   readonly history = new History<Desktop, Did>();
+  /** What is typed in of a visit and cannot be kept yet. */
+  readonly drafts: Drafts;
   readonly #atlas: Atlas;
   readonly #problems = problemsById();
   readonly #sync: Sync<Case>;
@@ -98,6 +54,7 @@ export class Desk {
     keeping = new Keeping(),
   ) {
     this.#atlas = atlas;
+    this.drafts = new Drafts(this, atlas);
     this.#top = { shelf: first, openId: openId ?? first[0]?.id };
     this.#sync = new Sync<Case>(
       {
@@ -105,6 +62,7 @@ export class Desk {
         write: caseText,
         read: (id, text) => this.#read(id, text),
         merge: (both) => mergeKept(both, atlas),
+        gone: goneFromCase,
         shown: () => recordsOf(this.shelf),
         settle: (records) => this.#settle(records),
         wasRead: () => {
@@ -148,8 +106,9 @@ export class Desk {
   takeIn(
     children: readonly Kept[],
     did: 'brought-back' | 'backup-taken' | 'clash-decided',
+    stroke?: number,
   ): boolean {
-    return this.#become({ ...this.#top, shelf: settledKept(this.shelf, children) }, did);
+    return this.#become({ ...this.#top, shelf: settledKept(this.shelf, children) }, did, stroke);
   }
 
   openChild(id: string): void {
@@ -232,48 +191,6 @@ export class Desk {
     return this.#changed((record) => withoutVisit(record, number), 'visit-removed');
   }
 
-  /**
-   * Keeps a visit as far as it has come: in the record when it can be kept, else as a draft of which
-   * nothing is lost. Answers with the visit's number once it stands in the record.
-   */
-  writeVisit(number: number | undefined, visit: RawVisit): number | undefined {
-    const open = this.open;
-    if (!open) return undefined;
-    if (number === undefined && isBlank(visit)) this.draft = { childId: open.id, number, visit };
-    else {
-      const parsed = this.putVisit(number, visit);
-      this.draft = parsed.ok ? undefined : { childId: open.id, number, visit };
-      if (parsed.ok) return parsed.value;
-    }
-    return number;
-  }
-
-  /** Holds a visit back as a draft, though it could be kept: something is asked first. */
-  holdVisit(number: number | undefined, visit: RawVisit): void {
-    if (this.open) this.draft = { childId: this.open.id, number, visit };
-  }
-
-  /** The visit with a number as it was last typed in: the draft of it, else what the record has. */
-  visitTyped(number: number | undefined): RawVisit | undefined {
-    const { open, draft } = this;
-    if (!open) return undefined;
-    if (draft?.childId === open.id && draft.number === number) return draft.visit;
-    return number === undefined ? undefined : rawVisit(open.record, number);
-  }
-
-  /** What keeps the draft of a visit from being kept. */
-  draftProblems(number: number | undefined): readonly Problem[] {
-    const { open, draft } = this;
-    if (!open || draft?.childId !== open.id || draft.number !== number) return [];
-    if (number === undefined && isBlank(draft.visit)) return [];
-    const parsed = parseRaw(withVisit(open.record, number, draft.visit), this.#atlas);
-    return parsed.ok ? [] : parsed.problems;
-  }
-
-  discardDraft(): void {
-    this.draft = undefined;
-  }
-
   undo(): void {
     const step = this.history.undo();
     if (!step) return;
@@ -317,9 +234,9 @@ export class Desk {
   }
 
   /** Makes a change that can be undone; says no where the store is of a newer Tidemark. */
-  #become(next: Desktop, did: Did): boolean {
+  #become(next: Desktop, did: Did, stroke?: number): boolean {
     if (this.keeping === 'newer') return false;
-    this.history.record(this.#top, next, did);
+    this.history.record(this.#top, next, did, stroke);
     this.#put(next);
     this.#tell('did', did);
     return true;

@@ -3,7 +3,7 @@ import * as v from 'valibot';
 import { visitShape } from '../case/shape.ts';
 import { bytesToHex, hexToBytes } from '@noble/hashes/utils.js';
 import type { LockCodec } from '../store/lockCodec.ts';
-import type { Draft } from './desk.svelte.ts';
+import type { Draft } from './drafts.svelte.ts';
 
 const KEY = 'tidemark-draft';
 

@@ -5,9 +5,15 @@ interface Step<T, Did> {
   before: T;
   after: T;
   did: Did;
+  /** When it was done: higher than that of every change before it, of this value or another. */
+  stroke: number;
 }
 
 const DEEPEST = 200;
+let strokes = 0;
+
+/** A number for a change. Values that are changed together are given the same, and are undone together. */
+export const newStroke = (): number => (strokes += 1);
 
 export class History<T, Did> {
   #past = $state.raw<readonly Step<T, Did>[]>([]);
@@ -21,8 +27,18 @@ export class History<T, Did> {
     return this.#future.length > 0;
   }
 
-  record(before: T, after: T, did: Did): void {
-    this.#past = [...this.#past.slice(1 - DEEPEST), { before, after, did }];
+  /** The stroke that would be undone next; 0 where there is none. */
+  get lastStroke(): number {
+    return this.#past.at(-1)?.stroke ?? 0;
+  }
+
+  /** The stroke that would be redone next; Infinity where there is none. */
+  get nextStroke(): number {
+    return this.#future.at(-1)?.stroke ?? Infinity;
+  }
+
+  record(before: T, after: T, did: Did, stroke = newStroke()): void {
+    this.#past = [...this.#past.slice(1 - DEEPEST), { before, after, did, stroke }];
     this.#future = [];
   }
 

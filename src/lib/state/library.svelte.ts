@@ -158,9 +158,10 @@ export class Library {
   }
 
   /** Takes entries in beside or in place of those here, as one change. */
-  async takeIn(entries: readonly OwnEntry[]): Promise<void> {
+  async takeIn(entries: readonly OwnEntry[], stroke?: number): Promise<void> {
     await this.#ready();
-    if (entries.length > 0) this.#become(settled(this.#entries, byId(entries)), 'brought-back');
+    if (entries.length > 0)
+      this.#become(settled(this.#entries, byId(entries)), 'brought-back', stroke);
   }
 
   undo(): void {
@@ -193,9 +194,9 @@ export class Library {
     return this.#reader;
   }
 
-  #become(next: readonly OwnEntry[], did: OwnDid): void {
+  #become(next: readonly OwnEntry[], did: OwnDid, stroke?: number): void {
     if (this.#keeping.kind === 'newer') return;
-    this.history.record(this.#entries, next, did);
+    this.history.record(this.#entries, next, did, stroke);
     this.#write(next);
     this.told = { did, undone: false };
   }

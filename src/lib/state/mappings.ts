@@ -3,9 +3,9 @@ import * as v from 'valibot';
 import { FIELDS, type Columns, type SheetField } from '../store/sheet/columns.ts';
 import { DATE_ORDERS } from '../store/sheet/dates.ts';
 import type { Mapping } from '../store/sheet/plan.ts';
-import type { Shelf } from './settings.svelte.ts';
+import { SHEETS } from './names.ts';
+import { Small, type Shelf } from './small.svelte.ts';
 
-const KEY = 'tidemark-sheets';
 const MAX_KEPT = 20;
 
 const words = v.record(v.string(), v.string());
@@ -21,45 +21,36 @@ const shape = v.array(
 
 export type KeptMapping = v.InferOutput<typeof shape>[number];
 
-export function keptMappings(shelf: Shelf | undefined): KeptMapping[] {
-  try {
-    const read = v.safeParse(shape, JSON.parse(shelf?.getItem(KEY) ?? '[]'));
-    return read.success ? read.output : [];
-  } catch {
-    return []; // what cannot be read is no mapping, and the next one that is kept replaces it
-  }
-}
+export type Mappings = Small<readonly KeptMapping[], 'kept' | 'forgotten' | 'brought-back'>;
 
-/** Keeps a mapping under its name, in place of one of that name; false where the browser refuses. */
-export function keepMapping(
-  shelf: Shelf | undefined,
+/** The mappings that are kept; what cannot be read is no mapping, and the next one that is kept replaces it. */
+export const newMappings = (shelf: Shelf | undefined): Mappings =>
+  new Small<readonly KeptMapping[], 'kept' | 'forgotten' | 'brought-back'>(shelf, {
+    key: SHEETS,
+    blank: [],
+    read: (raw) => {
+      const read = v.safeParse(shape, raw);
+      return read.success ? read.output.slice(0, MAX_KEPT) : undefined;
+    },
+    stepped: (_now, _from, to) => to,
+  });
+
+/** Mappings with one under its name, in place of one of that name; the oldest makes room. */
+export function withMapping(
+  all: readonly KeptMapping[],
   name: string,
   mapping: Mapping,
   header: readonly string[],
-): boolean {
+): KeptMapping[] {
   const columns = Object.fromEntries(
     Object.entries(mapping.columns).map(([field, column]) => [field, header[column] ?? '']),
   );
-  const others = keptMappings(shelf).filter((one) => one.name !== name);
   const { values, order } = mapping;
-  const all = [{ name, columns, values, order }, ...others].slice(0, MAX_KEPT);
-  return write(shelf, all);
+  return [{ name, columns, values, order }, ...withoutMapping(all, name)].slice(0, MAX_KEPT);
 }
 
-export const forgetMapping = (shelf: Shelf | undefined, name: string): boolean =>
-  write(
-    shelf,
-    keptMappings(shelf).filter((one) => one.name !== name),
-  );
-
-function write(shelf: Shelf | undefined, all: unknown): boolean {
-  try {
-    shelf?.setItem(KEY, JSON.stringify(all));
-    return shelf !== undefined;
-  } catch {
-    return false;
-  }
-}
+export const withoutMapping = (all: readonly KeptMapping[], name: string): KeptMapping[] =>
+  all.filter((one) => one.name !== name);
 
 /** The columns of a kept mapping in a sheet; undefined when one of them is not there. */
 export function columnsFor(kept: KeptMapping, header: readonly string[]): Columns | undefined {

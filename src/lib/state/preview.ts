@@ -4,16 +4,28 @@ import type { Atlas } from '../atlas/atlas.ts';
 import type { Case } from '../case/case.ts';
 import { caseText, parseCaseText } from '../case/file.ts';
 import { parseTalkText, talkText } from '../lecture/talkFile.ts';
-import type { BackupItem } from '../store/backupFile.ts';
+import type { Backup, BackupItem } from '../store/backupFile.ts';
 import { ownRow, readOwnRow } from '../store/own.ts';
 import type { Kept } from '../store/store.ts';
-import type { OwnTalk } from './talks.svelte.ts';
+import type { Desk } from './desk.svelte.ts';
+import { newStroke } from './history.svelte.ts';
+import type { Library } from './library.svelte.ts';
+import type { OwnTalk, Talks } from './talks.svelte.ts';
 
 /** An entry of a backup as it is believed: parsed, and written anew. */
 export type Believed =
   | { table: 'cases'; id: string; name: string; text: string; value: Case }
   | { table: 'own'; id: string; name: string; text: string; value: OwnEntry }
-  | { table: 'talks'; id: string; name: string; text: string; value: OwnTalk };
+  | { table: 'talks'; id: string; name: string; text: string; value: OwnTalk }
+  /** What the browser keeps beside the records; its name is said by its id. */
+  | { table: 'small'; id: string; name: string; text: string };
+
+/** Where something small is kept: what is there as text, what is believed of a text, and taking one in. */
+export interface SmallPlace {
+  readonly text: string | undefined;
+  understood(text: string): string | undefined;
+  takeIn(text: string, did: 'brought-back', stroke?: number): void;
+}
 
 /** What is to be done with an entry. `mine`: nothing. `both`: theirs comes in under a name of its own. */
 export type Take = 'mine' | 'theirs' | 'both';
@@ -49,23 +61,38 @@ export function believed({ table, id, text }: BackupItem, atlas: Atlas): Believe
   return { table, id, name: parsed.talk.title, text: talkText(parsed.talk), value };
 }
 
-/** Lays the entries of a backup beside the texts that are here, by table and id. */
+const comparedTo = (here: string | undefined, text: string): Compared =>
+  here === undefined ? 'new' : here === text ? 'same' : 'changed';
+
+/** What is here: the texts of each table by id, and the places of what is small by name. */
+export interface Here {
+  texts: Readonly<Record<BackupItem['table'], ReadonlyMap<string, string>>>;
+  small: Readonly<Record<string, SmallPlace>>;
+}
+
+/** Lays the entries of a backup beside what is here, by table and id. */
 export function previewOf(
-  items: readonly BackupItem[],
-  here: Readonly<Record<BackupItem['table'], ReadonlyMap<string, string>>>,
+  { items, small }: Pick<Backup, 'items' | 'small'>,
+  here: Here,
   atlas: Atlas,
 ): Preview {
   const lines: PreviewLine[] = [];
   const unread: string[] = [];
   for (const item of items) {
     const entry = believed(item, atlas);
-    if (!entry) {
-      unread.push(item.id);
-      continue;
-    }
-    const text = here[item.table].get(item.id);
-    const compared = text === undefined ? 'new' : text === entry.text ? 'same' : 'changed';
-    lines.push({ compared, entry });
+    if (!entry) unread.push(item.id);
+    else
+      lines.push({ compared: comparedTo(here.texts[item.table].get(item.id), entry.text), entry });
+  }
+  for (const [id, given] of Object.entries(small)) {
+    const place = Object.hasOwn(here.small, id) ? here.small[id] : undefined;
+    const text = place?.understood(given);
+    if (!place || text === undefined) unread.push(id);
+    else
+      lines.push({
+        compared: comparedTo(place.text, text),
+        entry: { table: 'small', id, name: id, text },
+      });
   }
   return { lines, unread };
 }
@@ -74,6 +101,7 @@ export interface Taken {
   children: Kept[];
   own: OwnEntry[];
   talks: OwnTalk[];
+  small: { id: string; text: string }[];
 }
 
 /** What comes in of what is chosen; what is taken beside what is here gets an id of its own. */
@@ -82,7 +110,7 @@ export function takenOf(
   take: (line: PreviewLine) => Take,
   newIdOf: (table: Believed['table']) => string,
 ): Taken {
-  const taken: Taken = { children: [], own: [], talks: [] };
+  const taken: Taken = { children: [], own: [], talks: [], small: [] };
   for (const line of lines) {
     const how = line.compared === 'same' ? 'mine' : take(line);
     if (how === 'mine') continue;
@@ -90,7 +118,29 @@ export function takenOf(
     const id = how === 'both' && line.compared === 'changed' ? newIdOf(entry.table) : entry.id;
     if (entry.table === 'cases') taken.children.push({ id, record: entry.value });
     else if (entry.table === 'own') taken.own.push({ ...entry.value, id });
-    else taken.talks.push({ ...entry.value, id });
+    else if (entry.table === 'talks') taken.talks.push({ ...entry.value, id });
+    else taken.small.push({ id: entry.id, text: entry.text }); // there is one place for it
   }
   return taken;
+}
+
+/** Where a backup goes. */
+export interface Places {
+  library: Pick<Library, 'takeIn'>;
+  desk: Pick<Desk, 'takeIn'>;
+  talks: Pick<Talks, 'takeIn'>;
+  small: Readonly<Record<string, SmallPlace>>;
+}
+
+/** Takes in what was chosen, all of it in one stroke; answers with how many entries that was. */
+export async function takeInto(
+  { library, desk, talks, small }: Places,
+  taken: Taken,
+): Promise<number> {
+  const stroke = newStroke();
+  await library.takeIn(taken.own, stroke); // first: a record may hold findings on a reflex of one's own
+  if (taken.children.length > 0) desk.takeIn(taken.children, 'backup-taken', stroke);
+  talks.takeIn(taken.talks, stroke);
+  for (const { id, text } of taken.small) small[id]?.takeIn(text, 'brought-back', stroke);
+  return Object.values(taken).flat().length;
 }

@@ -6,17 +6,6 @@ import { questionOn, questionSet } from '../lecture/questions/set.ts';
 import type { Group } from '../atlas/types.ts';
 import { atlas, judgement, settings } from './app.svelte.ts';
 import type { QuizWish } from './quizAddress.ts';
-import { QuizProgress } from './quizProgress.svelte.ts';
-
-function shelf(): Storage | undefined {
-  try {
-    return globalThis.localStorage;
-  } catch {
-    return undefined;
-  }
-}
-
-export const progress = new QuizProgress(shelf());
 
 const ground = (groups: readonly Group[] = []): Ground =>
   groundOf(atlas, judgement.sheet, groups, settings.limits);

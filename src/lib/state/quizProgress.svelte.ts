@@ -1,7 +1,9 @@
 /** What was answered, kept on this machine, and what of it is to be reviewed when. */
 import * as v from 'valibot';
 import { endOfDay, reviewed, subjectShape, type Subject } from './quizCards.ts';
-import type { Shelf } from './settings.svelte.ts';
+import { QUESTIONS } from './names.ts';
+import { partsStepped } from './shelved.ts';
+import { Small, type Shelf } from './small.svelte.ts';
 
 const runShape = v.object({
   address: v.string(),
@@ -16,34 +18,49 @@ const shape = v.object({
   run: v.fallback(v.nullable(runShape), null),
 });
 
-const KEY = 'tidemark-questions';
+type Answers = v.InferOutput<typeof shape> & { subjects: Readonly<Record<string, Subject>> };
+type AnswersDid = 'forgotten' | 'from-bin' | 'brought-back';
+
+function read(raw: unknown): Answers | undefined {
+  const parsed = v.safeParse(shape, raw);
+  if (!parsed.success) return undefined;
+  const { subjects, run } = parsed.output;
+  const understood = Object.entries(subjects).flatMap(([subject, kept]) => {
+    const one = v.safeParse(subjectShape, kept);
+    return one.success ? [[subject, one.output] as const] : [];
+  });
+  return { subjects: Object.fromEntries(understood), run };
+}
 
 export class QuizProgress {
-  subjects = $state.raw<Readonly<Record<string, Subject>>>({});
-  /** The self-test that is under way. */
-  run = $state.raw<Run | null>(null);
-  readonly #shelf: Shelf | undefined;
+  readonly kept: Small<Answers, AnswersDid>;
 
   constructor(shelf: Shelf | undefined) {
-    this.#shelf = shelf;
-    const parsed = v.safeParse(shape, this.#read());
-    if (!parsed.success) return;
-    this.run = parsed.output.run;
-    this.subjects = Object.fromEntries(
-      Object.entries(parsed.output.subjects).flatMap(([subject, kept]) => {
-        const one = v.safeParse(subjectShape, kept);
-        return one.success ? [[subject, one.output]] : [];
+    this.kept = new Small<Answers, AnswersDid>(shelf, {
+      key: QUESTIONS,
+      blank: { subjects: {}, run: null },
+      read,
+      // what was answered since stays: a step goes only over what it found
+      stepped: (now, from, to) => ({
+        subjects: partsStepped(now.subjects, from.subjects, to.subjects),
+        run: JSON.stringify(now.run) === JSON.stringify(from.run) ? to.run : now.run,
       }),
-    );
+    });
+  }
+
+  get subjects(): Readonly<Record<string, Subject>> {
+    return this.kept.now.subjects;
+  }
+
+  /** The self-test that is under way. */
+  get run(): Run | null {
+    return this.kept.now.run;
   }
 
   /** Takes an answer into account: a wrong one comes back soon, a right one later and later. */
   answered(subject: string, isRight: boolean, now: Date): void {
-    this.subjects = {
-      ...this.subjects,
-      [subject]: reviewed(this.subjects[subject], isRight, now),
-    };
-    this.#keep();
+    const next = reviewed(this.subjects[subject], isRight, now);
+    this.kept.set({ ...this.kept.now, subjects: { ...this.subjects, [subject]: next } });
   }
 
   /** Subjects to be reviewed by the end of a day, the longest due first. */
@@ -65,29 +82,20 @@ export class QuizProgress {
   }
 
   setRun(run: Run | null): void {
-    this.run = run;
-    this.#keep();
+    this.kept.set({ ...this.kept.now, run });
   }
 
+  /** Brings back answers that were forgotten; what was answered since stays. */
+  bringBack(text: string): void {
+    const back = this.kept.understood(text);
+    const then = back === undefined ? undefined : read(JSON.parse(back));
+    if (!then) return;
+    const subjects = { ...then.subjects, ...this.subjects };
+    this.kept.become({ subjects, run: this.run ?? then.run }, 'from-bin');
+  }
+
+  /** Forgets every answer, and the self-test that is under way; undo brings both back. */
   forget(): void {
-    this.subjects = {};
-    this.setRun(null);
-  }
-
-  #read(): unknown {
-    try {
-      return JSON.parse(this.#shelf?.getItem(KEY) ?? '{}');
-    } catch {
-      return {};
-    }
-  }
-
-  #keep(): void {
-    const { subjects, run } = this;
-    try {
-      this.#shelf?.setItem(KEY, JSON.stringify({ subjects, run }));
-    } catch {
-      // a full or denied storage only means that the answers are forgotten with the page
-    }
+    this.kept.become({ subjects: {}, run: null }, 'forgotten');
   }
 }

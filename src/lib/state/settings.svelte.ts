@@ -5,6 +5,11 @@ import { MAX_GESTATION_DAYS, MIN_GESTATION_DAYS } from '../age/gestation.ts';
 import type { Clinic } from '../case/family.ts';
 import { MAX_LABEL } from '../case/shape.ts';
 import { ALL_SOURCES, TIERS, type SourceChoice } from './choice.ts';
+import { SETTINGS } from './names.ts';
+import { partsStepped } from './shelved.ts';
+import { Small, type Shelf } from './small.svelte.ts';
+
+export type { Shelf } from './small.svelte.ts';
 
 export const THEMES = ['system', 'light', 'dark'] as const;
 export type Theme = (typeof THEMES)[number];
@@ -55,38 +60,67 @@ const shape = v.object({
   ),
 });
 
-const KEY = 'tidemark-settings';
+type Held = v.InferOutput<typeof shape>;
 
-/** Where settings are kept: the browser's local storage, or nothing where that is denied. */
-export interface Shelf {
-  getItem(key: string): string | null;
-  setItem(key: string, value: string): void;
-}
+const BLANK = v.parse(shape, {
+  theme: 'system',
+  text: '100',
+  sources: ALL_SOURCES,
+  limits: DEFAULT_LIMITS,
+  hand: 'right',
+  verdicts: false,
+  clinic: NO_CLINIC,
+});
+
+export type SettingsDid = 'changed' | 'by-custom' | 'brought-back';
 
 export class Settings {
-  theme = $state<Theme>('system');
-  text = $state<TextSize>('100');
-  sources = $state.raw<SourceChoice>(ALL_SOURCES);
-  limits = $state.raw<CorrectionLimits>(DEFAULT_LIMITS);
-  hand = $state<Hand>('right');
-  /** Whether verdicts are shown while recording; off, so that what is expected colours nothing. */
-  verdicts = $state(false);
-  /** The clinic on this machine, for the family's page. */
-  clinic = $state.raw<Clinic>(NO_CLINIC);
-  readonly #shelf: Shelf | undefined;
+  readonly kept: Small<Held, SettingsDid>;
 
   constructor(shelf: Shelf | undefined, knownSources: Pick<ReadonlySet<string>, 'has'>) {
-    this.#shelf = shelf;
-    const kept = v.safeParse(shape, this.#read());
-    if (!kept.success) return;
-    const { theme, text, sources, limits, hand, verdicts, clinic } = kept.output;
-    this.clinic = clinic;
-    this.hand = hand;
-    this.verdicts = verdicts;
-    this.theme = theme;
-    this.text = text;
-    this.limits = limits;
-    if (sources.by !== 'one' || knownSources.has(sources.source)) this.sources = sources;
+    this.kept = new Small<Held, SettingsDid>(shelf, {
+      key: SETTINGS,
+      blank: BLANK,
+      read: (raw) => {
+        const read = v.safeParse(shape, raw);
+        if (!read.success) return undefined;
+        const { sources } = read.output;
+        const isKnown = sources.by !== 'one' || knownSources.has(sources.source);
+        return isKnown ? read.output : { ...read.output, sources: { by: 'all' } };
+      },
+      stepped: (now, from, to) => partsStepped({ ...now }, { ...from }, { ...to }) as Held,
+    });
+  }
+
+  get theme(): Theme {
+    return this.kept.now.theme;
+  }
+
+  get text(): TextSize {
+    return this.kept.now.text;
+  }
+
+  get sources(): SourceChoice {
+    return this.kept.now.sources;
+  }
+
+  get limits(): CorrectionLimits {
+    return this.kept.now.limits;
+  }
+
+  /** The hand that holds a tablet. */
+  get hand(): Hand {
+    return this.kept.now.hand;
+  }
+
+  /** Whether verdicts are shown while recording; off, so that what is expected colours nothing. */
+  get verdicts(): boolean {
+    return this.kept.now.verdicts;
+  }
+
+  /** The clinic on this machine, for the family's page. */
+  get clinic(): Clinic {
+    return this.kept.now.clinic;
   }
 
   /** Whether every source is judged by and the limits are the customary ones. */
@@ -99,57 +133,43 @@ export class Settings {
   }
 
   setTheme(theme: Theme): void {
-    this.theme = theme;
-    this.#keep();
+    this.#change({ theme });
   }
 
   setText(text: TextSize): void {
-    this.text = text;
-    this.#keep();
+    this.#change({ text });
   }
 
   chooseSources(sources: SourceChoice): void {
-    this.sources = sources;
-    this.#keep();
+    this.#change({
+      sources: sources.by === 'kinds' ? { by: 'kinds', kinds: [...sources.kinds] } : sources,
+    });
   }
 
   setLimits(limits: CorrectionLimits): void {
-    this.limits = limits;
-    this.#keep();
+    this.#change({ limits });
+  }
+
+  /** Every source and the customary limits, in one step. */
+  setByCustom(): void {
+    this.#change({ sources: { by: 'all' }, limits: DEFAULT_LIMITS }, 'by-custom');
   }
 
   setHand(hand: Hand): void {
-    this.hand = hand;
-    this.#keep();
+    this.#change({ hand });
   }
 
   setVerdicts(verdicts: boolean): void {
-    this.verdicts = verdicts;
-    this.#keep();
+    this.#change({ verdicts });
   }
 
   /** One line each; what is longer than a record takes is cut. */
   setClinic({ name, phone }: Clinic): void {
     const line = (text: string): string => text.replace(/\s+/g, ' ').trim().slice(0, MAX_LABEL);
-    this.clinic = { name: line(name), phone: line(phone) };
-    this.#keep();
+    this.#change({ clinic: { name: line(name), phone: line(phone) } });
   }
 
-  #read(): unknown {
-    try {
-      return JSON.parse(this.#shelf?.getItem(KEY) ?? '{}');
-    } catch {
-      return {};
-    }
-  }
-
-  #keep(): void {
-    const { theme, text, sources, limits, hand, verdicts, clinic } = this;
-    const kept = { theme, text, sources, limits, hand, verdicts, clinic };
-    try {
-      this.#shelf?.setItem(KEY, JSON.stringify(kept));
-    } catch {
-      // a full or denied storage only means that the choice is forgotten with the page
-    }
+  #change(part: Partial<Held>, did: SettingsDid = 'changed'): void {
+    this.kept.become({ ...this.kept.now, ...part }, did);
   }
 }

@@ -1,4 +1,5 @@
-/** Lists of entries by id: what has come from the store put in, and a step of undo gone over them. */
+/** Lists of entries by id, and parts by name: what has come from elsewhere put in, and a step of undo gone over them. */
+import { canonical } from '../case/merge.ts';
 
 export const byId = <T extends { id: string }>(list: readonly T[]): ReadonlyMap<string, T> =>
   new Map(list.map((entry) => [entry.id, entry]));
@@ -34,4 +35,20 @@ export function stepped<T extends { id: string }>(
   const order = new Map(value.map(({ id }, index) => [id, index]));
   const place = ({ id }: T): number => order.get(id) ?? value.length;
   return list.sort((a, b) => place(a) - place(b));
+}
+
+/** Parts by name after a step: only what the step is about changes, and only where it was not changed since. */
+export function partsStepped<V>(
+  now: Readonly<Record<string, V>>,
+  from: Readonly<Record<string, V>>,
+  to: Readonly<Record<string, V>>,
+): Record<string, V> {
+  const isSame = (a: unknown, b: unknown): boolean => canonical(a) === canonical(b);
+  const names = new Set([...Object.keys(now), ...Object.keys(to)]);
+  const parts = [...names].flatMap((name) => {
+    const isStep = !isSame(from[name], to[name]) && isSame(now[name], from[name]);
+    const value = isStep ? to[name] : now[name];
+    return value === undefined ? [] : [[name, value] as const];
+  });
+  return Object.fromEntries(parts);
 }

@@ -13,6 +13,7 @@ import {
   type Table,
 } from '../store/rows.ts';
 import type { Keeping } from './keeping.svelte.ts';
+import { PartRows, type Part, type PartRow } from './partRows.ts';
 
 /** What comes of two changes to one entry. Undefined: it is gone. */
 export interface Outcome<T> {
@@ -37,6 +38,8 @@ export interface Shape<T> {
   /** Undefined where the text is not understood: such a row is left as it is. */
   read: (id: string, text: string) => T | undefined;
   merge: (both: Both<T>) => Outcome<T>;
+  /** What a change takes out of an entry that is to lie in the bin by itself. */
+  gone?: (before: T, after: T) => readonly Part[];
   /** Waits for what reading and writing need. */
   ready?: () => Promise<unknown>;
   /** What the page shows now. */
@@ -71,6 +74,7 @@ export class Sync<T> {
   readonly #kept = new Set<string>();
   /** Rows of the bin that are taken by what another window removed: what goes here lies beside it. */
   readonly #apart = new Set<string>();
+  readonly #parts = new PartRows();
   readonly #opened: Promise<Rows>;
   #answer: (rows: Rows) => void = () => undefined;
   #working: Promise<void> = Promise.resolve();
@@ -157,11 +161,13 @@ export class Sync<T> {
         const own = this.#changes();
         const beside = this.#beside;
         const unseen = [...this.#last.keys()].filter((id) => !shown.has(id) && !this.#base.has(id));
+        const parts = own.flatMap(({ id }) => this.#partsOf(id, shown.get(id)));
         const all = [
           ...own,
           ...beside,
           ...own.flatMap((change) => this.#aside(change)),
           ...unseen.map((id) => this.#binned(id)),
+          ...parts.map(({ change }) => change),
         ];
         if (all.length === 0) break;
         const last = new Map(this.#last);
@@ -175,6 +181,7 @@ export class Sync<T> {
         }
         this.#beside = this.#beside.slice(beside.length);
         this.#apart.clear();
+        this.#parts.written(parts);
         // what was written is as new as anything shown before it, also where it was brought together
         for (const id of [...unseen, ...own.map((change) => change.id)])
           if (this.#last.get(id) === last.get(id)) this.#last.delete(id);
@@ -215,6 +222,14 @@ export class Sync<T> {
     if (text === undefined) return [this.#binned(id)];
     const bin = { table: 'bin', id: `${table} ${id}`, base: ANY } as const;
     return base === undefined && !this.#kept.has(id) ? [{ ...bin, text: undefined }] : [];
+  }
+
+  /** Parts of an entry that go into the bin with a change to it, or come back out of it. */
+  #partsOf(id: string, after: T | undefined): PartRow[] {
+    const before = this.#base.get(id)?.value;
+    const { gone } = this.#shape;
+    if (!gone || before === undefined || after === undefined) return [];
+    return this.#parts.rowsFor(id, gone(before, after), gone(after, before));
   }
 
   /** An entry as a row of the bin, as it was shown last. */

@@ -4,6 +4,7 @@ import { parseTalkText, talkText } from '../lecture/talkFile.ts';
 import type { Rows } from '../store/rows.ts';
 import { History } from './history.svelte.ts';
 import { Keeping } from './keeping.svelte.ts';
+import { goneFromTalk } from './parts.ts';
 import { byId, settled, stepped } from './shelved.ts';
 import { Sync } from './sync.ts';
 
@@ -43,6 +44,7 @@ export class Talks {
           const id = talkId();
           return { value: theirs, also: { id, value: { ...mine, id } } };
         },
+        gone: (before, after) => goneFromTalk(before.talk, after.talk),
         shown: () => byId(this.#entries),
         settle: (entries) => (this.#entries = settled(this.#entries, entries)),
         wasRead: () => (this.damaged = this.#sync.unread),
@@ -103,8 +105,9 @@ export class Talks {
   }
 
   /** Takes entries in beside or in place of those here, as one change. */
-  takeIn(entries: readonly OwnTalk[]): void {
-    if (entries.length > 0) this.#become(settled(this.#entries, byId(entries)), 'brought-back');
+  takeIn(entries: readonly OwnTalk[], stroke?: number): void {
+    if (entries.length > 0)
+      this.#become(settled(this.#entries, byId(entries)), 'brought-back', stroke);
   }
 
   undo(): void {
@@ -125,9 +128,9 @@ export class Talks {
     this.told = undefined;
   }
 
-  #become(next: readonly OwnTalk[], did: TalkDid): void {
+  #become(next: readonly OwnTalk[], did: TalkDid, stroke?: number): void {
     if (this.#keeping.kind === 'newer') return;
-    this.history.record(this.#entries, next, did);
+    this.history.record(this.#entries, next, did, stroke);
     this.#write(next);
     this.told = { did, undone: false };
   }

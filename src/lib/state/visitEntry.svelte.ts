@@ -20,13 +20,13 @@ export class VisitEntry {
   /** The visit that follows, when this one was sorted in before it. */
   sortedBefore = $state<CivilDate>();
 
-  readonly #typed = $derived.by(() => this.#desk.visitTyped(this.#number()));
+  readonly #typed = $derived.by(() => this.#desk.drafts.typed(this.#number()));
   /** The visit as it was last typed; undefined when there is none with this number. */
   readonly visit = $derived.by(
     () => this.#typed ?? (this.#number() === undefined ? blankVisit(this.today) : undefined),
   );
   readonly date = $derived.by(() => this.visit && parseCivil(this.visit.on));
-  readonly problems = $derived.by(() => this.#desk.draftProblems(this.#number()));
+  readonly problems = $derived.by(() => this.#desk.drafts.problems(this.#number()));
   readonly asks = $derived.by((): DateAsks => {
     const { visit } = this;
     const record = this.#desk.open?.record;
@@ -36,7 +36,8 @@ export class VisitEntry {
   });
   /** Whether something was entered that is not in the record yet. */
   readonly isWaiting = $derived.by(() => {
-    const { open, draft } = this.#desk;
+    const { open } = this.#desk;
+    const { now: draft } = this.#desk.drafts;
     return (
       draft !== undefined &&
       draft.childId === open?.id &&
@@ -58,10 +59,10 @@ export class VisitEntry {
     if (!record) return number;
     const { ahead } = dateAsks(record, number, next, this.today);
     if (ahead && ahead !== this.#agreed) {
-      this.#desk.holdVisit(number, next);
+      this.#desk.drafts.hold(number, next);
       return number;
     }
-    const kept = this.#desk.writeVisit(number, next);
+    const kept = this.#desk.drafts.write(number, next);
     if (kept !== undefined && kept !== number) this.#sorted(kept);
     return kept;
   }

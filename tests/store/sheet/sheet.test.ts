@@ -9,9 +9,9 @@ import { reflexFinder } from '../../../src/lib/state/reflexNames.ts';
 import { addedTo } from '../../../src/lib/state/taking.ts';
 import {
   columnsFor,
-  forgetMapping,
-  keepMapping,
-  keptMappings,
+  newMappings,
+  withMapping,
+  withoutMapping,
 } from '../../../src/lib/state/mappings.ts';
 import { guessColumns } from '../../../src/lib/store/sheet/columns.ts';
 import {
@@ -201,15 +201,19 @@ test('a mapping is kept by name and fits a sheet whose columns stand in another 
   };
   const values = { reflex: { M: 'moro' }, side: {}, response: { '+': 'elicited' }, state: {} };
   const mapping = { columns: { reflex: 0, response: 2 }, values, order: 'day-month-year' as const };
-  expect(keepMapping(shelf, 'Ward 3', mapping, ['R', 'x', 'Res'])).toBe(true);
-  const [kept] = keptMappings(shelf);
+  const mappings = newMappings(shelf);
+  mappings.become(withMapping(mappings.now, 'Ward 3', mapping, ['R', 'x', 'Res']), 'kept');
+  expect(mappings.isKept).toBe(true);
+  const [kept] = newMappings(shelf).now;
   expect(kept).toMatchObject({ name: 'Ward 3', values, order: 'day-month-year' });
   expect(columnsFor(kept!, ['Res', 'R'])).toEqual({ reflex: 1, response: 0 });
   expect(columnsFor(kept!, ['R'])).toBeUndefined();
-  forgetMapping(shelf, 'Ward 3');
-  expect(keptMappings(shelf)).toEqual([]);
+  mappings.become(withoutMapping(mappings.now, 'Ward 3'), 'forgotten');
+  expect(newMappings(shelf).now).toEqual([]);
+  mappings.undo();
+  expect(newMappings(shelf).now).toEqual([kept]);
   held.set('tidemark-sheets', '[{"name":3}]');
-  expect(keptMappings(shelf)).toEqual([]);
+  expect(newMappings(shelf).now).toEqual([]);
 });
 
 describe('hostile sheets', () => {

@@ -35,7 +35,7 @@ export const page = {
 
 export const backup = {
   title: 'Backup',
-  help: 'One file with every child and every source, reflex and talk of your own. It can be opened here or on another machine. Unless it is encrypted, it holds everything in plain text: keep it where the records themselves may be kept.',
+  help: 'One file with every child, every source, reflex and talk of your own, the settings, the answers of the self-test and the mappings of sheets. What lies in the bin is not in it. It can be opened here or on another machine. Unless it is encrypted, it holds everything in plain text: keep it where the records themselves may be kept.',
   save: 'Save a backup',
   saved: 'Backup handed to the browser to be saved.',
   never: 'No backup has been made on this machine.',
@@ -61,10 +61,25 @@ export const backup = {
   },
 };
 
-export const kinds: Record<BackupTable, string> = {
+export const kinds: Record<
+  BackupTable | 'small' | 'visits' | 'decisions' | 'steps' | 'answers',
+  string
+> = {
   cases: 'child',
   own: 'source or reflex of your own',
   talks: 'talk',
+  small: 'kept beside the records',
+  visits: 'visit',
+  decisions: 'decision',
+  steps: 'step of a talk',
+  answers: 'self-test',
+};
+
+/** What the browser keeps beside the records, by the name it is kept under. */
+export const small: Readonly<Record<string, string>> = {
+  'tidemark-settings': 'Settings',
+  'tidemark-questions': 'Answers of the self-test',
+  'tidemark-sheets': 'Mappings of sheets',
 };
 
 export const preview = {
@@ -82,6 +97,7 @@ export const preview = {
   take: 'Take what is chosen',
   leave: 'Leave it',
   taken: (n: number): string => `${count(n, 'entry', 'entries')} taken from the backup.`,
+  untaken: 'Undone: everything is as it was before the backup was taken.',
 };
 
 /** What is wrong with a file that is to be a backup. */
@@ -108,7 +124,7 @@ export function backupSentence(problem: BackupProblem): string {
 export const bin = {
   title: 'Bin',
   help: (days: number): string =>
-    `What is removed lies here for ${days} days and can be brought back.`,
+    `What is removed, a child or a visit of one, a decision, a talk or a step of one, lies here for ${days} days and can be brought back.`,
   none: 'The bin is empty.',
   goes: (on: CivilDate): string => `goes for good on ${dateWords(on)}`,
   restore: 'Bring back',
@@ -120,7 +136,43 @@ export const bin = {
   cancel: 'Keep',
   link: (n: number): string => `Bin (${n})`,
   unnamed: 'something that cannot be read',
+  brought: (name: string): string => `Brought back: ${name}.`,
+  unbrought: 'Undone: it is in the bin again.',
+  not: {
+    gone: (name: string): string =>
+      `${capital(name)} belongs to something that is not here. Bring that back first.`,
+    refused: (name: string): string =>
+      `${capital(name)} does not go in as things stand now: something of that date and examiner may be there already, or the record is full. It stays in the bin.`,
+  },
 };
+
+/** What lies in the bin, by name: a child, or what was taken out of one that stays. */
+export function binnedWords(
+  item:
+    | { kind: 'cases' | 'own' | 'talks'; name: string }
+    | { kind: 'visits'; on: string; examiner: string; of: string | undefined }
+    | { kind: 'decisions'; on: string; text: string; of: string | undefined }
+    | { kind: 'steps'; caption: string; of: string }
+    | { kind: 'answers' },
+): string {
+  switch (item.kind) {
+    case 'visits':
+      return [
+        `${of(item.of)}visit of ${dateWords(item.on as CivilDate)}`,
+        ...(item.examiner ? [item.examiner] : []),
+      ].join(', ');
+    case 'decisions':
+      return `${of(item.of)}${item.text}`;
+    case 'steps':
+      return `${of(item.of)}${item.caption}`;
+    case 'answers':
+      return 'Answers of the self-test';
+    default:
+      return item.name;
+  }
+}
+
+const of = (whole: string | undefined): string => (whole === undefined ? '' : `${whole}: `);
 
 export const clash = {
   title: 'Changed in two windows',

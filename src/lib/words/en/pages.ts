@@ -33,6 +33,8 @@ export const settingsPage = {
   themes: { system: 'as the machine', light: 'light', dark: 'dark' },
   text: 'Text size',
   custom: 'As by custom',
+  undo: 'Undo',
+  redo: 'Redo',
 };
 
 export const about = {

@@ -30,8 +30,8 @@ export const page = {
   learnt: (subjects: number, right: number, asked: number): string =>
     `${counted(subjects, 'subject')} met so far; ${right} of ${counted(asked, 'answer')} right. Kept in this browser only.`,
   forget: 'Forget all answers',
-  forgetSure: 'Forget them: this cannot be undone',
-  keep: 'Keep them',
+  forgotten: 'All answers forgotten. They lie in the bin for 30 days.',
+  unforgotten: 'Undone: the answers are back.',
   fewer: (got: number, wanted: number): string =>
     got === 0
       ? 'The chosen sources agree on nothing that could be asked of this. Choose more kinds, groups or sources.'

@@ -130,4 +130,6 @@ export const sheet = {
   use: 'Kept mappings',
   using: (name: string): string => `Read as ${name}.`,
   forget: (name: string): string => `Forget ${name}`,
+  forgotten: (name: string): string => `Mapping forgotten: ${name}.`,
+  unforgotten: (name: string): string => `Undone: ${name} is kept again.`,
 };

@@ -1,0 +1,158 @@
+/** What the page of keeping does: bring back out of the bin, take from a backup, decide a clash. */
+import { OWN_PREFIX } from '../atlas/ownId.ts';
+import { rawOf } from '../case/file.ts';
+import { withMine, type Point } from '../case/merge.ts';
+import { parseRaw } from '../case/parse.ts';
+import type { Backup } from '../store/backupFile.ts';
+import { aside, desk, library, settings, talks } from './app.svelte.ts';
+import type { Binned, Clashed } from './aside.svelte.ts';
+import { newId } from './ids.ts';
+import { mappings } from './mappingsKept.ts';
+import { QUESTIONS, SETTINGS, SHEETS } from './names.ts';
+import {
+  readDecisionPart,
+  readStepPart,
+  readVisitPart,
+  withDecisionBack,
+  withStepBack,
+  withVisitBack,
+} from './parts.ts';
+import {
+  believed,
+  previewOf,
+  takeInto,
+  takenOf,
+  type Preview,
+  type PreviewLine,
+  type SmallPlace,
+  type Take,
+} from './preview.ts';
+import { bringAnswersBack, progress } from './quizKept.ts';
+
+const small: Record<string, SmallPlace> = {
+  [SETTINGS]: settings.kept,
+  [QUESTIONS]: progress.kept,
+  [SHEETS]: mappings,
+};
+
+/** A backup laid beside all that is here. */
+export const previewHere = (backup: Backup): Preview =>
+  previewOf(
+    backup,
+    {
+      texts: {
+        cases: desk.backed.texts(),
+        own: library.backed.texts(),
+        talks: talks.backed.texts(),
+      },
+      small,
+    },
+    library.known,
+  );
+
+/** Takes what was chosen of a backup; answers with how many entries that was. */
+export function takeFrom({ lines }: Preview, take: (line: PreviewLine) => Take): Promise<number> {
+  const taken = takenOf(lines, take, (table) =>
+    table === 'cases' ? newId() : table === 'own' ? `${OWN_PREFIX}${newId()}` : `talk-${newId()}`,
+  );
+  return takeInto({ library, desk, talks, small }, taken);
+}
+
+/** What lies in the bin, as far as it can be read: what it is called, and what it was taken out of. */
+export type BinnedIs =
+  | { kind: 'cases' | 'own' | 'talks'; name: string }
+  | { kind: 'visits'; on: string; examiner: string; of: string | undefined }
+  | { kind: 'decisions'; on: string; text: string; of: string | undefined }
+  | { kind: 'steps'; caption: string; of: string }
+  | { kind: 'answers' };
+
+const childOf = (id: string) => desk.shelf.find((kept) => kept.id === id);
+const labelOf = (id: string): string | undefined => childOf(id)?.record.child.label;
+
+/** Undefined where it cannot be read. */
+export function binnedIs({ table, id, text }: Binned): BinnedIs | undefined {
+  switch (table) {
+    case 'visits': {
+      const part = readVisitPart(text);
+      return (
+        part && { kind: table, on: part.visit.on, examiner: part.visit.examiner, of: labelOf(id) }
+      );
+    }
+    case 'decisions': {
+      const part = readDecisionPart(text);
+      return part && { kind: table, on: part.on, text: part.text, of: labelOf(id) };
+    }
+    case 'steps': {
+      const part = readStepPart(text);
+      return part && { kind: table, caption: part.step.caption, of: part.title };
+    }
+    case 'answers':
+      return progress.kept.understood(text) === undefined ? undefined : { kind: table };
+    default: {
+      const entry = believed({ table, id, text }, library.known);
+      return entry && { kind: table, name: entry.name };
+    }
+  }
+}
+
+/** `gone`: what it was taken out of is not here. `refused`: it does not go in as things stand now. */
+export type Brought = 'done' | 'gone' | 'refused';
+
+/** Brings something back out of the bin, as one change. */
+export async function bringBack(item: Binned): Promise<Brought> {
+  const brought = await putBack(item);
+  if (brought !== 'done') return brought;
+  await Promise.all([desk.written, library.written, talks.written]);
+  // a whole entry takes its row along; a part put back in another session does not know its own
+  if (aside.bin.some(({ row }) => row === item.row)) await aside.forGood([item.row]);
+  return 'done';
+}
+
+async function putBack(item: Binned): Promise<Brought> {
+  const { table, id, text } = item;
+  const child = childOf(id);
+  const known = library.known;
+  switch (table) {
+    case 'visits':
+    case 'decisions': {
+      if (!child) return 'gone';
+      const visit = table === 'visits' ? readVisitPart(text) : undefined;
+      const decision = table === 'decisions' ? readDecisionPart(text) : undefined;
+      const record =
+        (visit && withVisitBack(child.record, visit, known)) ??
+        (decision && withDecisionBack(child.record, decision, known));
+      return record && desk.takeIn([{ id, record }], 'brought-back') ? 'done' : 'refused';
+    }
+    case 'steps': {
+      const talk = talks.get(id);
+      const part = readStepPart(text);
+      if (!talk) return 'gone';
+      if (!part) return 'refused';
+      talks.takeIn([{ id, talk: withStepBack(talk, part) }]);
+      return 'done';
+    }
+    case 'answers':
+      bringAnswersBack(item);
+      return 'done';
+    default: {
+      const entry = believed({ table, id, text }, known);
+      if (entry?.table === 'cases') desk.takeIn([{ id, record: entry.value }], 'brought-back');
+      else if (entry?.table === 'own') await library.takeIn([entry.value]);
+      else if (entry?.table === 'talks') talks.takeIn([entry.value]);
+      return entry ? 'done' : 'refused';
+    }
+  }
+}
+
+/** Settles a clash with the points on which the second saved is right; false where that cannot be. */
+export async function decide(clash: Clashed, mine: readonly Point[]): Promise<boolean> {
+  const kept = desk.shelf.find(({ id }) => id === clash.child);
+  if (kept && mine.length > 0) {
+    const parsed = parseRaw(withMine(rawOf(kept.record), mine), library.known);
+    if (!parsed.ok) return false;
+    desk.takeIn([{ id: kept.id, record: parsed.value }], 'clash-decided');
+    await desk.written; // the choice is kept before the question goes
+  }
+  await aside.decided(clash.row);
+  return true;
+}

@@ -1,0 +1,71 @@
+/** A visit as it is typed in: kept in the record as soon as it can be, and nothing of it lost before. */
+import type { Atlas } from '../atlas/atlas.ts';
+import { parseRaw } from '../case/parse.ts';
+import type { Problem } from '../case/problem.ts';
+import type { RawVisit } from '../case/shape.ts';
+import type { Desk } from './desk.svelte.ts';
+import { rawVisit, withVisit } from './edits.ts';
+import { isBlank } from './visit.ts';
+
+/** A visit typed in that cannot be kept yet: nothing of it is lost by looking elsewhere. */
+export interface Draft {
+  childId: string;
+  /** The visit it belongs to, counted from 1; undefined for a new one. */
+  number: number | undefined;
+  visit: RawVisit;
+}
+
+export class Drafts {
+  now = $state.raw<Draft | undefined>(undefined);
+  readonly #desk: Pick<Desk, 'open' | 'putVisit'>;
+  readonly #atlas: Atlas;
+
+  constructor(desk: Pick<Desk, 'open' | 'putVisit'>, atlas: Atlas) {
+    this.#desk = desk;
+    this.#atlas = atlas;
+  }
+
+  /**
+   * Keeps a visit as far as it has come: in the record when it can be kept, else as a draft of which
+   * nothing is lost. Answers with the visit's number once it stands in the record.
+   */
+  write(number: number | undefined, visit: RawVisit): number | undefined {
+    const { open } = this.#desk;
+    if (!open) return undefined;
+    if (number === undefined && isBlank(visit)) this.now = { childId: open.id, number, visit };
+    else {
+      const parsed = this.#desk.putVisit(number, visit);
+      this.now = parsed.ok ? undefined : { childId: open.id, number, visit };
+      if (parsed.ok) return parsed.value;
+    }
+    return number;
+  }
+
+  /** Holds a visit back as a draft, though it could be kept: something is asked first. */
+  hold(number: number | undefined, visit: RawVisit): void {
+    if (this.#desk.open) this.now = { childId: this.#desk.open.id, number, visit };
+  }
+
+  /** The visit with a number as it was last typed in: the draft of it, else what the record has. */
+  typed(number: number | undefined): RawVisit | undefined {
+    const { now: draft } = this;
+    const { open } = this.#desk;
+    if (!open) return undefined;
+    if (draft?.childId === open.id && draft.number === number) return draft.visit;
+    return number === undefined ? undefined : rawVisit(open.record, number);
+  }
+
+  /** What keeps the draft of a visit from being kept. */
+  problems(number: number | undefined): readonly Problem[] {
+    const { now: draft } = this;
+    const { open } = this.#desk;
+    if (!open || draft?.childId !== open.id || draft.number !== number) return [];
+    if (number === undefined && isBlank(draft.visit)) return [];
+    const parsed = parseRaw(withVisit(open.record, number, draft.visit), this.#atlas);
+    return parsed.ok ? [] : parsed.problems;
+  }
+
+  discard(): void {
+    this.now = undefined;
+  }
+}

@@ -1,0 +1,117 @@
+/** What is taken out of a record or a talk and lies in the bin by itself: a visit, a decision, a step. */
+import * as v from 'valibot';
+import type { Atlas } from '../atlas/atlas.ts';
+import { visitKey, type Case } from '../case/case.ts';
+import { rawOf } from '../case/file.ts';
+import { parseRaw } from '../case/parse.ts';
+import { decisionShape, pageShape, visitShape, type RawCase } from '../case/shape.ts';
+import type { Talk } from '../lecture/talk.ts';
+import { parseTalkText, talkText } from '../lecture/talkFile.ts';
+import type { Part } from './partRows.ts';
+
+const visitPart = v.object({ visit: visitShape, pages: v.array(pageShape) });
+const stepPart = v.object({ at: v.pipe(v.number(), v.integer(), v.minValue(0)), talk: v.string() });
+
+type VisitPart = v.InferOutput<typeof visitPart>;
+
+/** A text of the bin as what it is to be; undefined where it is not. */
+function understood<T>(shape: v.GenericSchema<unknown, T>, text: string): T | undefined {
+  try {
+    const read = v.safeParse(shape, JSON.parse(text));
+    return read.success ? read.output : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+export const readVisitPart = (text: string): VisitPart | undefined => understood(visitPart, text);
+export const readDecisionPart = (text: string) => understood(decisionShape, text);
+
+/** Entries of the one list that the other has no like of, each counted as often as it stands there. */
+function without<T>(list: readonly T[], other: readonly T[]): T[] {
+  const left = other.map((one) => JSON.stringify(one));
+  return list.filter((one) => {
+    const at = left.indexOf(JSON.stringify(one));
+    if (at >= 0) left.splice(at, 1);
+    return at < 0;
+  });
+}
+
+/** What was found at a visit, whenever and by whomever. */
+const found = ({ note, findings, milestones }: Case['visits'][number]): string =>
+  JSON.stringify([note, findings, milestones]);
+
+/** Visits and decisions that a change takes out of a record. One that is moved or reworded is not gone. */
+export function goneFromCase(before: Case, after: Case): Part[] {
+  const [had, has] = [before, after].map(({ visits }) => new Set(visits.map(visitKey)));
+  const moved = new Set(after.visits.filter((visit) => !had!.has(visitKey(visit))).map(found));
+  const raw = rawOf(before);
+  const visits = before.visits.flatMap((visit, index): Part[] => {
+    const key = visitKey(visit);
+    if (has!.has(key) || moved.has(found(visit))) return [];
+    const pages = raw.family?.pages.filter((page) => page.visit === key) ?? [];
+    const text = JSON.stringify({ visit: raw.visits[index], pages });
+    return [{ kind: 'visits', key, text }];
+  });
+  const [was, is] = [raw.decisions ?? [], rawOf(after).decisions ?? []];
+  const lost = without(was, is);
+  const come = without(is, was);
+  const decisions = come.length > 0 ? [] : lost;
+  return [
+    ...visits,
+    ...decisions.map((decision): Part => {
+      const text = JSON.stringify(decision);
+      return { kind: 'decisions', key: text, text };
+    }),
+  ];
+}
+
+/** The record with a visit put back into it; undefined where it does not go in, as where one is there. */
+export function withVisitBack(record: Case, part: VisitPart, atlas: Atlas): Case | undefined {
+  const raw = rawOf(record);
+  const { family } = raw;
+  const next: RawCase = { ...raw, visits: [...raw.visits, part.visit] };
+  if (family && part.pages.length > 0)
+    next.family = { ...family, pages: [...family.pages, ...part.pages] };
+  const parsed = parseRaw(next, atlas);
+  return parsed.ok ? parsed.value : undefined;
+}
+
+export function withDecisionBack(
+  record: Case,
+  decision: v.InferOutput<typeof decisionShape>,
+  atlas: Atlas,
+): Case | undefined {
+  const raw = rawOf(record);
+  const parsed = parseRaw({ ...raw, decisions: [...(raw.decisions ?? []), decision] }, atlas);
+  return parsed.ok ? parsed.value : undefined;
+}
+
+/** Steps that a change takes out of a talk, each as a talk of that step alone. */
+export function goneFromTalk(before: Talk, after: Talk): Part[] {
+  if (after.steps.length >= before.steps.length) return [];
+  return without(before.steps, after.steps).map((step): Part => {
+    const at = before.steps.indexOf(step);
+    const talk = talkText({ title: before.title, about: '', steps: [step] });
+    return { kind: 'steps', key: JSON.stringify(step), text: JSON.stringify({ at, talk }) };
+  });
+}
+
+/** A step out of the bin, and where it stood, counted from 0. */
+export function readStepPart(
+  text: string,
+): { at: number; step: Talk['steps'][number]; title: string } | undefined {
+  const part = understood(stepPart, text);
+  const parsed = part && parseTalkText(part.talk);
+  const step = parsed?.ok ? parsed.talk.steps[0] : undefined;
+  if (!part || !parsed?.ok || !step) return undefined;
+  return { at: part.at, step, title: parsed.talk.title };
+}
+
+export const withStepBack = (
+  talk: Talk,
+  { at, step }: { at: number; step: Talk['steps'][number] },
+): Talk => ({
+  ...talk,
+  steps: talk.steps.toSpliced(Math.min(at, talk.steps.length), 0, step),
+});
