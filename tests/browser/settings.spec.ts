@@ -67,3 +67,24 @@ test('an address that leads nowhere is answered in words', async ({ page }) => {
   await page.getByRole('link', { name: 'Back to the chart' }).click();
   await expect(page.getByRole('heading', { name: 'Kestrel' })).toBeVisible();
 });
+
+test('settings are undone and redone, by keys and by hand', async ({ page }) => {
+  await open(page, '#/settings');
+  const root = page.locator('html');
+  await expect(page.getByRole('button', { name: 'Undo' })).toBeDisabled();
+  await page.getByRole('radio', { name: 'dark' }).check();
+  await page.getByLabel('Up to months since birth').fill('3');
+  await page.getByLabel('Up to months since birth').press('Tab');
+  await page.getByRole('button', { name: 'As by custom' }).click();
+  await expect(page.getByLabel('Up to months since birth')).toHaveValue('24');
+  await page.keyboard.press('Control+z');
+  await expect(page.getByLabel('Up to months since birth')).toHaveValue('3');
+  await page.keyboard.press('Control+z');
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(root).toHaveAttribute('data-theme', 'system');
+  await expect(page.getByRole('radio', { name: 'as the machine' })).toBeChecked();
+  await page.getByRole('button', { name: 'Redo' }).click();
+  await expect(root).toHaveAttribute('data-theme', 'dark');
+  await page.reload();
+  await expect(root).toHaveAttribute('data-theme', 'dark');
+});

@@ -73,6 +73,7 @@ export const inForce = {
 };
 
 export const notices = {
+  name: 'What has just happened',
   unread: (n: number): string =>
     n === 1
       ? 'One stored record could not be read. It is left as it is.'
