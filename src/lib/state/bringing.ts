@@ -50,12 +50,19 @@ export const previewHere = (backup: Backup): Preview =>
     library.known,
   );
 
-/** Takes what was chosen of a backup; answers with how many entries that was. */
-export function takeFrom({ lines }: Preview, take: (line: PreviewLine) => Take): Promise<number> {
+const written = (): Promise<unknown> => Promise.all([desk.written, library.written, talks.written]);
+
+/** Takes what was chosen of a backup; answers, once it is written, with how many entries that was. */
+export async function takeFrom(
+  { lines }: Preview,
+  take: (line: PreviewLine) => Take,
+): Promise<number> {
   const taken = takenOf(lines, take, (table) =>
     table === 'cases' ? newId() : table === 'own' ? `${OWN_PREFIX}${newId()}` : `talk-${newId()}`,
   );
-  return takeInto({ library, desk, talks, small }, taken);
+  const count = await takeInto({ library, desk, talks, small }, taken);
+  await written();
+  return count;
 }
 
 /** What lies in the bin, as far as it can be read: what it is called, and what it was taken out of. */
@@ -102,7 +109,7 @@ export type Brought = 'done' | 'gone' | 'refused';
 export async function bringBack(item: Binned): Promise<Brought> {
   const brought = await putBack(item);
   if (brought !== 'done') return brought;
-  await Promise.all([desk.written, library.written, talks.written]);
+  await written();
   // a whole entry takes its row along; a part put back in another session does not know its own
   if (aside.bin.some(({ row }) => row === item.row)) await aside.forGood([item.row]);
   return 'done';
