@@ -121,6 +121,9 @@ describe('dates', () => {
     // one slip does not settle how the others are written
     expect(sureOrder(['18.05.2026', '05.13.2026'])).toBeUndefined();
     expect(sureOrder(['04/04/2026'])).toBe('day-month-year');
+    // a cell that is no date at all leaves the order of the others sure
+    expect(sureOrder(['18.05.2026', 'soon', ''])).toBe('day-month-year');
+    expect(sureOrder(['soon'])).toBeUndefined();
     expect(ordersOf(['soon'])).toEqual([]);
     expect(readDate('30.02.2026', 'day-month-year')).toBeUndefined();
   });
