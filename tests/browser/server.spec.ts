@@ -53,7 +53,17 @@ test("a child is pushed, another's change is not overwritten, and what is there 
 
   await page.getByRole('button', { name: 'Fetch' }).click();
   await expect(page.getByText('here already, and different')).toBeVisible();
-  await page.getByRole('button', { name: 'Cancel' }).click();
+  // what differs is said, nothing is replaced unless it is asked for, and undo has the older one
+  await expect(page.getByRole('row', { name: 'Archive nothing yes' })).toBeVisible();
+  await expect(page.getByRole('radio', { name: 'Keep mine' })).toBeChecked();
+  await page.getByRole('button', { name: 'Take over' }).click();
+  await expect(page.getByText('Nothing is chosen to be taken over.')).toBeVisible();
+  const preview = await new AxeBuilder({ page }).analyze();
+  expect(preview.violations.map(({ id }) => id)).toEqual([]);
+  await page.getByRole('radio', { name: 'Take theirs' }).check();
+  await page.getByRole('button', { name: 'Take over' }).click();
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(page.getByText('Undone: everything is as it was before.')).toBeVisible();
   expect(await page.evaluate(() => JSON.stringify(localStorage))).not.toContain('letmein');
 });
 
