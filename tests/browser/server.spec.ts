@@ -1,8 +1,10 @@
 /** The connected build against a FHIR server: push, another's change, fetch. */
 import { AxeBuilder } from '@axe-core/playwright';
+import { test as loud } from '@playwright/test';
 import { preview, type PreviewServer } from 'vite';
 import { startFhirServer, type TestServer } from '../support/fhirServer.ts';
 import { expect, test } from './support/page.ts';
+import { alive, bundleWith, line, PAYLOADS, shows, watched } from './support/payloads.ts';
 
 let fhir: TestServer;
 let site: PreviewServer;
@@ -51,6 +53,67 @@ test("a child is pushed, another's change is not overwritten, and what is there 
 
   await page.getByRole('button', { name: 'Fetch' }).click();
   await expect(page.getByText('here already, and different')).toBeVisible();
-  await page.getByRole('button', { name: 'Cancel' }).click();
+  // what differs is said, nothing is replaced unless it is asked for, and undo has the older one
+  await expect(page.getByRole('row', { name: 'Archive nothing yes' })).toBeVisible();
+  await expect(page.getByRole('radio', { name: 'Keep mine' })).toBeChecked();
+  await page.getByRole('button', { name: 'Take over' }).click();
+  await expect(page.getByText('Nothing is chosen to be taken over.')).toBeVisible();
+  const preview = await new AxeBuilder({ page }).analyze();
+  expect(preview.violations.map(({ id }) => id)).toEqual([]);
+  await page.getByRole('radio', { name: 'Take theirs' }).check();
+  await page.getByRole('button', { name: 'Take over' }).click();
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(page.getByText('Undone: everything is as it was before.')).toBeVisible();
   expect(await page.evaluate(() => JSON.stringify(localStorage))).not.toContain('letmein');
+});
+
+/** A child put on the server by somebody else, all of whose texts are a payload. */
+async function putThere(payload: string, identifier: string): Promise<void> {
+  const [patient, ...parts] = bundleWith(payload).entry.map(({ resource }) => resource);
+  const { id } = (await fhir.repo.createResource({
+    ...patient,
+    id: undefined,
+    identifier: [{ value: identifier }],
+  } as never)) as { id: string };
+  for (const part of parts)
+    await fhir.repo.createResource({ ...part, subject: { reference: `Patient/${id}` } } as never);
+}
+
+// a refusal by the server is told in the console by the browser itself
+loud('script in what a server answers is refused, or shown as the text it is', async ({ page }) => {
+  const base = site.resolvedUrls?.local[0] ?? '';
+  const signs = await watched(page, [base, fhir.base]);
+  const asked = async (): Promise<void> => {
+    await page.goto(`${base}#/server`);
+    await page.getByLabel('Address of the server').fill(fhir.base);
+    await page.getByLabel('Access token').fill('letmein');
+  };
+  let taken = 0;
+  for (const [n, payload] of PAYLOADS.entries()) {
+    await asked();
+    fhir.instead = {
+      status: 500,
+      body: JSON.stringify({ resourceType: 'OperationOutcome', issue: [{ diagnostics: payload }] }),
+    };
+    await page.getByRole('button', { name: 'Fetch' }).click();
+    await expect.poll(() => shows(page, payload)).toBe(true);
+    expect(await alive(page)).toEqual([]);
+
+    await putThere(payload, `hostile-${n}`);
+    await page.getByLabel('Identifier').fill(`hostile-${n}`);
+    await page.getByRole('button', { name: 'Fetch' }).click();
+    const take = page.getByRole('button', { name: 'Take over' });
+    await expect(take.or(page.getByText(/markup or script/).first())).toBeVisible();
+    expect(await alive(page), payload).toEqual([]);
+    if ((await take.count()) > 0) {
+      taken += 1;
+      expect(await shows(page, line(payload))).toBe(true);
+      await take.click();
+      await page.getByRole('heading', { name: line(payload) }).waitFor();
+      expect(await alive(page), payload).toEqual([]);
+    }
+    expect(signs(), payload).toEqual([]);
+  }
+  expect(taken).toBeGreaterThan(2);
+  expect(taken).toBeLessThan(PAYLOADS.length);
 });

@@ -15,5 +15,5 @@ fc.installGlobalPlugin(
 
 afterAll(() => {
   const log = process.env.FAULTS_LOG;
-  if (log) appendFileSync(log, `${tried}\n`);
+  if (log) appendFileSync(log, `tried ${tried}\n`);
 });

@@ -69,6 +69,12 @@ const FAULTS = [
       'tests/store/backupFile.test.ts',
       'each refused or read rightly',
     ),
+  () =>
+    properties(
+      'files made to exhaust: text, depth, numbers, masses, packed zeros',
+      'tests/store/bombs.test.ts',
+      'each refused or read rightly',
+    ),
 ];
 
 const server = await preview({
@@ -78,7 +84,9 @@ const server = await preview({
 try {
   const rows = [];
   for (const fault of FAULTS) rows.push(await fault(`http://127.0.0.1:${values.port}`));
-  console.table(rows.map(({ tried, times, lost }) => ({ tried, times, lost })));
+  console.table(
+    rows.map(({ tried, times, lost, slowest = '' }) => ({ tried, times, lost, slowest })),
+  );
   if (rows.some(({ failed }) => failed)) process.exitCode = 1;
 } finally {
   await server.close();

@@ -4,10 +4,28 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 
-/** @typedef {{ tried: string; times: number; lost: string; failed: boolean }} Row */
+/** @typedef {{ tried: string; times: number; lost: string; slowest?: string; failed: boolean }} Row */
+
+/** No file may stop whoever opens it for longer, in milliseconds. */
+const MOST_MS = 1000;
+
+/** What the tests wrote down: how many they tried, and the slowest reading of each format. */
+function readLog(/** @type {string} */ log) {
+  let [tried, reads] = [0, 0];
+  /** @type {[format: string, ms: number][]} */
+  const slowest = [];
+  for (const line of log.trim().split('\n')) {
+    const [what, number = '0', ...format] = line.split(' ');
+    if (what === 'tried') tried += Number(number);
+    else if (what === 'read') reads += Number(number);
+    else if (what === 'slowest') slowest.push([format.join(' '), Number(number)]);
+  }
+  return { times: tried || reads, slowest };
+}
 
 /**
- * A file of property tests: how many cases they tried, and whether one of them failed.
+ * A file of property tests: how many cases they tried, how long the slowest file of each format took
+ * where that was measured, and whether one of them failed or took too long.
  * @param {string} tried @param {string} file @param {string} nothing what is said where none failed
  * @returns {Row}
  */
@@ -19,12 +37,16 @@ export function properties(tried, file, nothing) {
       env: { ...process.env, FAULTS_LOG: log },
       stdio: ['ignore', 'ignore', 'inherit'],
     });
-    const times = readFileSync(log, 'utf8')
-      .trim()
-      .split('\n')
-      .reduce((sum, line) => sum + Number(line), 0);
-    const failed = status !== 0 || times === 0;
-    return { tried, times, lost: failed ? `failed: see ${file}` : nothing, failed };
+    const { times, slowest } = readLog(readFileSync(log, 'utf8'));
+    const isSlow = slowest.some(([, ms]) => ms > MOST_MS);
+    const hasFailed = status !== 0 || times === 0;
+    return {
+      tried,
+      times,
+      lost: hasFailed ? `failed: see ${file}` : nothing,
+      slowest: slowest.map(([format, ms]) => `${format} ${Math.ceil(ms)} ms`).join(', '),
+      failed: hasFailed || isSlow,
+    };
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }

@@ -10,6 +10,7 @@ import {
   type Backup,
 } from '../../src/lib/store/backupFile.ts';
 import { malformedJson, malformedText } from '../support/malform.ts';
+import { reading } from '../support/slowest.ts';
 
 const bytesOf = (text: string): Uint8Array => new TextEncoder().encode(text);
 const code = async (text: string): Promise<string> => {
@@ -132,7 +133,7 @@ describe('a hostile file', () => {
       fc.asyncProperty(
         fc.oneof(malformedText([whole]), malformedJson([whole])),
         async (malformed) => {
-          const read = await readBackup(bytesOf(malformed));
+          const read = await reading('backup', () => readBackup(bytesOf(malformed)));
           if (!read.ok) {
             refused += 1;
             expect(read.problem.code).toMatch(/^[a-z-]+$/);

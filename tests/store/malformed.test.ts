@@ -14,6 +14,7 @@ import { ownRow, readOwnRow } from '../../src/lib/store/own.ts';
 import { readCsv, TEMPLATE, writeCsv } from '../../src/lib/store/table.ts';
 import { en } from '../../src/lib/words/en.ts';
 import { malformedJson, malformedText } from '../support/malform.ts';
+import { reading } from '../support/slowest.ts';
 
 const RUNS = { numRuns: 10_000, seed: 2026 };
 
@@ -63,7 +64,7 @@ describe('ten thousand malformed files', () => {
     refusals.count = 0;
     fc.assert(
       fc.property(files, (text) => {
-        const parsed = parseCaseText(text, ATLAS);
+        const parsed = reading('case', () => parseCaseText(text, ATLAS));
         counted(parsed.ok);
         if (parsed.ok) {
           // what is read is sound: it opens again as the same
@@ -83,7 +84,7 @@ describe('ten thousand malformed files', () => {
     refusals.count = 0;
     fc.assert(
       fc.property(files, (text) => {
-        const parsed = parseTalkText(text);
+        const parsed = reading('talk', () => parseTalkText(text));
         counted(parsed.ok);
         if (parsed.ok) {
           const again = parseTalkText(talkText(parsed.talk));
@@ -99,7 +100,7 @@ describe('ten thousand malformed files', () => {
     vi.spyOn(console, 'warn').mockReturnValue(); // Papa Parse tells of every column named twice
     fc.assert(
       fc.property(malformedText([CSV]), (text) => {
-        const read = readCsv(text);
+        const read = reading('own table', () => readCsv(text));
         if (!read.ok) said([en.ownPages.tableSentence(read.problem)]);
         else
           for (const row of read.rows)
@@ -116,7 +117,7 @@ describe('ten thousand malformed files', () => {
     refusals.count = 0;
     fc.assert(
       fc.property(files, (text) => {
-        const entry = readOwnRow({ id: 'own-1', text });
+        const entry = reading('own entry', () => readOwnRow({ id: 'own-1', text }));
         counted(entry !== undefined);
         if (entry) expect(readOwnRow(ownRow(entry))).toEqual(entry);
       }),
@@ -140,7 +141,7 @@ describe('ten thousand malformed files', () => {
     });
     fc.assert(
       fc.property(malformedJson([lock]), (text) => {
-        const read = readLock(text);
+        const read = reading('lock', () => readLock(text));
         if (!read) return;
         // whatever it asks for can be paid
         expect(read.derivation.memoryKiB * read.derivation.passes).toBeLessThan(3e6);
@@ -162,7 +163,8 @@ describe('ten thousand malformed files', () => {
     await fc.assert(
       fc.asyncProperty(malformedText([file]), async (text) => {
         if (heavy.test(text)) return;
-        const opened = await openEnvelope(new TextEncoder().encode(text), 'a passphrase');
+        const bytes = new TextEncoder().encode(text);
+        const opened = await reading('encrypted', () => openEnvelope(bytes, 'a passphrase'));
         expect(opened.ok).toBe(false);
         if (!opened.ok) said([en.lock.envelopeWords[opened.problem]]);
       }),

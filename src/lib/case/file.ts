@@ -1,13 +1,17 @@
 /** The case file, version 1: JSON in, a refined case out, and back. Documented in the README. */
-import * as v from 'valibot';
 import { formatGestation } from '../age/gestation.ts';
 import type { Atlas } from '../atlas/atlas.ts';
 import type { Case } from './case.ts';
 import { rawFollowUp } from './followUp.ts';
 import { parseRaw } from './parse.ts';
 import { refused, type Parsed, type Place, type Problem } from './problem.ts';
+import { shaped } from './shaped.ts';
 import { caseShape, FORMAT, MAX_FILE_BYTES, VERSION, type RawCase } from './shape.ts';
+import { isTooHeavy } from './weight.ts';
 
+/** A finding stands seven deep, and takes a hundred letters for its five parts. */
+const MAX_DEPTH = 20;
+const MAX_PARTS = 300_000;
 const WHOLE: Place = { field: 'file' };
 
 /** A file that is too large, before it is even read into memory. */
@@ -18,6 +22,7 @@ export function sizeProblem(bytes: number): Problem | undefined {
 }
 
 function parseJson(text: string): { value: unknown } | Problem {
+  if (isTooHeavy(text, MAX_DEPTH, MAX_PARTS)) return { code: 'not-ours', at: WHOLE };
   try {
     return { value: JSON.parse(text) as unknown };
   } catch {
@@ -62,8 +67,8 @@ function placeOf(path: readonly (string | number)[]): Place {
   };
 }
 
-function shapeProblems(value: unknown): { raw: RawCase } | Problem[] {
-  const result = v.safeParse(caseShape, value);
+function shapeProblems(value: unknown, length: number): { raw: RawCase } | Problem[] {
+  const result = shaped(caseShape, value, length);
   if (result.success) return { raw: result.output };
   return result.issues.slice(0, 20).map((issue): Problem => {
     const path = (issue.path ?? []).map((item) => item.key as string | number);
@@ -82,9 +87,9 @@ export function parseCaseText(text: string, atlas: Atlas): Parsed<Case> {
   if ('code' in json) return refused(json);
   const head = foreign(json.value);
   if (head) return refused(head);
-  const shaped = shapeProblems(json.value);
-  if (Array.isArray(shaped)) return refused(...shaped);
-  return parseRaw(shaped.raw, atlas);
+  const fits = shapeProblems(json.value, text.length);
+  if (Array.isArray(fits)) return refused(...fits);
+  return parseRaw(fits.raw, atlas);
 }
 
 /** A case as the object its file holds. */

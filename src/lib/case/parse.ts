@@ -24,6 +24,8 @@ import {
 /** How the id of a reflex of one's own begins; its type holds it to what the atlas says. */
 const OWN: typeof OWN_PREFIX = 'own-';
 const OWN_ID = new RegExp(`^${OWN}[\\w-]{1,60}$`);
+/** For so many unknown names at most the nearest known one is looked for. */
+const MOST_NEAREST = 50;
 
 function readBirth(raw: RawChild, read: Reader): Birth | undefined {
   const born = read.date(raw.born, { field: 'born' });
@@ -105,7 +107,11 @@ function readFinding(raw: RawFinding, atlas: Atlas, at: Place, read: Reader): Fi
       {
         code: 'unknown-reflex',
         text: raw.reflex.slice(0, QUOTED),
-        nearest: nearestName(raw.reflex, [...atlas.reflexes.keys()]),
+        // to find it takes long, and after so many problems nobody mends by it
+        nearest:
+          read.problems.length < MOST_NEAREST
+            ? nearestName(raw.reflex, [...atlas.reflexes.keys()])
+            : undefined,
       },
     );
   const side = readSide(raw, atlas, at, read);

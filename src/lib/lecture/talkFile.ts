@@ -3,6 +3,8 @@ import * as v from 'valibot';
 import { toAxisDay } from '../age/axis.ts';
 import type { ProblemCode } from '../case/problem.ts';
 import { Reader } from '../case/reader.ts';
+import { shaped } from '../case/shaped.ts';
+import { isTooHeavy } from '../case/weight.ts';
 import { clampRange, LIMITS } from '../chart/viewport.ts';
 import type { Talk, TalkStep } from './talk.ts';
 
@@ -15,6 +17,9 @@ export const MAX_STEPS = 100;
 export const MAX_CAPTION = 160;
 export const MAX_TALK_NOTE = 4000;
 export const MAX_NAMES = 200;
+const MAX_DEPTH = 20;
+/** A hundred steps, each of which may name as much as it can, come to less. */
+const MAX_PARTS = 120_000;
 
 type Code =
   | 'too-large'
@@ -82,6 +87,7 @@ export const talkTooLarge = (bytes: number): TalkProblem | undefined =>
     : undefined;
 
 function parseJson(text: string): { value: unknown } | TalkProblem {
+  if (isTooHeavy(text, MAX_DEPTH, MAX_PARTS)) return { code: 'not-ours', field: 'file' };
   try {
     return { value: JSON.parse(text) as unknown };
   } catch {
@@ -207,9 +213,9 @@ export function parseTalkText(text: string): ParsedTalk {
   if ('code' in json) return refuse(json);
   const head = foreign(json.value);
   if (head) return refuse(head);
-  const shaped = v.safeParse(talkShape, json.value);
-  if (!shaped.success) return refuse(...shaped.issues.slice(0, 20).map(shapeProblem));
-  const { title, about, steps } = shaped.output;
+  const fits = shaped(talkShape, json.value, text.length);
+  if (!fits.success) return refuse(...fits.issues.slice(0, 20).map(shapeProblem));
+  const { title, about, steps } = fits.output;
   const read = new TalkReader();
   if (steps.length > MAX_STEPS) {
     read.refuse('steps', { code: 'too-many', limit: MAX_STEPS });

@@ -1,6 +1,7 @@
 /** What a bundle would change among the children that are here, before anything does. */
-import { caseText } from '../case/file.ts';
+import { caseText, rawOf } from '../case/file.ts';
 import type { Case } from '../case/case.ts';
+import { differences, type Point } from '../case/merge.ts';
 import type { PlannedChild } from '../store/sheet/plan.ts';
 import type { BundleChild } from '../store/fhir/open.ts';
 import { addressOf } from '../store/fhir/names.ts';
@@ -20,12 +21,15 @@ export interface Offer {
   id: string;
   /** What can be done with it, the first unless another is chosen. */
   ways: readonly Way[];
+  /** All that differs from the child here: `mine` is what stands here, `theirs` what has come. */
+  points: readonly Point[];
 }
 
 const WAYS: Readonly<Record<Standing, readonly Way[]>> = {
   new: ['add', 'leave'],
   same: ['leave', 'add'],
-  changed: ['replace', 'add', 'leave'],
+  // what is here is replaced by nothing that was not asked for
+  changed: ['leave', 'replace', 'add'],
 };
 
 /** Each child of a bundle beside the one here that has its address. */
@@ -39,7 +43,8 @@ export function offersOf(children: readonly BundleChild[], shelf: readonly Kept[
     const free = here || id === undefined || taken.has(id) ? newId() : id;
     taken.add(free);
     const standing: Standing = !here ? 'new' : same ? 'same' : 'changed';
-    return { record, standing, here, id: free, ways: WAYS[standing] };
+    const points = here && !same ? differences(rawOf(here.record), rawOf(record)) : [];
+    return { record, standing, here, id: free, ways: WAYS[standing], points };
   });
 }
 

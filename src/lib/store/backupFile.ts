@@ -4,6 +4,7 @@
  * and what the entries say is believed only by their own parsers.
  */
 import * as v from 'valibot';
+import { weightOf } from '../case/weight.ts';
 
 const FORMAT = 'tidemark-backup';
 const VERSION = 1;
@@ -12,6 +13,8 @@ const VERSION = 1;
 export const MAX_BACKUP_BYTES = 200_000_000;
 export const MAX_BACKUP_ITEMS = 20_000;
 const MAX_DEPTH = 6;
+/** Five for each entry, and as many as the browser keeps beside them. */
+const MAX_PARTS = 5 * MAX_BACKUP_ITEMS + 1000;
 const MAX_SMALL = 2_000_000;
 
 export const BACKUP_TABLES = ['cases', 'own', 'talks'] as const;
@@ -76,18 +79,6 @@ const shape = v.object({
 
 const refuse = (problem: BackupProblem): ReadBackup => ({ ok: false, problem });
 
-/** How deep brackets stand in one another in a JSON text, and how many are left open at its end. */
-function depthOf(text: string): { deepest: number; open: number } {
-  let depth = 0;
-  let deepest = 0;
-  for (const [mark] of text.matchAll(/"(?:[^"\\]|\\.)*"|[[{\]}]/gsu)) {
-    if (mark === '[' || mark === '{') deepest = Math.max(deepest, ++depth);
-    else if (mark === ']' || mark === '}') depth -= 1;
-    if (deepest > MAX_DEPTH) break;
-  }
-  return { deepest, open: depth };
-}
-
 /** Names that reach into what every object shares. */
 const REACHING = new Set(['__proto__', 'constructor', 'prototype']);
 
@@ -137,8 +128,9 @@ export function backupTooLarge(bytes: number): BackupProblem | undefined {
 
 function readText(text: string): ReadBackup {
   if (!text.includes(FORMAT)) return refuse({ code: 'not-a-backup' });
-  const { deepest, open } = depthOf(text);
+  const { deepest, open, parts } = weightOf(text, MAX_DEPTH);
   if (deepest > MAX_DEPTH) return refuse({ code: 'too-deep' });
+  if (parts > MAX_PARTS) return refuse({ code: 'not-a-backup' });
   let value: unknown;
   try {
     value = parsed(text);
@@ -151,7 +143,8 @@ function readText(text: string): ReadBackup {
   const { version } = head;
   if (typeof version === 'number' && Number.isInteger(version) && version > VERSION)
     return refuse({ code: 'newer-backup', version });
-  const read = v.safeParse(shape, value);
+  // one thing that is wrong is enough: a list of a million of them would take minutes
+  const read = v.safeParse(shape, value, { abortEarly: true });
   if (!read.success) return refuse({ code: 'not-a-backup' });
   const { at, items, small } = read.output;
   const seen = new Set<string>();

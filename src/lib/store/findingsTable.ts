@@ -4,7 +4,7 @@ import { formatGestation } from '../age/gestation.ts';
 import type { CivilDate } from '../age/civil.ts';
 import type { Side } from '../atlas/types.ts';
 import type { InfantState, Response } from '../case/finding.ts';
-import { FORMULA } from './disarm.ts';
+import { disarmed } from './disarm.ts';
 
 /** One finding with what was made of it. Words are codes: the table is for further counting. */
 export interface FindingRow {
@@ -108,21 +108,18 @@ const CELLS: Readonly<Record<string, (row: FindingRow, options: Shown) => Cell>>
 export const FINDING_COLUMNS: readonly string[] = Object.keys(CELLS);
 
 /**
- * Rows as CSV text (RFC 4180). Every text is quoted, so that a semicolon in a note divides no cell
- * where semicolons separate, and a cell that a spreadsheet would run (it begins with `= + - @`, a tab
- * or a line end) is disarmed with a leading apostrophe. Numbers stay numbers, negative ones too.
+ * Rows as CSV text (RFC 4180). Every text is quoted, and what a spreadsheet would run is disarmed with an
+ * apostrophe, also where a program that splits at semicolons would find a cell in the middle of a text.
+ * Numbers stay numbers, negative ones too.
  */
 export function findingsCsv(rows: readonly FindingRow[], options: TableOptions): string {
   const several = new Set(rows.map((row) => row.childNumber)).size > 1;
   const shown = { ...options, several };
-  const data = rows.map((row) => Object.values(CELLS).map((cell) => cell(row, shown)));
+  const written = (value: Cell): Cell => (typeof value === 'string' ? disarmed(value) : value);
+  const data = rows.map((row) => Object.values(CELLS).map((cell) => written(cell(row, shown))));
   const text = Papa.unparse(
     { fields: [...FINDING_COLUMNS], data },
-    {
-      escapeFormulae: FORMULA,
-      quotes: (value: unknown) => typeof value === 'string',
-      newline: '\r\n',
-    },
+    { quotes: (value: unknown) => typeof value === 'string', newline: '\r\n' },
   );
   return `${text}\r\n`;
 }

@@ -1,7 +1,8 @@
 /** A source of one's own from and to a CSV file. Papa Parse reads and writes the cells. */
 import Papa from 'papaparse';
 import { COLUMNS, type Column, type Row } from '../atlas/ownTable.ts';
-import { FORMULA } from './disarm.ts';
+import { disarmed } from './disarm.ts';
+import { isHeavyTable } from './tableWeight.ts';
 
 export const MAX_TABLE_BYTES = 1_000_000;
 export const MAX_ROWS = 500;
@@ -29,7 +30,7 @@ export const tableTooLarge = (bytes: number): TableProblem | undefined =>
 export function readCsv(text: string): TableFile {
   const large = tableTooLarge(text.length);
   if (large) return refuse(large);
-  if (text.includes('\0')) return refuse({ code: 'not-a-table' });
+  if (text.includes('\0') || isHeavyTable(text)) return refuse({ code: 'not-a-table' });
   const { data, meta } = Papa.parse<Record<string, string | undefined>>(
     text.replace(/^\uFEFF/, ''),
     {
@@ -59,9 +60,12 @@ export function readCsv(text: string): TableFile {
   };
 }
 
-/** Rows as CSV text. A cell that a spreadsheet would run is disarmed with a leading apostrophe. */
+/** Rows as CSV text. What a spreadsheet would run is disarmed with an apostrophe. */
 export const writeCsv = (rows: readonly Row[]): string =>
-  `${Papa.unparse({ fields: [...COLUMNS], data: rows.map((row) => COLUMNS.map((c) => row[c])) }, { escapeFormulae: FORMULA, newline: '\n' })}\n`;
+  `${Papa.unparse(
+    { fields: [...COLUMNS], data: rows.map((row) => COLUMNS.map((c) => disarmed(row[c]))) },
+    { newline: '\n' },
+  )}\n`;
 
 /** A template to fill: the columns, and three rows that show how ages may be written. */
 export const TEMPLATE: readonly Row[] = [

@@ -48,6 +48,20 @@ test('out and in is the same case', () => {
   );
 });
 
+test('in whatever order a server gives it back, it is the same case', () => {
+  fc.assert(
+    fc.property(record, fc.infiniteStream(fc.nat()), (one, chance) => {
+      const bundle = caseBundle('k1', one, NAMES, NOW);
+      const entry = (bundle.entry ?? [])
+        .map((part) => ({ part, by: chance.next().value as number }))
+        .toSorted((a, b) => a.by - b.by)
+        .map(({ part }) => part);
+      expect(caseText(read(JSON.stringify({ ...bundle, entry })))).toBe(caseText(one));
+    }),
+    { numRuns: 100 },
+  );
+});
+
 /** Every object within a value. */
 function* objects(value: unknown): Generator<Record<string, unknown>> {
   if (typeof value !== 'object' || value === null) return;

@@ -76,6 +76,19 @@ test('what is pushed is what is fetched, and pushed again it is the same', async
   expect(fhir.asked.every(({ authorization }) => authorization === 'Bearer letmein')).toBe(true);
 });
 
+test('the order of findings is that of the record, also where one was put before others later', async () => {
+  const { seen } = await pushed(kestrel(LEFT, RIGHT));
+  const next = kestrel(['galant', 'left', 'weak'], RIGHT, ['galant', 'right', 'weak'], LEFT);
+  await pushed(next, seen);
+  const { record } = await fetched();
+  expect(record.visits[0]?.findings.map(({ reflex, side }) => [reflex, side])).toEqual([
+    ['galant', 'left'],
+    ['moro', 'right'],
+    ['galant', 'right'],
+    ['moro', 'left'],
+  ]);
+});
+
 test('an independent client reads the child and the findings', async () => {
   await pushed(kestrel(LEFT, RIGHT));
   const client = new Client({

@@ -1,6 +1,6 @@
 /** Text and fields that FHIR cannot hold as they are, carried beside what it can. */
 import type { Extension } from 'fhir/r4';
-import { FIELD } from './codes.ts';
+import { FIELD, PLACE } from './codes.ts';
 
 /**
  * The text as a FHIR string may hold it: only blanks, tabs and line ends part its words, none at
@@ -44,3 +44,11 @@ export function carried(
   const extension = [...fields, ...exact];
   return extension.length > 0 ? { extension } : {};
 }
+
+/** What is carried, and the place of the part among its like, from 0. */
+export const placed = (
+  place: number,
+  { extension = [] }: { extension?: Extension[] },
+): { extension: Extension[] } => ({
+  extension: [...extension, { url: PLACE, valueInteger: place }],
+});

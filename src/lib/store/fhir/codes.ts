@@ -33,6 +33,9 @@ export type Part = keyof typeof PARTS;
 /** Carries a field of the record that FHIR has no place for: its name, and its value as JSON. */
 export const FIELD = 'urn:tidemark:field';
 
+/** At which place among its like a part stands, from 0: a server gives them back in any order. */
+export const PLACE = 'urn:tidemark:place';
+
 /** Before the name of a field of the child itself, where the record's own fields stand beside it. */
 export const OF_CHILD = 'child.';
 

@@ -1,10 +1,11 @@
 /** A FHIR bundle from a file: bounded, read, and parsed like any case file. Nothing is taken from a bad one. */
-import * as v from 'valibot';
 import type { Atlas } from '../../atlas/atlas.ts';
 import type { Case } from '../../case/case.ts';
 import { parseRaw } from '../../case/parse.ts';
 import type { Problem } from '../../case/problem.ts';
 import { caseShape } from '../../case/shape.ts';
+import { shaped } from '../../case/shaped.ts';
+import { weightOf } from '../../case/weight.ts';
 import { readEntries, type EntryProblem, type LeftOut } from './read.ts';
 import { at, fieldsOf, isDeeper, listAt, textAt } from './value.ts';
 
@@ -12,6 +13,8 @@ import { at, fieldsOf, isDeeper, listAt, textAt } from './value.ts';
 export const MAX_BUNDLE_BYTES = 20_000_000;
 export const MAX_ENTRIES = 20_000;
 const MAX_DEPTH = 40;
+/** Fifty and more for each entry: an observation of ours has some forty. */
+const MAX_PARTS = 1_000_000;
 const MAX_SAID = 20;
 
 export type BundleProblem =
@@ -60,9 +63,9 @@ export const looksLikeFhir = (text: string): boolean =>
 function recordOf(raw: unknown, atlas: Atlas): Case | BundleProblem[] {
   const label = textAt(at(raw, 'child'), 'label') ?? '';
   const child = label.slice(0, 60);
-  const shaped = v.safeParse(caseShape, raw);
-  if (!shaped.success)
-    return shaped.issues.map((issue): BundleProblem => {
+  const fits = shaped(caseShape, raw, MAX_BUNDLE_BYTES);
+  if (!fits.success)
+    return fits.issues.map((issue): BundleProblem => {
       const field = issue.path?.findLast((item) => typeof item.key === 'string')?.key;
       return {
         code: 'record',
@@ -74,7 +77,7 @@ function recordOf(raw: unknown, atlas: Atlas): Case | BundleProblem[] {
         },
       };
     });
-  const parsed = parseRaw(shaped.output, atlas);
+  const parsed = parseRaw(fits.output, atlas);
   if (parsed.ok) return parsed.value;
   return parsed.problems.map((problem): BundleProblem => ({ code: 'record', child, problem }));
 }
@@ -111,6 +114,9 @@ export function openBundle(value: unknown, atlas: Atlas): OpenedBundle {
 export function openBundleText(text: string, atlas: Atlas): OpenedBundle {
   const large = bundleTooLarge(text.length);
   if (large) return refuse(large);
+  const { deepest, parts } = weightOf(text, MAX_DEPTH);
+  if (deepest > MAX_DEPTH) return refuse({ code: 'too-deep', limit: MAX_DEPTH });
+  if (parts > MAX_PARTS) return refuse({ code: 'too-many-entries', limit: MAX_ENTRIES });
   let value: unknown;
   try {
     value = JSON.parse(text.replace(/^\uFEFF/, ''));

@@ -75,6 +75,20 @@ function carriedBy(resource: unknown): Record<string, unknown> {
   return found;
 }
 
+/** At which place among its like a part stood; one that says nothing comes after those that do. */
+function placeOf({ resource }: Entry): number {
+  const said = listAt(resource, 'extension').find((one) => textAt(one, 'url') === codes.PLACE);
+  const place = at(said, 'valueInteger');
+  return typeof place === 'number' ? place : Infinity;
+}
+
+/** In the order they were written in; those without a place stay as they came. */
+const inOrder = (entries: readonly Entry[]): Entry[] =>
+  entries.toSorted((a, b) => {
+    const [one, other] = [placeOf(a), placeOf(b)];
+    return one === other ? 0 : one - other;
+  });
+
 /** A text as it was, when what stands in the resource is the same text made plain; else what stands there. */
 function exact(shown: string | undefined, carried: unknown): string {
   if (typeof carried === 'string' && plainText(carried) === plainText(shown ?? '')) return carried;
@@ -188,7 +202,7 @@ class BundleReader {
     const question = asked
       ? exact(textAt(asked.resource, 'description'), carriedBy(asked.resource).question)
       : undefined;
-    const decisions = tasks('decision').map(({ resource: task }) => this.#decision(task));
+    const decisions = inOrder(tasks('decision')).map(({ resource: task }) => this.#decision(task));
     const plan = coded('CarePlan', () => true)[0];
     const tags = listAt(at(resource, 'meta'), 'tag')
       .filter((tag) => textAt(tag, 'system') === codes.TAGS)
@@ -314,7 +328,7 @@ class BundleReader {
       Object.assign(visit.fields, carried, typeof note === 'string' ? { note } : {});
       byEncounter.set(entry, `${on} ${by}`);
     }
-    for (const entry of parts) {
+    for (const entry of inOrder(parts)) {
       const { resource } = entry;
       if (entry.type !== 'Observation') continue;
       const code = at(resource, 'code');

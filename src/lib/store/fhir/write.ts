@@ -14,7 +14,7 @@ import { rawOf } from '../../case/file.ts';
 import type { RawCase, RawFinding, RawVisit } from '../../case/shape.ts';
 import { findingKey, visitKey, type Case } from '../../case/case.ts';
 import type { Side } from '../../atlas/types.ts';
-import { carried, plainText } from './carried.ts';
+import { carried, placed, plainText } from './carried.ts';
 import * as codes from './codes.ts';
 import { codeSystems, type Names } from './codeSystems.ts';
 import { addressOf, identifierOf } from './names.ts';
@@ -130,6 +130,7 @@ function dating(record: Case, { id, names, child }: Writing): Addressed<Observat
 
 function finding(
   raw: RawFinding,
+  place: number,
   visit: RawVisit,
   encounter: string,
   { id, names, child }: Writing,
@@ -145,7 +146,10 @@ function finding(
     address,
     resource: {
       resourceType: 'Observation',
-      ...carried(raw, ['reflex', 'side', 'response', 'state', 'note'], { note: raw.note }),
+      ...placed(
+        place,
+        carried(raw, ['reflex', 'side', 'response', 'state', 'note'], { note: raw.note }),
+      ),
       identifier: [identifierOf(address)],
       status: 'final',
       category: [{ coding: [codes.EXAM] }],
@@ -218,13 +222,13 @@ function visitResources(visit: RawVisit, writing: Writing): Addressed[] {
         },
       ]
     : [];
-  const milestones = visit.milestones.map((milestone): Addressed<Observation> => {
+  const milestones = visit.milestones.map((milestone, place): Addressed<Observation> => {
     const what = `milestone ${milestone.milestone}`;
     return {
       address: addressOf(id, 'visit', key, what),
       resource: {
         ...seen(what),
-        ...carried(milestone, ['milestone', 'seen']),
+        ...placed(place, carried(milestone, ['milestone', 'seen'])),
         category: [{ coding: [codes.EXAM] }],
         code: concept('milestone', milestone.milestone, names),
         valueBoolean: milestone.seen,
@@ -233,7 +237,7 @@ function visitResources(visit: RawVisit, writing: Writing): Addressed[] {
   });
   return [
     { address, resource: encounter },
-    ...visit.findings.map((raw) => finding(raw, visit, address, writing)),
+    ...visit.findings.map((raw, place) => finding(raw, place, visit, address, writing)),
     ...milestones,
     ...noted,
   ];
@@ -267,10 +271,13 @@ function tasks(raw: RawCase, { id, child }: Writing): Addressed<Task>[] {
       address,
       resource: {
         resourceType: 'Task',
-        ...carried(decision, ['on', 'text', 'who', 'by', 'done'], {
-          text: decision.text,
-          who: decision.who,
-        }),
+        ...placed(
+          index,
+          carried(decision, ['on', 'text', 'who', 'by', 'done'], {
+            text: decision.text,
+            who: decision.who,
+          }),
+        ),
         identifier: [identifierOf(address)],
         status: decision.done ? 'completed' : 'requested',
         intent: 'plan',

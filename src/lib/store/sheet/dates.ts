@@ -31,9 +31,14 @@ const filled = (dates: readonly string[]): string[] => dates.filter((text) => te
 export const ordersOf = (dates: readonly string[]): DateOrder[] =>
   DATE_ORDERS.filter((order) => filled(dates).some((text) => readDate(text, order) !== undefined));
 
-/** The order that is surely meant: the only one in which every date can be read, or all give the same days. */
+/**
+ * The order that is surely meant: the only one in which any date can be read, or those in which all can
+ * be give the same days. A cell that is no date in any order says nothing about the others.
+ */
 export function sureOrder(dates: readonly string[]): DateOrder | undefined {
   const texts = filled(dates);
+  const possible = ordersOf(texts);
+  if (possible.length === 1) return possible[0];
   const whole = DATE_ORDERS.filter((order) =>
     texts.every((text) => readDate(text, order) !== undefined),
   );

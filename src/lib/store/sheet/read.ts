@@ -1,5 +1,7 @@
 /** A clinic's own sheet as rows of cells: whatever separates them, whatever wrote the letters. */
 import Papa from 'papaparse';
+import { rearmed } from '../disarm.ts';
+import { isHeavyTable } from '../tableWeight.ts';
 
 export const MAX_SHEET_BYTES = 2_000_000;
 export const MAX_SHEET_ROWS = 5000;
@@ -54,19 +56,19 @@ export function textOf(bytes: Uint8Array): string {
   }
 }
 
-/** A cell as it was meant: without the apostrophe that kept a spreadsheet from running it. */
-const plain = (cell: string): string => cell.replace(/^'(?=[=+\-@\t\r\n])/, '').trim();
-
 /** Reads a table's text: the first row that is not empty names the columns. */
 export function readSheet(text: string): ReadSheet {
   const large = sheetTooLarge(text.length);
   if (large) return refuse(large);
-  if (text.includes('\0')) return refuse({ code: 'no-table' });
+  if (text.includes('\0') || isHeavyTable(text)) return refuse({ code: 'no-table' });
   const { data } = Papa.parse<string[]>(text.replace(/^\uFEFF/, ''), {
     delimitersToGuess: [',', ';', '\t', '|'],
     preview: MAX_SHEET_ROWS + 50,
   });
-  const numbered = data.map((cells, index) => ({ number: index + 1, cells: cells.map(plain) }));
+  const numbered = data.map((cells, index) => ({
+    number: index + 1,
+    cells: cells.map((cell) => rearmed(cell).trim()),
+  }));
   const [head, ...rest] = numbered.filter(({ cells }) => cells.some((cell) => cell !== ''));
   const header = head?.cells ?? [];
   if (!head || header.filter((name) => name !== '').length < 2) return refuse({ code: 'no-table' });
