@@ -1,6 +1,6 @@
 /** What has been opened from a file and waits to be looked through before anything changes. */
 import type { Atlas } from '../atlas/atlas.ts';
-import type { LeftOut } from '../store/fhir/read.ts';
+import type { LeftOut } from '../store/fhir/entry.ts';
 import type { Sheet } from '../store/sheet/read.ts';
 import { problemWords } from '../words/en/problems.ts';
 import type { Desk } from './desk.svelte.ts';

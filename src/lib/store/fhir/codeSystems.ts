@@ -2,7 +2,7 @@
 import type { CodeSystem } from 'fhir/r4';
 import { OWN_SYSTEMS, PARTS, type OwnSystem } from './codes.ts';
 import { addressOf } from './names.ts';
-import type { Addressed } from './write.ts';
+import type { Addressed } from './resource.ts';
 
 /** What each code is called, for people. */
 export type Names = Readonly<Partial<Record<OwnSystem, Readonly<Record<string, string>>>>>;

@@ -6,7 +6,8 @@ import type { Problem } from '../../case/problem.ts';
 import { caseShape } from '../../case/shape.ts';
 import { shaped } from '../../case/shaped.ts';
 import { weightOf } from '../../case/weight.ts';
-import { readEntries, type EntryProblem, type LeftOut } from './read.ts';
+import type { EntryProblem, LeftOut } from './entry.ts';
+import { readEntries } from './read.ts';
 import { at, fieldsOf, isDeeper, listAt, textAt } from './value.ts';
 
 /** Limits that no honest bundle reaches. A finding takes about 1 kB. */

@@ -13,7 +13,7 @@ import {
   type Held,
   type Server,
 } from './server.ts';
-import type { Addressed } from './write.ts';
+import type { Addressed } from './resource.ts';
 
 /** The versions that were last seen on the server, by address: what they hold has been looked at here. */
 export type Seen = Readonly<Record<string, string>>;

@@ -5,7 +5,7 @@
 import type { Bundle, BundleEntry } from 'fhir/r4';
 import { IS_ADDRESS } from './codes.ts';
 import { at, fieldsOf, listAt, textAt, type Fields } from './value.ts';
-import type { Addressed } from './write.ts';
+import type { Addressed } from './resource.ts';
 
 const TIMEOUT_MS = 20_000;
 const MAX_PAGES = 100;

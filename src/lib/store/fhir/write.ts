@@ -1,15 +1,5 @@
 /** A child's record as FHIR R4 resources. What maps to what is listed in DEVELOPERS.md. */
-import type {
-  Bundle,
-  CarePlan,
-  CodeableConcept,
-  Encounter,
-  FhirResource,
-  Observation,
-  Patient,
-  Reference,
-  Task,
-} from 'fhir/r4';
+import type { Bundle, Encounter, Observation, Patient } from 'fhir/r4';
 import { rawOf } from '../../case/file.ts';
 import type { RawCase, RawFinding, RawVisit } from '../../case/shape.ts';
 import { findingKey, visitKey, type Case } from '../../case/case.ts';
@@ -18,37 +8,8 @@ import { carried, placed, plainText } from './carried.ts';
 import * as codes from './codes.ts';
 import { codeSystems, type Names } from './codeSystems.ts';
 import { addressOf, identifierOf } from './names.ts';
-
-/** A resource with the address it is known by. */
-export interface Addressed<R extends FhirResource = FhirResource> {
-  address: string;
-  resource: R;
-}
-
-interface Writing {
-  id: string;
-  names: Names;
-  child: Reference;
-}
-
-const concept = (
-  system: codes.OwnSystem,
-  code: string,
-  names: Names,
-  more: CodeableConcept['coding'] = [],
-): CodeableConcept => {
-  const display = names[system]?.[code];
-  return {
-    coding: [codes.own(system, code, display), ...more],
-    ...(display ? { text: display } : {}),
-  };
-};
-
-/** Who examined, by the name alone: it is no entry in anybody's register. */
-const who = (examiner: string): Reference | undefined => {
-  const display = plainText(examiner);
-  return display ? { display } : undefined;
-};
+import { sheetFits, sheetPlan, tasks } from './plans.ts';
+import { concept, who, type Addressed, type Writing } from './resource.ts';
 
 function patient(raw: RawCase, id: string, address: string): Patient {
   const { child } = raw;
@@ -240,89 +201,6 @@ function visitResources(visit: RawVisit, writing: Writing): Addressed[] {
     ...visit.findings.map((raw, place) => finding(raw, place, visit, address, writing)),
     ...milestones,
     ...noted,
-  ];
-}
-
-/** The question and the decisions as tasks of the team. */
-function tasks(raw: RawCase, { id, child }: Writing): Addressed<Task>[] {
-  const question = plainText(raw.question ?? '');
-  const asked: Addressed<Task>[] = raw.question
-    ? [
-        {
-          address: addressOf(id, 'question'),
-          resource: {
-            resourceType: 'Task',
-            ...carried({}, [], { question: raw.question }),
-            identifier: [identifierOf(addressOf(id, 'question'))],
-            status: 'requested',
-            intent: 'proposal',
-            code: { coding: [codes.part('question')] },
-            ...(question ? { description: question } : {}),
-            for: child,
-          },
-        },
-      ]
-    : [];
-  const decided = (raw.decisions ?? []).map((decision, index): Addressed<Task> => {
-    const address = addressOf(id, 'decision', String(index));
-    const description = plainText(decision.text);
-    const owner = who(decision.who);
-    return {
-      address,
-      resource: {
-        resourceType: 'Task',
-        ...placed(
-          index,
-          carried(decision, ['on', 'text', 'who', 'by', 'done'], {
-            text: decision.text,
-            who: decision.who,
-          }),
-        ),
-        identifier: [identifierOf(address)],
-        status: decision.done ? 'completed' : 'requested',
-        intent: 'plan',
-        code: { coding: [codes.part('decision')] },
-        ...(description ? { description } : {}),
-        for: child,
-        authoredOn: decision.on,
-        ...(owner ? { owner } : {}),
-        ...(decision.by ? { restriction: { period: { end: decision.by } } } : {}),
-      },
-    };
-  });
-  return [...asked, ...decided];
-}
-
-/** Whether a sheet's reflexes are all codes; else the sheet travels as a field. */
-function sheetFits(sheet: RawCase['sheet']): boolean {
-  return sheet?.reflexes.every(codes.isCode) ?? true;
-}
-
-function sheetPlan(raw: RawCase, { id, child, names }: Writing): Addressed<CarePlan>[] {
-  const { sheet } = raw;
-  if (!sheet || !sheetFits(sheet)) return [];
-  const address = addressOf(id, 'sheet');
-  return [
-    {
-      address,
-      resource: {
-        resourceType: 'CarePlan',
-        ...carried(sheet, ['on', 'reflexes']),
-        identifier: [identifierOf(address)],
-        status: 'active',
-        intent: 'plan',
-        category: [{ coding: [codes.part('sheet')] }],
-        subject: child,
-        period: { start: sheet.on },
-        ...(sheet.reflexes.length > 0
-          ? {
-              activity: sheet.reflexes.map((reflex) => ({
-                detail: { code: concept('reflex', reflex, names), status: 'scheduled' as const },
-              })),
-            }
-          : {}),
-      },
-    },
   ];
 }
 
