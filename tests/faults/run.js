@@ -44,6 +44,7 @@ const FAULTS = [
       'browser/keeping.spec',
       'full disk|keeps nothing|older page|newer page|two windows',
       'none lost, each said with a way out',
+      Number(values.port) + 1,
     ),
   () =>
     properties(

@@ -55,13 +55,19 @@ export function properties(tried, file, nothing) {
 /**
  * Tests in a browser, by a part of their titles: how many were run, and whether one failed.
  * @param {string} tried @param {string} file @param {string} titles @param {string} nothing
+ * @param {number} port that the site is served on for them
  * @returns {Row}
  */
-export function pages(tried, file, titles, nothing) {
+export function pages(tried, file, titles, nothing, port) {
   const { status, stdout } = spawnSync(
     'npx',
     ['playwright', 'test', file, '-g', titles, '--reporter=json'],
-    { encoding: 'utf8', stdio: ['ignore', 'pipe', 'inherit'], maxBuffer: 1e8 },
+    {
+      encoding: 'utf8',
+      env: { ...process.env, TEST_PORT: String(port) },
+      stdio: ['ignore', 'pipe', 'inherit'],
+      maxBuffer: 1e8,
+    },
   );
   /** @type {{ stats: { expected: number } }} */
   const { stats } = JSON.parse(stdout.slice(stdout.indexOf('{')));
