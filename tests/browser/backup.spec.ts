@@ -65,6 +65,7 @@ test('settings and answers come with a backup, are compared, and one undo takes 
   await page.getByRole('radio', { name: 'dark' }).check();
   await open(page, '#/quiz');
   await page.getByRole('link', { name: 'Begin' }).click();
+  await expect(page.getByText(/^Question 1 of /)).toBeVisible();
   await page.keyboard.press('1');
   await expect(page.getByRole('button', { name: 'Next question' })).toBeVisible();
   await open(page, '#/keeping');
@@ -131,6 +132,7 @@ test('one visit that was removed lies in the bin and is put back, also in anothe
 test('forgotten answers come back with undo, and out of the bin', async ({ page }) => {
   await open(page, '#/quiz');
   await page.getByRole('link', { name: 'Begin' }).click();
+  await expect(page.getByText(/^Question 1 of /)).toBeVisible();
   await page.keyboard.press('1');
   await open(page, '#/quiz');
   const learnt = page.getByText(/^1 subject met so far/);
