@@ -123,6 +123,28 @@ test('what is changed under a lock is there after it was opened again', async ({
   expect(await stored(page)).not.toContain('Plover');
 });
 
+for (const first of ['lock', 'backup'] as const)
+  test(`a backup made ${first === 'lock' ? 'under' : 'before'} a lock does not keep the passphrase from being asked for`, async ({
+    page,
+  }) => {
+    const backUp = async (): Promise<void> => {
+      const saving = page.waitForEvent('download');
+      await page.getByRole('button', { name: 'Save a backup' }).click();
+      await saving;
+      await expect(page.getByText(/^Last backup: /)).toBeVisible();
+    };
+    await open(page, '#/keeping');
+    if (first === 'backup') await backUp();
+    await setLock(page);
+    await go(page, '#/keeping');
+    if (first === 'lock') await backUp();
+    await page.reload();
+    await unlock(page);
+    await expect(gate(page)).toBeHidden();
+    await go(page, '#/keeping');
+    await expect(page.getByText(/^Last backup: /)).toBeVisible();
+  });
+
 test('an unfinished visit is sealed in the tab and comes back', async ({ page }) => {
   await setLock(page);
   await go(page, '#/visits/new');

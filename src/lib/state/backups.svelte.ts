@@ -140,7 +140,7 @@ export class Backups {
 
   async #adopt(): Promise<void> {
     try {
-      const row = (await this.#rows?.read('small'))?.find(({ id }) => id === ROW.id);
+      const row = await this.#rows?.one(ROW);
       const read = row && v.safeParse(shape, JSON.parse(row.text));
       if (read?.success) this.at = read.output.at;
     } catch {

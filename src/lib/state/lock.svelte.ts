@@ -2,7 +2,7 @@
  * The lock on what is kept here. The key is nowhere but in this page's memory: to lock is to load the
  * page anew, so that nothing that was read stays behind in it.
  */
-import type { LockCodec } from '../store/lockCodec.ts';
+import { LOCK_ROW, type LockCodec } from '../store/lockCodec.ts';
 import type { Rows } from '../store/rows.ts';
 import type { LockRecord } from '../store/lock.ts';
 import { canSeal } from '../store/seal.ts';
@@ -90,8 +90,8 @@ export class Lock {
 
   /** Looks whether the store is locked, and settles once it may be read. */
   async begin(rows: Rows): Promise<void> {
-    const entries = await rows.read('small');
-    const row = entries.find(({ id }) => id === 'lock');
+    // no other row is read: a sealed one met before the passphrase means that the lock was set meanwhile
+    const row = await rows.one(LOCK_ROW);
     if (!row) {
       this.#remember(false);
       this.standing = 'none';
@@ -221,8 +221,7 @@ export class Lock {
 
   /** Sealed content was met without a key: another window has set a lock, or its record is gone. */
   async met(rows: Rows): Promise<void> {
-    const entries = await rows.read('small');
-    if (entries.some(({ id }) => id === 'lock')) await this.#leave();
+    if (await rows.one(LOCK_ROW)) await this.#leave();
     else this.standing = 'broken';
   }
 

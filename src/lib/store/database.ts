@@ -150,6 +150,10 @@ function rowsOf(database: Dexie, codec: Codec, isNewer: boolean, isOutdated: () 
       const rows = await tableOf(table).toArray();
       return Promise.all(rows.map((row) => entryOf(row, table, codec)));
     },
+    one: async ({ table, id }) => {
+      const row = has.has(table) ? await tableOf(table).get(id) : undefined;
+      return row && entryOf(row, table, codec);
+    },
     write: async (changes) => {
       if (isNewer) throw new StoreError('newer');
       if (isOutdated()) throw new StoreError('outdated');

@@ -18,6 +18,7 @@ export function memoryRows(seed: readonly { id: string; text: string }[] = []): 
   return {
     kind: 'memory',
     read: (table) => Promise.resolve([...of(table).values()]),
+    one: ({ table, id }) => Promise.resolve(of(table).get(id)),
     write: (changes) => {
       const clashes = changes
         .filter(({ table, id, base }) => base !== ANY && of(table).get(id)?.rev !== base)

@@ -90,6 +90,8 @@ export interface Rows {
   /** `kept`: in the database. `memory`: gone with the page. `newer`: of a newer Tidemark, read only. */
   readonly kind: 'kept' | 'memory' | 'newer';
   read(table: Table): Promise<Entry[]>;
+  /** One row alone: no other is decoded for it. */
+  one(at: At): Promise<Entry | undefined>;
   /** Writes all of it in one transaction, or nothing; rejects with a `StoreError`. */
   write(changes: readonly Change[]): Promise<Written>;
   /** Calls back when a table has changed, here or in another window. */
