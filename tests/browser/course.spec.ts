@@ -134,6 +134,11 @@ test('the report copies, saves and prints without a name when names are off', as
   await page.getByRole('button', { name: 'Copy as plain text' }).click();
   await expect.poll(copied).not.toContain('Kestrel');
   await expect(page.locator('article')).not.toContainText(/Kestrel|Rowan|2026/);
+  // Kestrel was born at 31w2d: the chart counts as the words above it do
+  await expect(page.locator('article [role="slider"]')).toHaveAttribute(
+    'aria-valuetext',
+    /^5 mo 1 wk corrected.*7 mo 1 wk since birth.*62w4d postmenstrual$/,
+  );
   const saving = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Save the findings as CSV' }).click();
   const download = await saving;

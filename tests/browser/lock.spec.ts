@@ -137,13 +137,58 @@ for (const first of ['lock', 'backup'] as const)
     if (first === 'backup') await backUp();
     await setLock(page);
     await go(page, '#/keeping');
-    if (first === 'lock') await backUp();
+    if (first === 'lock') {
+      // what is sealed does not leave in plain text unless that is chosen
+      const encrypt = page.getByRole('checkbox', { name: 'Encrypt the backup' });
+      await expect(encrypt).toBeChecked();
+      await expect(page.getByRole('button', { name: 'Save a backup' })).toBeDisabled();
+      await encrypt.uncheck();
+      await backUp();
+    }
     await page.reload();
     await unlock(page);
     await expect(gate(page)).toBeHidden();
     await go(page, '#/keeping');
     await expect(page.getByText(/^Last backup: /)).toBeVisible();
   });
+
+test('a passphrase may be looked at while it is typed; one key held down is none', async ({
+  page,
+}) => {
+  await open(page, '#/lock');
+  const field = page.getByLabel('Passphrase', { exact: true });
+  await field.fill('a'.repeat(15));
+  await page.getByLabel('The same again').fill('a'.repeat(15));
+  await page.getByLabel(/I have written the passphrase down/).check();
+  await expect(page.getByText('It is nearly the same character throughout.')).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Set a lock' })).toBeDisabled();
+  await expect(field).toHaveAttribute('type', 'password');
+  await page.getByRole('checkbox', { name: 'Show what is typed' }).check();
+  await expect(field).toHaveAttribute('type', 'text');
+});
+
+test('it is locked from any page, and the word of what was done has the focus', async ({
+  page,
+}) => {
+  await setLock(page);
+  await expect(page.getByText('The lock is set.')).toBeFocused();
+  await go(page, '#/reflexes');
+  await page.getByRole('banner').getByRole('button', { name: 'Lock' }).click();
+  await expect(gate(page)).toBeVisible();
+});
+
+test('an encrypted backup leaves no passphrase in its fields', async ({ page }) => {
+  await open(page, '#/keeping');
+  await page.getByRole('checkbox', { name: 'Encrypt the backup' }).check();
+  const field = page.getByLabel('Passphrase', { exact: true });
+  await field.fill(PASSPHRASE);
+  await page.getByLabel('The same again').fill(PASSPHRASE);
+  const saving = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save a backup' }).click();
+  await saving;
+  await expect(field).toHaveValue('');
+  await expect(page.getByRole('button', { name: 'Save a backup' })).toBeDisabled();
+});
 
 test('an unfinished visit is sealed in the tab and comes back', async ({ page }) => {
   await setLock(page);

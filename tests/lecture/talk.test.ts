@@ -104,6 +104,7 @@ describe('a talk file', () => {
     ['[]', 'not-ours'],
     ['null', 'not-ours'],
     ['hello', 'not-json'],
+    ['', 'blank'],
     ['{"format":"tidemark-talk","version":2,"title":"x"}', 'newer-version'],
     ['{"format":"tidemark-talk","version":"one"}', 'unknown-version'],
     ['{"format":"tidemark-talk"}', 'missing'],

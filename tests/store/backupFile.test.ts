@@ -72,7 +72,6 @@ describe('a backup', () => {
 
 describe('a hostile file', () => {
   test.each([
-    ['nothing', ''],
     ['another program’s', '{"format":"other"}'],
     ['a case file', '{"format":"tidemark-case","version":1}'],
     [
@@ -94,6 +93,14 @@ describe('a hostile file', () => {
   ])('%s is no backup', async (_, given) => {
     expect(await code(given)).toBe('not-a-backup');
     expect(({} as Record<string, unknown>)['x']).toBeUndefined();
+  });
+
+  test('an empty file, and another of our own, are named as what they are', async () => {
+    expect(await code(' ')).toBe('blank');
+    for (const kind of ['case', 'talk'])
+      expect(
+        await readBackup(new TextEncoder().encode(`{\n "format": "tidemark-${kind}"}`)),
+      ).toEqual({ ok: false, problem: { code: 'not-a-backup', kind } });
   });
 
   test('nested without end, or in another encoding, is refused', async () => {

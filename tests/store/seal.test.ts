@@ -121,5 +121,8 @@ describe('a lock', () => {
     expect(passphraseFault('fifteen letters')).toBeUndefined();
     expect(passphraseFault('é'.repeat(14).normalize('NFD'))).toBe('short');
     expect(passphraseFault('x'.repeat(1001))).toBe('long');
+    expect(passphraseFault('a'.repeat(15))).toBe('same');
+    expect(passphraseFault('abcdabcdabcdabcd')).toBe('same');
+    expect(passphraseFault('abcdeabcdeabcde')).toBeUndefined();
   });
 });

@@ -3,6 +3,7 @@ import { formatGestation } from '../age/gestation.ts';
 import type { Atlas } from '../atlas/atlas.ts';
 import type { Case } from './case.ts';
 import { rawFollowUp } from './followUp.ts';
+import { kindOf } from './kind.ts';
 import { parseRaw } from './parse.ts';
 import { refused, type Parsed, type Place, type Problem } from './problem.ts';
 import { shaped } from './shaped.ts';
@@ -27,6 +28,7 @@ function parseJson(text: string): { value: unknown } | Problem {
     return { value: JSON.parse(text) as unknown };
   } catch {
     const trimmed = text.trim();
+    if (trimmed === '') return { code: 'blank', at: WHOLE };
     const begun = /^[{[]/.test(trimmed);
     const ended = /[}\]]$/.test(trimmed);
     return { code: begun && !ended ? 'cut-short' : 'not-json', at: WHOLE };
@@ -37,7 +39,7 @@ function parseJson(text: string): { value: unknown } | Problem {
 function foreign(value: unknown): Problem | undefined {
   const head = value as { format?: unknown; version?: unknown } | null;
   if (typeof head !== 'object' || head === null || head.format !== FORMAT)
-    return { code: 'not-ours', at: WHOLE };
+    return { code: 'not-ours', kind: kindOf(value), at: WHOLE };
   const { version } = head;
   if (version === VERSION) return undefined;
   const said = typeof version === 'number' || typeof version === 'string' ? String(version) : '';

@@ -1,5 +1,7 @@
 /** What can be wrong with an input, as codes: words/ makes the sentences that name field and mend. */
 
+import type { FileKind } from './kind.ts';
+
 /** Where in a record: a field of the child, of a visit, or of a finding at a visit (counted from 1). */
 export interface Place {
   field: string;
@@ -12,7 +14,9 @@ export type ProblemCode =
   | { code: 'read-only' }
   | { code: 'not-json' }
   | { code: 'cut-short' }
-  | { code: 'not-ours' }
+  | { code: 'blank' }
+  /** `kind`: it is another of Tidemark's files. */
+  | { code: 'not-ours'; kind?: FileKind | undefined }
   | { code: 'newer-version'; version: string }
   | { code: 'unknown-version'; version: string }
   | { code: 'missing' }

@@ -1,6 +1,7 @@
 /** The talk file, version 1: JSON in, a talk or every problem out, and back. */
 import * as v from 'valibot';
 import { toAxisDay } from '../age/axis.ts';
+import { kindOf } from '../case/kind.ts';
 import type { ProblemCode } from '../case/problem.ts';
 import { Reader } from '../case/reader.ts';
 import { shaped } from '../case/shaped.ts';
@@ -23,6 +24,7 @@ const MAX_PARTS = 120_000;
 
 type Code =
   | 'too-large'
+  | 'blank'
   | 'not-json'
   | 'cut-short'
   | 'not-ours'
@@ -92,6 +94,7 @@ function parseJson(text: string): { value: unknown } | TalkProblem {
     return { value: JSON.parse(text) as unknown };
   } catch {
     const trimmed = text.trim();
+    if (trimmed === '') return { code: 'blank', field: 'file' };
     const begun = /^[{[]/.test(trimmed);
     const ended = /[}\]]$/.test(trimmed);
     return { code: begun && !ended ? 'cut-short' : 'not-json', field: 'file' };
@@ -102,7 +105,7 @@ function parseJson(text: string): { value: unknown } | TalkProblem {
 function foreign(value: unknown): TalkProblem | undefined {
   const head = value as { format?: unknown; version?: unknown } | null;
   if (typeof head !== 'object' || head === null || head.format !== TALK_FORMAT)
-    return { code: 'not-ours', field: 'file' };
+    return { code: 'not-ours', kind: kindOf(value), field: 'file' };
   const { version } = head;
   if (version === TALK_VERSION) return undefined;
   if (version === undefined) return { code: 'missing', field: 'version' };

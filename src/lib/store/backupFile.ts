@@ -4,6 +4,7 @@
  * and what the entries say is believed only by their own parsers.
  */
 import * as v from 'valibot';
+import { kindOf, type FileKind } from '../case/kind.ts';
 import { weightOf } from '../case/weight.ts';
 
 const FORMAT = 'tidemark-backup';
@@ -37,7 +38,9 @@ export interface Backup {
 
 export type BackupProblem =
   | { code: 'too-large'; megabytes: number; limitMegabytes: number }
-  | { code: 'not-a-backup' }
+  /** `kind`: it is another of Tidemark's files. */
+  | { code: 'not-a-backup'; kind?: FileKind | undefined }
+  | { code: 'blank' }
   | { code: 'cut-short' }
   | { code: 'newer-backup'; version: number }
   | { code: 'too-deep' }
@@ -126,8 +129,15 @@ export function backupTooLarge(bytes: number): BackupProblem | undefined {
   return { code: 'too-large', megabytes: Math.ceil(bytes / 1e6), limitMegabytes };
 }
 
+/** Which of our files begins so; nothing more of one that is no backup is read. */
+function kindAt(text: string): FileKind | undefined {
+  const [, format] = /"format"\s*:\s*"([\w-]+)"/.exec(text.slice(0, 200)) ?? [];
+  return kindOf({ format });
+}
+
 function readText(text: string): ReadBackup {
-  if (!text.includes(FORMAT)) return refuse({ code: 'not-a-backup' });
+  if (text.trim() === '') return refuse({ code: 'blank' });
+  if (!text.includes(FORMAT)) return refuse({ code: 'not-a-backup', kind: kindAt(text) });
   const { deepest, open, parts } = weightOf(text, MAX_DEPTH);
   if (deepest > MAX_DEPTH) return refuse({ code: 'too-deep' });
   if (parts > MAX_PARTS) return refuse({ code: 'not-a-backup' });

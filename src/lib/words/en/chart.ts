@@ -78,16 +78,25 @@ export function integratesAsPrinted(claim: Claim): string {
 export const claimWords = (claim: Claim): string =>
   `${appearsAsPrinted(claim)} → ${integratesAsPrinted(claim)}`;
 
+/** Whose ages are said, and whether no date may be. */
+interface WhoseAges {
+  label: string;
+  birth: Birth;
+  limits: CorrectionLimits;
+  dateless?: boolean;
+}
+
 /** The age on the axis in every clock of a child: the one that counts first. */
-function childClocks(birth: Birth, limits: CorrectionLimits, day: AxisDay): string[] {
+function childClocks({ birth, limits, dateless }: WhoseAges, day: AxisDay): string[] {
   const on = dateAtAxisDay(birth, day, limits);
   const ages = agesOn(birth, on, limits);
   const weeks = formatGestation(Math.max(0, ages.postmenstrualDays));
-  if (ages.chronologicalDays < 0) return [weeks, 'before birth', dateWords(on)];
+  const dates = dateless ? [] : [dateWords(on)];
+  if (ages.chronologicalDays < 0) return [weeks, 'before birth', ...dates];
   const since = `${chronologicalWords(ages, birth.born)} since birth`;
   const corrected = `${correctedWords(ages)} corrected`;
   const counted = ages.counts === 'corrected' ? [corrected, since] : [since, corrected];
-  return [...counted, `${weeks} postmenstrual`, dateWords(on)];
+  return [...counted, `${weeks} postmenstrual`, ...dates];
 }
 
 const plainClocks = (day: AxisDay): string[] =>
@@ -106,14 +115,10 @@ function byPhase(said: LaneAt['said']): string[] {
 }
 
 /** Every text of the chart, for an atlas and, where there is one, a child. */
-export function chartWords(
-  atlas: Atlas,
-  child?: { label: string; birth: Birth; limits: CorrectionLimits },
-) {
+export function chartWords(atlas: Atlas, child?: WhoseAges) {
   const name = (id: string): string => atlas.reflexes.get(id)?.short ?? id;
   const milestone = (id: string): string => atlas.milestones.get(id)?.short ?? id;
-  const clocks = (day: AxisDay): string[] =>
-    child ? childClocks(child.birth, child.limits, day) : plainClocks(day);
+  const clocks = (day: AxisDay): string[] => (child ? childClocks(child, day) : plainClocks(day));
   const stretch = (s: Stretch | null): string => (s ? spanWords(s.from, s.to) : 'not dated');
   const share = (expected: number | null): string =>
     expected === null ? 'no source speaks' : expected.toFixed(2);

@@ -100,6 +100,9 @@ export const preview = {
   untaken: 'Undone: everything is as it was before the backup was taken.',
 };
 
+const NO_BACKUP =
+  'The file is not a Tidemark backup. Choose a file that was saved as one. Nothing has changed.';
+
 /** What is wrong with a file that is to be a backup. */
 export function backupSentence(problem: BackupProblem): string {
   switch (problem.code) {
@@ -115,9 +118,16 @@ export function backupSentence(problem: BackupProblem): string {
       return 'The backup is locked with a passphrase. Nothing has changed.';
     case 'wrong-key':
       return 'The passphrase does not open this backup. Nothing has changed.';
-    case 'too-deep':
+    case 'blank':
+      return 'The file is empty. Copy or save it again. Nothing has changed.';
     case 'not-a-backup':
-      return 'The file is not a Tidemark backup. Choose a file that was saved as one. Nothing has changed.';
+      if (problem.kind === 'case')
+        return 'The file is one child’s case, not a backup. Open it under Children. Nothing has changed.';
+      if (problem.kind === 'talk')
+        return 'The file is a talk, not a backup. Open it under Teach. Nothing has changed.';
+      return NO_BACKUP;
+    case 'too-deep':
+      return NO_BACKUP;
   }
 }
 

@@ -40,9 +40,11 @@ export const page = {
     `At least ${min} characters; four or five words that do not belong together are good.`,
   again: 'The same again',
   differ: 'The two are not the same.',
+  show: 'Show what is typed',
   faults: {
     short: (min: number): string => `It is shorter than ${min} characters.`,
     long: 'It is longer than anybody can type.',
+    same: 'It is nearly the same character throughout. Use several words.',
   },
   agreed: 'I have written the passphrase down where only those who should can find it.',
   refused: 'The browser refused to write. Nothing has changed.',

@@ -66,11 +66,16 @@ function mend(problem: Problem): string {
       return `is about ${problem.megabytes} MB; a case file is at most ${problem.limitMegabytes} MB; choose a file that Tidemark saved.`;
     case 'read-only':
       return 'is kept by a newer Tidemark, and this one changes nothing; reload the page to get the newer one.';
+    case 'blank':
+      return 'is empty; copy or save it again.';
     case 'not-json':
-      return 'is not JSON, so it cannot be a case file; choose a file that Tidemark saved.';
+      return 'is not JSON, so it is no case file, and no sheet with a row of names above rows of findings; choose a file that Tidemark saved, or a sheet saved as CSV.';
     case 'cut-short':
       return 'ends in the middle, as if a copy was cut short, or something follows its end; copy or save it again, whole.';
     case 'not-ours':
+      if (problem.kind === 'backup')
+        return 'is a backup of everything, not one child; open it under Keeping and backup.';
+      if (problem.kind === 'talk') return 'is a talk, not a child; open it under Teach.';
       return 'is not a Tidemark case: "format" must be "tidemark-case"; choose a file that Tidemark saved.';
     case 'newer-version':
       return `was saved by a newer Tidemark (version ${problem.version}); update Tidemark to open it, the file is unchanged.`;
@@ -93,7 +98,9 @@ function mend(problem: Problem): string {
     case 'far-date':
       return `${problem.text} lies outside the years 1900 to 2199; check the century.`;
     case 'bad-date':
-      return `"${problem.text}" is no date that exists; write year-month-day, such as 2026-03-04.`;
+      return /^\d{4}-\d\d-\d\d$/.test(problem.text)
+        ? `"${problem.text}" is no date that exists; write year-month-day, such as 2026-03-04.`
+        : `"${problem.text}" cannot be read as a date; write year-month-day, such as 2026-03-04.`;
     case 'no-dating':
       return 'is needed to know the age: give the gestation (such as 33w1d) or the due date.';
     case 'gestation-form':

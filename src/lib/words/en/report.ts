@@ -11,11 +11,12 @@ export const report = {
   title: 'Report',
   names: 'With names: label, dates, examiners and free texts',
   namesHelp:
-    'Off, ages stand in the place of dates, and label, examiners and free texts are left out.',
+    'Off, ages stand in the place of dates, and label, examiners and free texts are left out; a FHIR bundle needs dates, so it is saved with names only. To hand over a file without a name, use Hand over.',
   copy: 'Copy as plain text',
   copied: 'Copied.',
   notCopied: 'The browser refused to copy. Save the text instead.',
   saveText: 'Save as plain text',
+  saved: (name: string): string => `Handed to the browser as ${name}.`,
   saveTable: 'Save the findings as CSV',
   print: 'Print',
   heading: (name: string): string => `${name}: developmental reflexes and reactions`,

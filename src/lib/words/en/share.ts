@@ -4,7 +4,7 @@ export const page = {
   lead: 'A case file that another Tidemark opens. What goes out is shown here before it goes.',
   what: 'What goes out',
   whole: 'The whole record, with label, dates and notes',
-  nameless: 'Without identity: ages only',
+  nameless: 'Without identity: ages kept, dates moved',
   namelessHelp:
     'Label and examiners are replaced, all dates are moved together, and notes, question, decisions, tags and what was written for the family are left out. Ages in days, findings and verdicts stay the same.',
   months: 'Ages in months and days may read a day or two otherwise on the moved dates.',

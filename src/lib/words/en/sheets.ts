@@ -118,7 +118,9 @@ export const sheet = {
     `${many(n, 'finding is', 'findings are')} here already, and the same.`,
   left: (n: number): string => `${many(n, 'row is', 'rows are')} left out as you chose.`,
   wrong: (n: number): string =>
-    `${many(n, 'cell is', 'cells are')} wrong; their rows are not added.`,
+    n === 1
+      ? '1 cell is wrong; its row is not added.'
+      : `${n} cells are wrong; their rows are not added.`,
   more: (n: number): string => `and ${n} more`,
   add: (n: number): string => `Add ${many(n, 'finding', 'findings')}`,
   cancel: 'Cancel',

@@ -3,6 +3,7 @@
 /** What is wrong with a talk file: its code, and in which field of which step (counted from 1). */
 interface TalkFault {
   code: string;
+  kind?: string | undefined;
   field: string;
   step?: number;
   megabytes?: number;
@@ -42,11 +43,16 @@ function mend(fault: TalkFault): string {
   switch (fault.code) {
     case 'too-large':
       return `is about ${fault.megabytes ?? 0} MB; a talk is at most ${fault.limitMegabytes ?? 0} MB. Choose a file that Tidemark saved.`;
+    case 'blank':
+      return 'is empty. Copy or save it again.';
     case 'not-json':
       return 'is not JSON, so it cannot be a talk. Choose a file that Tidemark saved.';
     case 'cut-short':
       return 'ends in the middle, as if a copy was cut short. Copy or save it again, whole.';
     case 'not-ours':
+      if (fault.kind === 'backup')
+        return 'is a backup of everything. Open it under Keeping and backup.';
+      if (fault.kind === 'case') return 'is one child’s case. Open it under Children.';
       return 'is not a Tidemark talk: "format" must be "tidemark-talk". Choose a file that Tidemark saved.';
     case 'newer-version':
       return `was saved by a newer Tidemark (version ${fault.version ?? ''}). Update Tidemark to open it; the file is unchanged.`;

@@ -4,6 +4,7 @@ import type { Tier } from '../../atlas/types.ts';
 import { tiers } from './atlas.ts';
 
 export const shell = {
+  lock: 'Lock',
   name: 'Tidemark',
   skip: 'Skip to the page',
   navigation: 'Pages',
