@@ -76,11 +76,11 @@ class Planner {
       this.#told.add(key);
     }
     this.wrong++;
-    const problem: CellProblem = { ...fault, row, field, column, more: 0 };
-    const mend = mendedBy(problem);
+    const mend = mendedBy(field, column, fault);
     const alike = mend === undefined ? undefined : this.#alike.get(mend);
     if (alike) alike.more++;
     else if (this.problems.length < MAX_PROBLEMS) {
+      const problem: CellProblem = { ...fault, row, field, column, more: 0 };
       this.problems.push(problem);
       if (mend !== undefined) this.#alike.set(mend, problem);
     }
@@ -134,10 +134,11 @@ class Planner {
     const isSideUndecided = words.side === undefined && this.cell(line, 'side') !== '';
     if (known && !isSideUndecided && !sides?.every((side) => has.includes(side)))
       faults.push(['side', { code: 'no-side', reflex: known.name, has }]);
-    const columns = faults.map(([field]) => columnOf(line, field, this.#mapping));
+    const columns =
+      faults.length > 1 ? faults.map(([field]) => columnOf(line, field, this.#mapping)) : [];
     for (const [index, [field, fault]] of faults.entries())
       // of two things that are wrong in a cell the first is told
-      if (columns.indexOf(columns[index]) === index) this.refuse(line, field, fault);
+      if (index === 0 || columns.indexOf(columns[index]) === index) this.refuse(line, field, fault);
     if (!on || !draft || !sides || faults.length > 0 || !isSound) return;
     for (const side of sides)
       this.put(line, draft, on, {

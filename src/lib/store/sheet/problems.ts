@@ -32,9 +32,13 @@ export type CellProblem = CellFault & {
 };
 
 /** By what a choice on the page mends many cells: a word that gets a meaning, a column that gets a side. */
-export function mendedBy(problem: CellProblem): string | undefined {
-  if (problem.code === 'undecided') return `${problem.field} ${problem.text}`;
-  if (problem.code === 'no-side') return `${problem.column ?? ''} ${problem.reflex}`;
+export function mendedBy(
+  field: SheetField,
+  column: number | undefined,
+  fault: CellFault,
+): string | undefined {
+  if (fault.code === 'undecided') return `${field} ${fault.text}`;
+  if (fault.code === 'no-side') return `${column ?? ''} ${fault.reflex}`;
   return undefined;
 }
 
