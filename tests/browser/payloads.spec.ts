@@ -131,6 +131,24 @@ async function refusedOrAt(page: Page, hash: RegExp): Promise<boolean> {
   return (await refused.count()) > 0;
 }
 
+/** Looks through a sheet that holds a payload, keeps its mapping under that name, and adds what can be. */
+async function sheetTaken(page: Page, payload: string, rows: string[][]): Promise<boolean> {
+  await open(page, '#/children');
+  await pickCase(page, file(payload, 'csv', Papa.unparse(rows)));
+  expect(await refusedOrAt(page, /^#\/incoming/)).toBe(false);
+  await page.getByRole('heading', { name: 'What would be added' }).waitFor();
+  expect(await shows(page, payload)).toBe(true);
+  await page.getByLabel('Keep this mapping as').fill(line(payload));
+  await page.getByRole('button', { name: 'Keep', exact: true }).click();
+  expect(await alive(page)).toEqual([]);
+  const add = page.getByRole('button', { name: /^Add \d+ finding/ });
+  if ((await add.count()) === 0) return true;
+  await add.click();
+  await page.waitForURL(/#\/visits$/);
+  await look(page, ['#/visits', '#/visits/4', '#/report', '#/table']);
+  return true;
+}
+
 /** Pages of a record that show its label or its notes, and more that might. */
 const RECORD = ['#/', '#/table', '#/report', '#/visits/1', '#/child', '#/children'];
 const MORE = ['#/visits/1/record', '#/course', '#/next', '#/family', '#/share'];
@@ -210,20 +228,16 @@ const WAYS: Readonly<Record<string, (page: Page, payload: string) => Promise<boo
       ['Kestrel', '2026-05-18', 'Moro', 'l', 'present', '', 'PT 1', payload, ''],
       [payload, payload, 'Moro', 'l', 'present', '', payload, payload, ''],
     ];
-    await open(page, '#/children');
-    await pickCase(page, file(payload, 'csv', Papa.unparse(rows)));
-    expect(await refusedOrAt(page, /^#\/incoming/)).toBe(false);
-    await page.getByRole('heading', { name: 'What would be added' }).waitFor();
-    expect(await shows(page, payload)).toBe(true);
-    await page.getByLabel('Keep this mapping as').fill(line(payload));
-    await page.getByRole('button', { name: 'Keep', exact: true }).click();
-    expect(await alive(page)).toEqual([]);
-    const add = page.getByRole('button', { name: /^Add \d+ finding/ });
-    if ((await add.count()) === 0) return true;
-    await add.click();
-    await page.waitForURL(/#\/visits$/);
-    await look(page, ['#/visits', '#/visits/4', '#/report', '#/table']);
-    return true;
+    return sheetTaken(page, payload, rows);
+  },
+  "a clinic's sheet of visits": async (page, payload) => {
+    const rows = [
+      ['Child', 'Date', 'State', 'By', 'Note', 'Moro L', 'Moro R', payload, payload],
+      ['Kestrel', '2026-05-18', '', 'PT 1', payload, 'present', payload, payload, ''],
+      ['Kestrel', '2026-05-19', payload, payload, payload, 'present', '', '', ''],
+      [payload, payload, '', '', '', 'present', 'present', '', ''],
+    ];
+    return sheetTaken(page, payload, rows);
   },
   'a table of one’s own': async (page, payload) => {
     await open(page, '#/own');

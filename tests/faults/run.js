@@ -66,6 +66,12 @@ const FAULTS = [
     ),
   () =>
     properties(
+      'malformed sheets with a column for each reflex',
+      'tests/store/sheet/hostileVisits.test.ts',
+      'each refused or read rightly',
+    ),
+  () =>
+    properties(
       'malformed backups',
       'tests/store/backupFile.test.ts',
       'each refused or read rightly',

@@ -1,8 +1,10 @@
 /** Mappings of a clinic's sheets, kept by name in the browser's small storage. No child's data is in them. */
 import * as v from 'valibot';
-import { FIELDS, type Columns, type SheetField } from '../store/sheet/columns.ts';
+import type { Answers } from '../store/sheet/answers.ts';
+import { FIELDS, type SheetField } from '../store/sheet/columns.ts';
 import { DATE_ORDERS } from '../store/sheet/dates.ts';
-import type { Mapping } from '../store/sheet/plan.ts';
+import type { Mapping } from '../store/sheet/lines.ts';
+import { SHEET_SIDES } from '../store/sheet/values.ts';
 import { SHEETS } from './names.ts';
 import { Small, type Shelf } from './small.svelte.ts';
 
@@ -14,6 +16,18 @@ const shape = v.array(
     name: v.string(),
     /** By the names of the columns, which may stand in another order next time. */
     columns: v.record(v.string(), v.string()),
+    /** The columns that answer, where a row is a visit. What was kept before there were any has none. */
+    answers: v.optional(
+      v.array(
+        v.object({
+          name: v.string(),
+          /** Which of the columns that share the name, from 0. */
+          nth: v.number(),
+          reflex: v.string(),
+          side: v.optional(v.picklist(SHEET_SIDES)),
+        }),
+      ),
+    ),
     values: v.object({ reflex: words, side: words, response: words, state: words }),
     order: v.picklist(DATE_ORDERS),
   }),
@@ -46,21 +60,47 @@ export function withMapping(
     Object.entries(mapping.columns).map(([field, column]) => [field, header[column] ?? '']),
   );
   const { values, order } = mapping;
-  return [{ name, columns, values, order }, ...withoutMapping(all, name)].slice(0, MAX_KEPT);
+  const answers = mapping.answers && {
+    answers: mapping.answers.map(({ column, reflex, side }) => ({
+      name: header[column] ?? '',
+      nth: header.slice(0, column).filter((one) => one === header[column]).length,
+      reflex,
+      ...(side && { side }),
+    })),
+  };
+  return [{ name, columns, ...answers, values, order }, ...withoutMapping(all, name)].slice(
+    0,
+    MAX_KEPT,
+  );
 }
 
 export const withoutMapping = (all: readonly KeptMapping[], name: string): KeptMapping[] =>
   all.filter((one) => one.name !== name);
 
+/** The number of the column of a name, or of a later one that shares it; undefined when there is none. */
+function columnOf(header: readonly string[], name: string, nth = 0): number | undefined {
+  return header.flatMap((one, column) => (one === name ? [column] : []))[nth];
+}
+
 /** The columns of a kept mapping in a sheet; undefined when one of them is not there. */
-export function columnsFor(kept: KeptMapping, header: readonly string[]): Columns | undefined {
+export function placesFor(
+  kept: KeptMapping,
+  header: readonly string[],
+): Pick<Mapping, 'columns' | 'answers'> | undefined {
   const found: Partial<Record<SheetField, number>> = {};
   for (const field of FIELDS) {
     const name = kept.columns[field];
     if (name === undefined) continue;
-    const column = header.indexOf(name);
-    if (column < 0) return undefined;
+    const column = columnOf(header, name);
+    if (column === undefined) return undefined;
     found[field] = column;
   }
-  return found;
+  if (!kept.answers) return { columns: found, answers: undefined };
+  const answers: Answers[] = [];
+  for (const { name, nth, reflex, side } of kept.answers) {
+    const column = columnOf(header, name, nth);
+    if (column === undefined) return undefined;
+    answers.push({ column, reflex, side });
+  }
+  return { columns: found, answers };
 }

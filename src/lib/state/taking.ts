@@ -2,7 +2,7 @@
 import { caseText, rawOf } from '../case/file.ts';
 import type { Case } from '../case/case.ts';
 import { differences, type Point } from '../case/merge.ts';
-import type { PlannedChild } from '../store/sheet/plan.ts';
+import type { PlannedChild } from '../store/sheet/grown.ts';
 import type { BundleChild } from '../store/fhir/open.ts';
 import { addressOf } from '../store/fhir/names.ts';
 import type { Kept } from '../store/store.ts';

@@ -17,7 +17,16 @@ export const FIELDS = [
 export type SheetField = (typeof FIELDS)[number];
 
 /** Without these nothing can be read. */
-export const NEEDED: readonly SheetField[] = ['reflex', 'response', 'date'];
+const NEEDED: readonly SheetField[] = ['reflex', 'response', 'date'];
+
+/** What the name of a column mostly says where each reflex has one. */
+const IN_NAMES: readonly SheetField[] = ['reflex', 'side', 'response'];
+
+/** What a column may hold where each row is a visit; a side is the row's where no name says it. */
+export const VISIT_FIELDS: readonly SheetField[] = [
+  ...FIELDS.filter((field) => !IN_NAMES.includes(field)),
+  'side',
+];
 
 /** A field to the number of its column, counted from 0. */
 export type Columns = Readonly<Partial<Record<SheetField, number>>>;
@@ -53,15 +62,18 @@ function fit(name: string, field: SheetField): number {
   return within >= 0 ? 50 - within : 0;
 }
 
-/** A column for each field, each column once, the best fit first. */
-export function guessColumns(header: readonly string[]): Columns {
-  const fits = FIELDS.flatMap((field) =>
-    header.map((name, column) => ({ field, column, score: fit(name, field) })),
-  )
+/** A column for each field, each column once, the best fit first; columns that are taken already are none. */
+export function guessColumns(
+  header: readonly string[],
+  fields: readonly SheetField[] = FIELDS,
+  already: readonly number[] = [],
+): Columns {
+  const fits = fields
+    .flatMap((field) => header.map((name, column) => ({ field, column, score: fit(name, field) })))
     .filter(({ score }) => score > 0)
     .sort((a, b) => b.score - a.score);
   const chosen: Partial<Record<SheetField, number>> = {};
-  const taken = new Set<number>();
+  const taken = new Set(already);
   for (const { field, column } of fits) {
     if (chosen[field] !== undefined || taken.has(column)) continue;
     chosen[field] = column;
@@ -69,3 +81,7 @@ export function guessColumns(header: readonly string[]): Columns {
   }
   return chosen;
 }
+
+/** The fields that have no column yet, of those without which nothing can be read. */
+export const lacking = (columns: Columns, fields: readonly SheetField[] = FIELDS): SheetField[] =>
+  NEEDED.filter((field) => fields.includes(field) && columns[field] === undefined);

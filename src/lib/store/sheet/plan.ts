@@ -3,82 +3,39 @@ import { parseGestation } from '../../age/gestation.ts';
 import type { CivilDate } from '../../age/civil.ts';
 import type { Atlas } from '../../atlas/atlas.ts';
 import type { Side } from '../../atlas/types.ts';
-import type { Case } from '../../case/case.ts';
 import { rawOf } from '../../case/file.ts';
-import { parseRaw } from '../../case/parse.ts';
-import type { Problem } from '../../case/problem.ts';
-import {
-  FORMAT,
-  VERSION,
-  type RawCase,
-  type RawChild,
-  type RawFinding,
-  type RawVisit,
-} from '../../case/shape.ts';
+import { FORMAT, VERSION, type RawCase, type RawChild, type RawFinding } from '../../case/shape.ts';
 import type { Kept } from '../store.ts';
-import { NEEDED, type Columns, type SheetField } from './columns.ts';
-import { readDate, type DateOrder } from './dates.ts';
+import type { SheetField } from './columns.ts';
+import { readDate } from './dates.ts';
+import { grown, visitKey, type Draft, type DraftVisit, type PlannedChild } from './grown.ts';
+import { cellOf, columnOf, linesOf, wordOf, type Line, type Mapping } from './lines.ts';
+import { mendedBy, type CellFault, type CellProblem } from './problems.ts';
 import type { Sheet, SheetRow } from './read.ts';
-import { LEAVE, sidesOf, type Valued, type Values } from './values.ts';
-
-export interface Mapping {
-  columns: Columns;
-  values: Values;
-  order: DateOrder;
-}
-
-export type CellFault =
-  | { code: 'empty' }
-  | { code: 'bad-date'; text: string; order: DateOrder }
-  | { code: 'undecided'; text: string }
-  | { code: 'no-side'; reflex: string; has: readonly Side[] }
-  | { code: 'no-child'; text: string }
-  | { code: 'gestation'; text: string }
-  | { code: 'other-birth'; text: string; here: CivilDate }
-  | { code: 'recorded-otherwise'; here: string; now: string }
-  | { code: 'twice'; first: number }
-  | { code: 'record'; problem: Problem };
-
-/** A cell that is wrong: the row as the sheet counts it, and the column. */
-export type CellProblem = CellFault & { row: number; field: SheetField };
-
-export interface PlannedVisit {
-  on: string;
-  examiner: string;
-  /** Whether the child has this visit already. */
-  isHere: boolean;
-  added: readonly RawFinding[];
-}
-
-export interface PlannedChild {
-  label: string;
-  /** The child here that is added to; undefined for a new one. */
-  here: Kept | undefined;
-  record: Case;
-  visits: readonly PlannedVisit[];
-}
+import { LEAVE, sidesOf } from './values.ts';
 
 export interface SheetPlan {
   children: readonly PlannedChild[];
+  /** The first so many that are wrong, of those that are wrong alike only one: nobody mends more at once. */
   problems: readonly CellProblem[];
+  /** How many are wrong altogether. */
+  wrong: number;
   /** Findings that are here already, the same. */
   same: number;
-  /** Rows left out by the reader's choice. */
+  /** Lines left out by the reader's choice: rows, or answers where a row is a visit. */
   left: number;
+  /** Rows of visits in which no reflex has an answer. */
+  unanswered: number;
 }
 
-/** The fields that have no column yet, without which nothing can be read. */
-export const lacking = (columns: Columns): SheetField[] =>
-  NEEDED.filter((field) => columns[field] === undefined);
+const MAX_PROBLEMS = 1000;
 
-interface Draft {
-  label: string;
-  here: Kept | undefined;
-  raw: RawCase;
-  /** The row that a child or a visit came from, for saying where its problem lies. */
-  row: number;
-  visits: Map<string, PlannedVisit & { added: RawFinding[]; row: number }>;
-  rowOf: Map<RawFinding, number>;
+/** What every line of a row has in common. */
+interface Head {
+  row: SheetRow;
+  on: CivilDate | undefined;
+  draft: Draft | undefined;
+  isSound: boolean;
 }
 
 class Planner {
@@ -86,6 +43,12 @@ class Planner {
   readonly drafts = new Map<string, Draft>();
   same = 0;
   left = 0;
+  wrong = 0;
+  /** The faults of the cells that the lines of a row share, each of which is told once. */
+  readonly #told = new Set<string>();
+  #toldRow = 0;
+  readonly #alike = new Map<string, CellProblem>();
+  #head: Head | undefined;
   readonly #mapping: Mapping;
   readonly #atlas: Atlas;
   readonly #shelf: readonly Kept[];
@@ -98,53 +61,69 @@ class Planner {
     this.#open = open;
   }
 
-  cell({ cells }: SheetRow, field: SheetField): string {
-    const column = this.#mapping.columns[field];
-    return column === undefined ? '' : (cells[column] ?? '');
+  cell(line: Line, field: SheetField): string {
+    return cellOf(line, field, this.#mapping);
   }
 
-  refuse(row: SheetRow, field: SheetField, fault: CellFault): undefined {
-    this.problems.push({ ...fault, row: row.number, field });
+  refuse(line: Line, field: SheetField, fault: CellFault): undefined {
+    const row = line.row.number;
+    const column = columnOf(line, field, this.#mapping);
+    if (line.answers && line.answers.column !== column) {
+      if (row !== this.#toldRow) this.#told.clear();
+      this.#toldRow = row;
+      const key = `${field} ${fault.code} ${'reflex' in fault ? fault.reflex : ''}`;
+      if (this.#told.has(key)) return;
+      this.#told.add(key);
+    }
+    this.wrong++;
+    const mend = mendedBy(field, column, fault);
+    const alike = mend === undefined ? undefined : this.#alike.get(mend);
+    if (alike) alike.more++;
+    else if (this.problems.length < MAX_PROBLEMS) {
+      const problem: CellProblem = { ...fault, row, field, column, more: 0 };
+      this.problems.push(problem);
+      if (mend !== undefined) this.#alike.set(mend, problem);
+    }
   }
 
-  date(row: SheetRow, field: 'date' | 'born' | 'due'): CivilDate | undefined {
-    const text = this.cell(row, field);
-    if (text === '') return this.refuse(row, field, { code: 'empty' });
+  date(line: Line, field: 'date' | 'born' | 'due'): CivilDate | undefined {
+    const text = this.cell(line, field);
+    if (text === '') return this.refuse(line, field, { code: 'empty' });
     const { order } = this.#mapping;
     return (
       readDate(text, order) ??
-      this.refuse(row, field, { code: 'bad-date', text: text.slice(0, 60), order })
+      this.refuse(line, field, { code: 'bad-date', text: text.slice(0, 60), order })
     );
   }
 
-  /** What a word is read as: undefined when it stands for nothing, `leave`, or a code. */
-  word(row: SheetRow, kind: Valued): string | undefined {
-    const word = this.cell(row, kind);
-    if (word === '') return undefined;
-    const values = this.#mapping.values[kind];
-    return Object.hasOwn(values, word) ? values[word] : undefined;
+  /** The visit and the child of a row, read once for all its lines. */
+  head(line: Line): Head {
+    const { row } = line;
+    if (this.#head?.row === row) return this.#head;
+    const before = this.wrong;
+    const [on, draft] = [this.date(line, 'date'), this.child(line)];
+    return (this.#head = { row, on, draft, isSound: this.wrong === before });
   }
 
-  add(row: SheetRow): void {
+  add(line: Line): void {
     const words = {
-      reflex: this.word(row, 'reflex'),
-      response: this.word(row, 'response'),
-      side: this.word(row, 'side'),
-      state: this.word(row, 'state'),
+      reflex: wordOf(line, 'reflex', this.#mapping),
+      response: wordOf(line, 'response', this.#mapping),
+      side: wordOf(line, 'side', this.#mapping),
+      state: wordOf(line, 'state', this.#mapping),
     };
     if (Object.values(words).includes(LEAVE)) {
       this.left++;
       return;
     }
-    const before = this.problems.length;
+    const faults: [SheetField, CellFault][] = [];
     for (const kind of ['reflex', 'response', 'side', 'state'] as const) {
-      const text = this.cell(row, kind);
       if (words[kind] !== undefined) continue;
-      if (text !== '') this.refuse(row, kind, { code: 'undecided', text: text.slice(0, 60) });
-      else if (kind === 'reflex' || kind === 'response') this.refuse(row, kind, { code: 'empty' });
+      const text = this.cell(line, kind);
+      if (text !== '') faults.push([kind, { code: 'undecided', text: text.slice(0, 60) }]);
+      else if (kind === 'reflex' || kind === 'response') faults.push([kind, { code: 'empty' }]);
     }
-    const on = this.date(row, 'date');
-    const draft = this.child(row);
+    const { on, draft, isSound } = this.head(line);
     const { reflex = '', response = '' } = words;
     const known = this.#atlas.reflexes.get(reflex);
     const has: Side[] = [
@@ -152,22 +131,29 @@ class Planner {
       ...(known?.midline ? (['midline'] as const) : []),
     ];
     const sides = sidesOf(words.side, has);
-    if (known && (!sides || sides.some((side) => !has.includes(side))))
-      this.refuse(row, 'side', { code: 'no-side', reflex: known.name, has });
-    if (!on || !draft || !sides || this.problems.length > before) return;
+    const isSideUndecided = words.side === undefined && this.cell(line, 'side') !== '';
+    if (known && !isSideUndecided && !sides?.every((side) => has.includes(side)))
+      faults.push(['side', { code: 'no-side', reflex: known.name, has }]);
+    const columns =
+      faults.length > 1 ? faults.map(([field]) => columnOf(line, field, this.#mapping)) : [];
+    for (const [index, [field, fault]] of faults.entries())
+      // of two things that are wrong in a cell the first is told
+      if (index === 0 || columns.indexOf(columns[index]) === index) this.refuse(line, field, fault);
+    if (!on || !draft || !sides || faults.length > 0 || !isSound) return;
     for (const side of sides)
-      this.put(row, draft, on, {
+      this.put(line, draft, on, {
         reflex,
         side,
         response,
         state: words.state ?? 'not-recorded',
-        note: this.cell(row, 'note'),
+        // a row that is a visit has a note of the visit
+        note: line.answers ? '' : this.cell(line, 'note'),
       });
   }
 
   /** The child of a row: the one here with its label, one met before, or a new one. */
-  child(row: SheetRow): Draft | undefined {
-    const named = this.cell(row, 'child');
+  child(line: Line): Draft | undefined {
+    const named = this.cell(line, 'child');
     const key = named.toLowerCase();
     const label = named || this.#open?.record.child.label;
     const known = this.drafts.get(key);
@@ -177,13 +163,13 @@ class Planner {
         ? this.#open
         : this.#shelf.find(({ record }) => record.child.label.toLowerCase() === key);
     if (here) {
-      const born = this.cell(row, 'born') === '' ? undefined : this.date(row, 'born');
+      const born = this.cell(line, 'born') === '' ? undefined : this.date(line, 'born');
       const kept = here.record.child.birth.born;
       if (born && born !== kept)
-        return this.refuse(row, 'born', { code: 'other-birth', text: born, here: kept });
-      return this.draft(key, here.record.child.label, here, rawOf(here.record), row.number);
+        return this.refuse(line, 'born', { code: 'other-birth', text: born, here: kept });
+      return this.draft(key, here.record.child.label, here, rawOf(here.record), line);
     }
-    const child = this.newChild(row, label ?? '');
+    const child = this.newChild(line, label ?? '');
     return (
       child &&
       this.draft(
@@ -191,21 +177,21 @@ class Planner {
         child.label,
         undefined,
         { format: FORMAT, version: VERSION, child, visits: [] },
-        row.number,
+        line,
       )
     );
   }
 
-  newChild(row: SheetRow, label: string): RawChild | undefined {
-    const has = (field: SheetField): boolean => this.cell(row, field) !== '';
+  newChild(line: Line, label: string): RawChild | undefined {
+    const has = (field: SheetField): boolean => this.cell(line, field) !== '';
     if (label === '' || !has('born') || !(has('gestation') || has('due')))
-      return this.refuse(row, 'child', { code: 'no-child', text: label.slice(0, 60) });
-    const born = this.date(row, 'born');
-    const due = has('due') ? this.date(row, 'due') : undefined;
+      return this.refuse(line, 'child', { code: 'no-child', text: label.slice(0, 60) });
+    const born = this.date(line, 'born');
+    const due = has('due') ? this.date(line, 'due') : undefined;
     // weeks with a comma or point could be a fraction of a week or days: only a whole one is certain
-    const gestation = this.cell(row, 'gestation').replace(/[.,]0+$/, '');
+    const gestation = this.cell(line, 'gestation').replace(/[.,]0+$/, '');
     if (gestation !== '' && parseGestation(gestation) === undefined)
-      return this.refuse(row, 'gestation', { code: 'gestation', text: gestation.slice(0, 60) });
+      return this.refuse(line, 'gestation', { code: 'gestation', text: gestation.slice(0, 60) });
     if (!born) return undefined;
     return {
       label,
@@ -217,79 +203,66 @@ class Planner {
     };
   }
 
-  draft(key: string, label: string, here: Kept | undefined, raw: RawCase, row: number): Draft {
-    const draft: Draft = { label, here, raw, row, visits: new Map(), rowOf: new Map() };
+  draft(key: string, label: string, here: Kept | undefined, raw: RawCase, line: Line): Draft {
+    const draft: Draft = { label, here, raw, line, visits: new Map(), lineOf: new Map() };
     this.drafts.set(key, draft);
     return draft;
   }
 
-  put(row: SheetRow, draft: Draft, on: CivilDate, finding: RawFinding): void {
-    const examiner = this.cell(row, 'examiner');
-    const key = `${on} ${examiner}`;
-    const old = draft.raw.visits.find((visit) => visit.on === on && visit.examiner === examiner);
+  put(line: Line, draft: Draft, on: CivilDate, finding: RawFinding): void {
+    const examiner = this.cell(line, 'examiner');
+    const key = visitKey(on, examiner);
     let visit = draft.visits.get(key);
     if (!visit) {
-      visit = { on, examiner, isHere: old !== undefined, added: [], row: row.number };
+      const here = draft.raw.visits.find((one) => one.on === on && one.examiner === examiner);
+      const [old, note, isHere] = [here?.findings ?? [], here?.note ?? '', here !== undefined];
+      visit = { on, examiner, note, isHere, old, added: [], line };
       draft.visits.set(key, visit);
     }
+    if (line.answers) this.note(line, visit);
     const alike = (one: RawFinding): boolean =>
       one.reflex === finding.reflex && one.side === finding.side;
-    const recorded = old?.findings.find(alike);
+    const recorded = visit.old.find(alike);
     const added = visit.added.find(alike);
     if (recorded && recorded.response === finding.response) this.same++;
     else if (recorded)
-      this.refuse(row, 'response', {
+      this.refuse(line, 'response', {
         code: 'recorded-otherwise',
         here: recorded.response,
         now: finding.response,
       });
-    else if (added)
-      this.refuse(row, 'reflex', { code: 'twice', first: draft.rowOf.get(added) ?? visit.row });
+    else if (added) this.again(line, draft.lineOf.get(added) ?? visit.line, added, finding);
     else {
       visit.added.push(finding);
-      draft.rowOf.set(finding, row.number);
+      draft.lineOf.set(finding, line);
     }
   }
 
-  /** A child with what is added, through the parser; its problems are told by the row they came from. */
-  finish({ label, here, raw, row, visits, rowOf }: Draft): PlannedChild[] {
-    const added = [...visits.values()].filter((visit) => visit.added.length > 0);
-    if (added.length === 0) return [];
-    const grown = raw.visits.map((visit): RawVisit => {
-      const more = added.find(({ on, examiner }) => on === visit.on && examiner === visit.examiner);
-      return more ? { ...visit, findings: [...visit.findings, ...more.added] } : visit;
-    });
-    const fresh = added
-      .filter(({ isHere }) => !isHere)
-      .map(({ on, examiner, added: findings }): RawVisit => {
-        return { on, examiner, note: '', findings, milestones: [] };
+  /** What stands twice: two columns of one row may say the same, and must not say two things. */
+  again(line: Line, first: Line, before: RawFinding, now: RawFinding): void {
+    if (first.row !== line.row)
+      this.refuse(line, 'reflex', { code: 'twice', first: first.row.number });
+    else if (first.answers && before.response !== now.response)
+      this.refuse(line, 'response', {
+        code: 'differs',
+        other: first.answers.column,
+        before: before.response,
+        now: now.response,
       });
-    const whole = { ...raw, visits: [...grown, ...fresh] };
-    const parsed = parseRaw(whole, this.#atlas);
-    if (parsed.ok) return [{ label, here, record: parsed.value, visits: added }];
-    for (const problem of parsed.problems) {
-      const visit = whole.visits[(problem.at.visit?.number ?? 0) - 1];
-      const finding = visit?.findings[(problem.at.finding?.number ?? 0) - 1];
-      const source = added.find(
-        ({ on, examiner }) => on === visit?.on && examiner === visit.examiner,
-      );
-      this.problems.push({
-        code: 'record',
-        problem,
-        row: (finding && rowOf.get(finding)) ?? source?.row ?? row,
-        field: fieldOf(problem),
-      });
-    }
-    return [];
   }
-}
 
-/** The column a problem of the record lies in. */
-function fieldOf({ at: { field } }: Problem): SheetField {
-  if (field === 'on') return 'date';
-  if (field === 'label') return 'child';
-  const fields: readonly SheetField[] = ['born', 'gestation', 'due', 'examiner', 'note', 'side'];
-  return fields.find((one) => one === field) ?? 'reflex';
+  /** The note of a new visit is the first that is given; a visit that is here keeps its own. */
+  note(line: Line, visit: DraftVisit): void {
+    const note = this.cell(line, 'note');
+    if (note === '' || note === visit.note) return;
+    if (visit.note !== '' || visit.isHere) {
+      const first = visit.isHere ? undefined : visit.line.row.number;
+      this.refuse(line, 'note', { code: 'other-note', first });
+      return;
+    }
+    visit.note = note;
+    visit.line = line;
+  }
 }
 
 /** Plans a whole sheet. Nothing that is here is changed or taken away by it: findings are only added. */
@@ -301,8 +274,16 @@ export function planSheet(
   open: Kept | undefined,
 ): SheetPlan {
   const planner = new Planner(mapping, atlas, shelf, open);
-  for (const row of sheet.rows) planner.add(row);
-  const children = [...planner.drafts.values()].flatMap((draft) => planner.finish(draft));
+  let unanswered = 0;
+  for (const row of sheet.rows) {
+    const lines = linesOf(row, mapping.answers);
+    if (lines.length === 0) unanswered++;
+    for (const line of lines) planner.add(line);
+  }
+  const children = [...planner.drafts.values()].flatMap(
+    (draft) => grown(draft, atlas, (...fault) => planner.refuse(...fault)) ?? [],
+  );
   const problems = planner.problems.toSorted((a, b) => a.row - b.row);
-  return { children, problems, same: planner.same, left: planner.left };
+  const { wrong, same, left } = planner;
+  return { children, problems, wrong, same, left, unanswered };
 }

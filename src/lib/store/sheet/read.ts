@@ -5,7 +5,8 @@ import { isHeavyTable } from '../tableWeight.ts';
 
 export const MAX_SHEET_BYTES = 2_000_000;
 export const MAX_SHEET_ROWS = 5000;
-export const MAX_SHEET_COLUMNS = 80;
+/** Two for every reflex, and what is said of the child and the visit. */
+export const MAX_SHEET_COLUMNS = 160;
 /** A cell longer than this is no finding; notes are bounded by the record. */
 const MAX_CELL = 5000;
 

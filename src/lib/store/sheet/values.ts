@@ -1,8 +1,6 @@
 /** A clinic's words for reflexes, sides, responses and states, each to ours. */
 import type { Side } from '../../atlas/types.ts';
 import { RESPONSES, STATES, type InfantState, type Response } from '../../case/finding.ts';
-import type { Columns } from './columns.ts';
-import type { Sheet } from './read.ts';
 
 /** What a word is read as; `leave` leaves its rows out. */
 export const LEAVE = 'leave';
@@ -69,23 +67,9 @@ export function guessValue(kind: Valued, word: string, findReflex: FindReflex): 
   }
 }
 
-/** The different words in a column, in the order in which they are met. An empty cell is none. */
-export const wordsIn = (sheet: Sheet, column: number | undefined): string[] =>
-  column === undefined
-    ? []
-    : [...new Set(sheet.rows.map(({ cells }) => cells[column] ?? ''))].filter((w) => w !== '');
-
-/** Every word of a sheet with what it is read as, where that is known. */
-export function guessValues(sheet: Sheet, columns: Columns, findReflex: FindReflex): Values {
-  const of = (kind: Valued): Record<string, string> =>
-    Object.fromEntries(
-      wordsIn(sheet, columns[kind]).flatMap((word) => {
-        const code = guessValue(kind, word, findReflex);
-        return code === undefined ? [] : [[word, code]];
-      }),
-    );
-  return { reflex: of('reflex'), side: of('side'), response: of('response'), state: of('state') };
-}
+/** What a word is read as; undefined while that is not decided. */
+export const readAs = (values: Values, kind: Valued, word: string): string | undefined =>
+  Object.hasOwn(values[kind], word) ? values[kind][word] : undefined;
 
 /** The sides of a word, given those the reflex has: none said is the only one there is. */
 export function sidesOf(side: string | undefined, has: readonly Side[]): Side[] | undefined {

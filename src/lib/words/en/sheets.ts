@@ -1,5 +1,6 @@
 /** English for a clinic's own sheet: its columns, its words, what it would add, and what is wrong in a cell. */
-import type { CellProblem } from '../../store/sheet/plan.ts';
+import type { SheetShape } from '../../store/sheet/answers.ts';
+import type { CellProblem } from '../../store/sheet/problems.ts';
 import type { SheetField } from '../../store/sheet/columns.ts';
 import type { DateOrder } from '../../store/sheet/dates.ts';
 import type { SheetProblem } from '../../store/sheet/read.ts';
@@ -52,9 +53,27 @@ export function sheetSentence(problem: SheetProblem): string {
   }
 }
 
+/** A column's letters, as spreadsheets count them: A to Z, AA to ZZ. Common practice, no source. */
+const lettersOf = (column: number): string =>
+  (column < 26 ? '' : String.fromCharCode(64 + Math.floor(column / 26))) +
+  String.fromCharCode(65 + (column % 26));
+
+/** A column by its name; by its letters where it has none, by both where another has the same name. */
+export function columnName(header: readonly string[], column: number): string {
+  const name = header[column] ?? '';
+  if (name === '') return `column ${lettersOf(column)}`;
+  const isOne = header.every((other, at) => other !== name || at === column);
+  return isOne ? name : `${name} (column ${lettersOf(column)})`;
+}
+
+const many = (n: number, one: string, more: string): string => `${n} ${n === 1 ? one : more}`;
+
+/** More names than this are only counted. */
+const MOST_NAMES = 12;
+
 const listed = (sides: readonly Side[]): string => sides.join(' or ');
 
-function fault(problem: CellProblem): string {
+function fault(problem: CellProblem, header: readonly string[]): string {
   switch (problem.code) {
     case 'empty':
       return 'is empty; fill it in.';
@@ -63,7 +82,9 @@ function fault(problem: CellProblem): string {
     case 'undecided':
       return `"${problem.text}" is not decided; say above what it means.`;
     case 'no-side':
-      return `the ${problem.reflex} is recorded on ${listed(problem.has)}; name one.`;
+      return problem.has.length === 1
+        ? `the ${problem.reflex} is recorded on the ${listed(problem.has)} alone; leave the side away.`
+        : `the ${problem.reflex} is recorded on ${listed(problem.has)}; name one.`;
     case 'no-child':
       return problem.text
         ? `nobody here is called "${problem.text}", and a new child needs a birth date with the gestation or the due date.`
@@ -76,23 +97,50 @@ function fault(problem: CellProblem): string {
       return `says ${problem.now}, and the record says ${problem.here}; the record stays as it is.`;
     case 'twice':
       return `the same reflex, side and visit stand in row ${problem.first} already; keep one.`;
+    case 'differs':
+      return `says ${problem.now}, and "${columnName(header, problem.other)}" says ${problem.before} for the same reflex and side; keep one.`;
+    case 'other-note':
+      return problem.first === undefined
+        ? 'the visit is here with another note; that one stays as it is.'
+        : `row ${problem.first} gives the same visit another note; keep one.`;
     case 'record':
       return problemWords(problem.problem);
   }
 }
 
 /** One cell that is wrong, named as the sheet names it: `Row 7, "Result": …`. */
-export const cellSentence = (problem: CellProblem, column: string | undefined): string =>
-  `Row ${problem.row}, ${column ? `"${column}"` : fields[problem.field].toLowerCase()}: ${fault(problem)}`;
-
-const many = (n: number, one: string, more: string): string => `${n} ${n === 1 ? one : more}`;
+export function cellSentence(problem: CellProblem, header: readonly string[]): string {
+  const { row, field, column } = problem;
+  const place =
+    column === undefined ? fields[field].toLowerCase() : `"${columnName(header, column)}"`;
+  const more = problem.more > 0 ? ` So in ${many(problem.more, 'more cell', 'more cells')}.` : '';
+  return `Row ${row}, ${place}: ${fault(problem, header)}${more}`;
+}
 
 export const sheet = {
   title: 'A sheet of findings',
   from: (name: string, rows: number): string =>
     `${name}: ${many(rows, 'row', 'rows')}. Nothing has changed yet.`,
   columns: 'Which column holds what',
-  columnsHelp: 'One finding a row. Reflex, response and date are needed.',
+  shape: 'The sheet has',
+  shapes: {
+    finding: 'one row for each finding',
+    visit: 'one column for each reflex',
+  } satisfies Record<SheetShape, string>,
+  columnsHelp: {
+    finding: 'Reflex, response and date are needed.',
+    visit: 'Each row is a visit. A date is needed, and below at least one column of answers.',
+  } satisfies Record<SheetShape, string>,
+  answers: 'Which column answers for which reflex',
+  answersHelp: 'An empty cell means that the reflex was not looked at: nothing is recorded.',
+  leaveColumn: 'left out',
+  answersOf: (reflex: string, side: string | undefined): string =>
+    side === undefined ? reflex : `${reflex}, ${side}`,
+  sideOfRow: 'side of the row',
+  sideUnsaid: 'side not decided',
+  leftOutColumns: (names: readonly string[]): string =>
+    `${many(names.length, 'column is', 'columns are')} left out: ${names.slice(0, MOST_NAMES).join(', ')}${names.length > MOST_NAMES ? `, and ${names.length - MOST_NAMES} more` : ''}.`,
+  lackingAnswers: 'Say of at least one column for which reflex it answers.',
   none: 'no column',
   lacking: (names: readonly string[]): string => `Choose a column for: ${names.join(', ')}.`,
   order: 'Dates are written as',
@@ -100,7 +148,10 @@ export const sheet = {
     `"${example}" could be read in more than one way. Choose how dates are written.`,
   noDates: 'No date in that column can be read.',
   words: 'What their words mean',
-  wordsHelp: 'A word that is not decided leaves its rows out.',
+  wordsHelp: {
+    finding: 'A word that is not decided leaves its rows out.',
+    visit: 'What is said in a word that is not decided is not added.',
+  } satisfies Record<SheetShape, string>,
   wordsOf: {
     reflex: 'Reflexes',
     side: 'Sides',
@@ -108,7 +159,10 @@ export const sheet = {
     state: 'States of the infant',
   } satisfies Record<Valued, string>,
   undecided: 'not decided',
-  leave: 'leave these rows out',
+  leave: {
+    finding: 'leave these rows out',
+    visit: 'leave these out',
+  } satisfies Record<SheetShape, string>,
   wouldAdd: 'What would be added',
   nothing: 'Nothing would be added.',
   newChild: 'a new child',
@@ -116,11 +170,16 @@ export const sheet = {
     `${on}${examiner ? `, ${examiner}` : ''}: ${many(n, 'finding', 'findings')}${isHere ? ' to a visit that is here' : ', a new visit'}`,
   same: (n: number): string =>
     `${many(n, 'finding is', 'findings are')} here already, and the same.`,
-  left: (n: number): string => `${many(n, 'row is', 'rows are')} left out as you chose.`,
-  wrong: (n: number): string =>
-    n === 1
-      ? '1 cell is wrong; its row is not added.'
-      : `${n} cells are wrong; their rows are not added.`,
+  left: (shape: SheetShape, n: number): string =>
+    `${shape === 'finding' ? many(n, 'row is', 'rows are') : many(n, 'answer is', 'answers are')} left out as you chose.`,
+  unanswered: (n: number): string =>
+    `${many(n, 'row holds', 'rows hold')} no answer and would add nothing.`,
+  wrong: (shape: SheetShape, n: number): string => {
+    const cells = many(n, 'cell is', 'cells are');
+    if (shape === 'finding')
+      return `${cells} wrong; ${n === 1 ? 'its row is' : 'their rows are'} not added.`;
+    return `${cells} wrong; what hangs on ${n === 1 ? 'it' : 'them'} is not added.`;
+  },
   more: (n: number): string => `and ${n} more`,
   add: (n: number): string => `Add ${many(n, 'finding', 'findings')}`,
   cancel: 'Cancel',
