@@ -176,6 +176,10 @@ test("a clinic's own sheet is mapped, looked through, added and undone in one st
 test('the page of what was opened says so when nothing was', async ({ page }) => {
   await open(page, '#/incoming');
   await expect(page.getByRole('heading', { name: 'Nothing has been opened.' })).toBeVisible();
+  await page.getByRole('link', { name: 'To the children' }).click();
+  await expect(page.getByRole('heading', { name: 'Children', level: 1 })).toBeVisible();
+  // where the way leads, there is what the words promise
+  await expect(page.getByLabel('Open a case file')).toBeAttached();
 });
 
 test('the usual build holds nothing that asks a server', async ({ page }) => {
