@@ -4,13 +4,16 @@ import { rawOf } from '../case/file.ts';
 import { withMine, type Point } from '../case/merge.ts';
 import { parseRaw } from '../case/parse.ts';
 import type { Backup } from '../store/backupFile.ts';
+import type { BinnedIs } from '../words/en/keeping.ts';
 import { aside, desk, library, settings, talks } from './app.svelte.ts';
 import type { Binned, Clashed } from './aside.svelte.ts';
 import { newId } from './ids.ts';
+import { withFindingBack } from './findingParts.ts';
 import { mappings } from './mappingsKept.ts';
 import { QUESTIONS, SETTINGS, SHEETS } from './names.ts';
 import {
   readDecisionPart,
+  readFindingPart,
   readStepPart,
   readVisitPart,
   withDecisionBack,
@@ -65,14 +68,6 @@ export async function takeFrom(
   return count;
 }
 
-/** What lies in the bin, as far as it can be read: what it is called, and what it was taken out of. */
-export type BinnedIs =
-  | { kind: 'cases' | 'own' | 'talks'; name: string }
-  | { kind: 'visits'; on: string; examiner: string; of: string | undefined }
-  | { kind: 'decisions'; on: string; text: string; of: string | undefined }
-  | { kind: 'steps'; caption: string; of: string }
-  | { kind: 'answers' };
-
 const childOf = (id: string) => desk.shelf.find((kept) => kept.id === id);
 const labelOf = (id: string): string | undefined => childOf(id)?.record.child.label;
 
@@ -84,6 +79,14 @@ export function binnedIs({ table, id, text }: Binned): BinnedIs | undefined {
       return (
         part && { kind: table, on: part.visit.on, examiner: part.visit.examiner, of: labelOf(id) }
       );
+    }
+    case 'findings': {
+      const part = readFindingPart(text);
+      if (!part) return undefined;
+      const { on, examiner, finding } = part;
+      const { side, response } = finding;
+      const reflex = library.known.reflexes.get(finding.reflex)?.name ?? finding.reflex;
+      return { kind: table, reflex, side, response, on, examiner, of: labelOf(id) };
     }
     case 'decisions': {
       const part = readDecisionPart(text);
@@ -102,8 +105,8 @@ export function binnedIs({ table, id, text }: Binned): BinnedIs | undefined {
   }
 }
 
-/** `gone`: what it was taken out of is not here. `refused`: it does not go in as things stand now. */
-export type Brought = 'done' | 'gone' | 'refused';
+/** `gone`: what it was taken out of is not here. `again`: another stands in its place by now. `refused`: it does not go in as things stand. */
+export type Brought = 'done' | 'gone' | 'again' | 'refused';
 
 /** Brings something back out of the bin, as one change. */
 export async function bringBack(item: Binned): Promise<Brought> {
@@ -129,6 +132,13 @@ async function putBack(item: Binned): Promise<Brought> {
         (visit && withVisitBack(child.record, visit, known)) ??
         (decision && withDecisionBack(child.record, decision, known));
       return record && desk.takeIn([{ id, record }], 'brought-back') ? 'done' : 'refused';
+    }
+    case 'findings': {
+      if (!child) return 'gone';
+      const part = readFindingPart(text);
+      const record = part ? withFindingBack(child.record, part, known) : 'refused';
+      if (typeof record === 'string') return record;
+      return desk.takeIn([{ id, record }], 'brought-back') ? 'done' : 'refused';
     }
     case 'steps': {
       const talk = talks.get(id);

@@ -17,12 +17,21 @@ import {
 } from './clash.ts';
 import type { Did, Told } from './did.ts';
 import { Drafts } from './drafts.svelte.ts';
-import { newRaw, numberOf, withChild, withFollowUp, withoutVisit, withVisit } from './edits.ts';
+import {
+  newRaw,
+  numberOf,
+  rawVisit,
+  withChild,
+  withFollowUp,
+  withoutVisit,
+  withVisit,
+} from './edits.ts';
 import { isExample } from './examples/ids.ts';
 import { History } from './history.svelte.ts';
 import { newId } from './ids.ts';
 import { Keeping } from './keeping.svelte.ts';
 import { goneFromCase } from './parts.ts';
+import { Sitting } from './sitting.ts';
 import { Sync } from './sync.ts';
 
 /** All that undo goes back over. */
@@ -45,6 +54,7 @@ export class Desk {
   readonly drafts: Drafts;
   readonly #atlas: Atlas;
   readonly #problems = problemsById();
+  readonly #sitting = new Sitting();
   readonly #sync: Sync<Case>;
 
   constructor(
@@ -62,7 +72,8 @@ export class Desk {
         write: caseText,
         read: (id, text) => this.#read(id, text),
         merge: (both) => mergeKept(both, atlas),
-        gone: goneFromCase,
+        gone: (before, after, id) =>
+          goneFromCase(before, after, (part) => this.#sitting.isFresh(id, part, part.finding)),
         shown: () => recordsOf(this.shelf),
         settle: (records) => this.#settle(records),
         wasRead: () => {
@@ -183,8 +194,14 @@ export class Desk {
   /** Adds a visit, or puts it in place of the one with that number; answers with its number. */
   putVisit(number: number | undefined, visit: RawVisit): Parsed<number> {
     const did = number === undefined ? 'visit-added' : 'visit-changed';
+    const { open } = this;
     const parsed = this.#changed((record) => withVisit(record, number, visit), did);
-    return parsed.ok ? { ok: true, value: numberOf(parsed.value, visit) } : parsed;
+    if (!parsed.ok || !open) return parsed.ok ? READ_ONLY : parsed;
+    const value = numberOf(parsed.value, visit);
+    const before = number === undefined ? undefined : rawVisit(open.record, number);
+    const after = rawVisit(parsed.value, value);
+    if (after) this.#sitting.wrote(open.id, before, after);
+    return { ok: true, value };
   }
 
   removeVisit(number: number): Parsed<Case> {

@@ -1,7 +1,7 @@
 /** Rows of the bin for what is taken out of an entry that itself stays. */
 import { ANY, newRev, type Change } from '../store/rows.ts';
 
-export const PART_KINDS = ['visits', 'decisions', 'steps', 'answers'] as const;
+export const PART_KINDS = ['visits', 'findings', 'decisions', 'steps', 'answers'] as const;
 type PartKind = (typeof PART_KINDS)[number];
 
 /** Something within an entry that was taken out of it, and can be put back by itself. */

@@ -1,4 +1,4 @@
-/** What is taken out of a record or a talk and lies in the bin by itself: a visit, a decision, a step. */
+/** What is taken out of a record or a talk and lies in the bin by itself: a visit, a finding, a decision, a step. */
 import * as v from 'valibot';
 import type { Atlas } from '../atlas/atlas.ts';
 import { visitKey, type Case } from '../case/case.ts';
@@ -7,6 +7,7 @@ import { parseRaw } from '../case/parse.ts';
 import { decisionShape, pageShape, visitShape, type RawCase } from '../case/shape.ts';
 import type { Talk } from '../lecture/talk.ts';
 import { parseTalkText, talkText } from '../lecture/talkFile.ts';
+import { findingPart, goneFindings, type FindingPart } from './findingParts.ts';
 import type { Part } from './partRows.ts';
 
 const visitPart = v.object({ visit: visitShape, pages: v.array(pageShape) });
@@ -25,6 +26,8 @@ function understood<T>(shape: v.GenericSchema<unknown, T>, text: string): T | un
 }
 
 export const readVisitPart = (text: string): VisitPart | undefined => understood(visitPart, text);
+export const readFindingPart = (text: string): FindingPart | undefined =>
+  understood(findingPart, text);
 export const readDecisionPart = (text: string) => understood(decisionShape, text);
 
 /** Entries of the one list that the other has no like of, each counted as often as it stands there. */
@@ -41,8 +44,15 @@ function without<T>(list: readonly T[], other: readonly T[]): T[] {
 const found = ({ note, findings, milestones }: Case['visits'][number]): string =>
   JSON.stringify([note, findings, milestones]);
 
-/** Visits and decisions that a change takes out of a record. One that is moved or reworded is not gone. */
-export function goneFromCase(before: Case, after: Case): Part[] {
+/**
+ * Visits, findings and decisions that a change takes out of a record. One that is moved or reworded is
+ * not gone, and neither is a finding that is only corrected.
+ */
+export function goneFromCase(
+  before: Case,
+  after: Case,
+  isCorrected: (part: FindingPart) => boolean = () => false,
+): Part[] {
   const [had, has] = [before, after].map(({ visits }) => new Set(visits.map(visitKey)));
   const moved = new Set(after.visits.filter((visit) => !had!.has(visitKey(visit))).map(found));
   const raw = rawOf(before);
@@ -59,6 +69,12 @@ export function goneFromCase(before: Case, after: Case): Part[] {
   const decisions = come.length > 0 ? [] : lost;
   return [
     ...visits,
+    ...goneFindings(before, after).flatMap((part): Part[] => {
+      if (isCorrected(part)) return [];
+      const { on, examiner, finding } = part;
+      const key = JSON.stringify([on, examiner, finding]);
+      return [{ kind: 'findings', key, text: JSON.stringify(part) }];
+    }),
     ...decisions.map((decision): Part => {
       const text = JSON.stringify(decision);
       return { kind: 'decisions', key: text, text };

@@ -39,7 +39,7 @@ export interface Shape<T> {
   read: (id: string, text: string) => T | undefined;
   merge: (both: Both<T>) => Outcome<T>;
   /** What a change takes out of an entry that is to lie in the bin by itself. */
-  gone?: (before: T, after: T) => readonly Part[];
+  gone?: (before: T, after: T, id: string) => readonly Part[];
   /** Waits for what reading and writing need. */
   ready?: () => Promise<unknown>;
   /** What the page shows now. */
@@ -229,7 +229,7 @@ export class Sync<T> {
     const before = this.#base.get(id)?.value;
     const { gone } = this.#shape;
     if (!gone || before === undefined || after === undefined) return [];
-    return this.#parts.rowsFor(id, gone(before, after), gone(after, before));
+    return this.#parts.rowsFor(id, gone(before, after, id), gone(after, before, id));
   }
 
   /** An entry as a row of the bin, as it was shown last. */

@@ -43,12 +43,34 @@ export interface Entry {
   addresses: readonly string[];
 }
 
+/** How much of a wrong word is said back. */
+export const QUOTED = 60;
+
+/** What is found wrong in entries while they are read. */
+export class Faults {
+  readonly problems: EntryProblem[] = [];
+
+  refuse(entry: Entry, fault: EntryProblem['fault'], field: string, text?: string): void {
+    this.problems.push({
+      entry: entry.number,
+      type: entry.type,
+      fault,
+      field,
+      ...(text === undefined ? {} : { text: text.slice(0, QUOTED) }),
+    });
+  }
+
+  /** A text that must be there. */
+  needed(entry: Entry, field: string, text: string | undefined): string {
+    if (text === undefined) this.refuse(entry, 'missing', field);
+    return text ?? '';
+  }
+}
+
 /** Fields that a carried one never stands for: they are read from the resources themselves. */
 const NEVER = new Set(['format', 'version', 'visits', 'findings', 'milestones', 'child']);
 const FIELD_NAME = /^(?:child\.)?[a-z][A-Za-z0-9]{0,40}$/;
 const DATE = /^\d{4}-\d{2}-\d{2}/;
-/** How much of a wrong word is said back. */
-export const QUOTED = 60;
 
 /** What a resource carries beside what FHIR can hold: fields of its part of the record, by name. */
 export function carriedBy(resource: unknown): Record<string, unknown> {

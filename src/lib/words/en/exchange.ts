@@ -64,7 +64,8 @@ export function leftOutSentence(leftOut: readonly LeftOut[]): string | undefined
 
 export const incoming = {
   none: 'Nothing has been opened.',
-  noneHelp: 'Open a FHIR bundle or a sheet of findings on the page of all children.',
+  noneHelp: 'Open a FHIR bundle or a sheet of findings on the page of children.',
+  noneWay: 'To the children',
   from: (name: string): string => `From ${name}. Nothing has changed yet.`,
   bundle: 'A FHIR bundle',
   child: (born: string, visits: number, findings: number): string =>

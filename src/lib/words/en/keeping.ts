@@ -4,6 +4,7 @@ import { isDatingMethod } from '../../age/doubt.ts';
 import type { Point } from '../../case/merge.ts';
 import type { BackupProblem, BackupTable } from '../../store/backupFile.ts';
 import { dateWords } from './ages.ts';
+import { sides } from './atlas.ts';
 import { datings, responses, states } from './case.ts';
 
 export { standing, trouble, troubles } from './trouble.ts';
@@ -62,7 +63,7 @@ export const backup = {
 };
 
 export const kinds: Record<
-  BackupTable | 'small' | 'visits' | 'decisions' | 'steps' | 'answers',
+  BackupTable | 'small' | 'visits' | 'findings' | 'decisions' | 'steps' | 'answers',
   string
 > = {
   cases: 'child',
@@ -70,6 +71,7 @@ export const kinds: Record<
   talks: 'talk',
   small: 'kept beside the records',
   visits: 'visit',
+  findings: 'finding',
   decisions: 'decision',
   steps: 'step of a talk',
   answers: 'self-test',
@@ -134,7 +136,7 @@ export function backupSentence(problem: BackupProblem): string {
 export const bin = {
   title: 'Bin',
   help: (days: number): string =>
-    `What is removed, a child or a visit of one, a decision, a talk or a step of one, lies here for ${days} days and can be brought back.`,
+    `What is removed, a child, a visit or a finding of one, a decision, a talk or a step of one, lies here for ${days} days and can be brought back.`,
   none: 'The bin is empty.',
   goes: (on: CivilDate): string => `goes for good on ${dateWords(on)}`,
   restore: 'Bring back',
@@ -151,25 +153,41 @@ export const bin = {
   not: {
     gone: (name: string): string =>
       `${capital(name)} belongs to something that is not here. Bring that back first.`,
+    again: (name: string): string =>
+      `${capital(name)} does not go in: by now the visit says something else of that reflex and side. Take that out first if this one is to stand; until then it stays in the bin.`,
     refused: (name: string): string =>
       `${capital(name)} does not go in as things stand now: something of that date and examiner may be there already, or the record is full. It stays in the bin.`,
   },
 };
 
+/** What lies in the bin, as far as it can be read: what it is called, and what it was taken out of. */
+export type BinnedIs =
+  | { kind: 'cases' | 'own' | 'talks'; name: string }
+  | { kind: 'visits'; on: string; examiner: string; of: string | undefined }
+  | {
+      kind: 'findings';
+      reflex: string;
+      side: string;
+      response: string;
+      on: string;
+      examiner: string;
+      of: string | undefined;
+    }
+  | { kind: 'decisions'; on: string; text: string; of: string | undefined }
+  | { kind: 'steps'; caption: string; of: string }
+  | { kind: 'answers' };
+
 /** What lies in the bin, by name: a child, or what was taken out of one that stays. */
-export function binnedWords(
-  item:
-    | { kind: 'cases' | 'own' | 'talks'; name: string }
-    | { kind: 'visits'; on: string; examiner: string; of: string | undefined }
-    | { kind: 'decisions'; on: string; text: string; of: string | undefined }
-    | { kind: 'steps'; caption: string; of: string }
-    | { kind: 'answers' },
-): string {
+export function binnedWords(item: BinnedIs): string {
   switch (item.kind) {
     case 'visits':
+      return `${of(item.of)}${visitWords(item)}`;
+    case 'findings':
       return [
-        `${of(item.of)}visit of ${dateWords(item.on as CivilDate)}`,
-        ...(item.examiner ? [item.examiner] : []),
+        `${of(item.of)}${item.reflex}`,
+        ...(item.side === 'midline' ? [] : [wordOf(sides, item.side) ?? item.side]),
+        wordOf(responses, item.response) ?? item.response,
+        visitWords(item),
       ].join(', ');
     case 'decisions':
       return `${of(item.of)}${item.text}`;
@@ -181,6 +199,9 @@ export function binnedWords(
       return item.name;
   }
 }
+
+const visitWords = ({ on, examiner }: { on: string; examiner: string }): string =>
+  [`visit of ${dateWords(on as CivilDate)}`, ...(examiner ? [examiner] : [])].join(', ');
 
 const of = (whole: string | undefined): string => (whole === undefined ? '' : `${whole}: `);
 
