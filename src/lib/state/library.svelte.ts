@@ -111,7 +111,7 @@ export class Library {
   }
 
   /** What goes into a backup, and how much of it is new since the last. */
-  get backed(): Pick<Sync<OwnEntry>, 'texts' | 'changedSince'> {
+  get backed(): Pick<Sync<OwnEntry>, 'texts' | 'look' | 'changedSince'> {
     return this.#sync;
   }
 

@@ -63,7 +63,7 @@ export class Talks {
   }
 
   /** What goes into a backup, and how much of it is new since the last. */
-  get backed(): Pick<Sync<OwnTalk>, 'texts' | 'changedSince'> {
+  get backed(): Pick<Sync<OwnTalk>, 'texts' | 'look' | 'changedSince'> {
     return this.#sync;
   }
 
