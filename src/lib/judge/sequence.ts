@@ -62,9 +62,7 @@ function reachedBy(
     return { station, reflexes: [], interval: looked ? interval : null };
   }
   const reflexes = reflexesAt(station, atlas);
-  const courses = every.filter(
-    (course) => reflexes.includes(course.reflex) && course.answers > 0,
-  );
+  const courses = every.filter((course) => reflexes.includes(course.reflex) && course.answers > 0);
   const interval =
     station.event === 'integrates'
       ? lastOf(courses.map((course) => course.integrated))

@@ -53,7 +53,7 @@ export async function layBeside(file: File): Promise<Laid> {
   let beside: Backup['small'] = {};
   const end = await reading.through(
     file.name,
-    (signal) => filePieces({ as: 'backup', file, atlas: library.known }, signal),
+    (signal) => filePieces({ as: 'backup', file, size: file.size, atlas: library.known }, signal),
     (piece) => {
       if (piece.is === 'refused' && piece.by === 'backup')
         laid = { is: 'refused', problem: piece.problem };

@@ -45,7 +45,7 @@ export async function readIncoming(
   let read: Read | undefined;
   const end = await reading.through(
     name,
-    (signal) => filePieces({ as: 'record', file, atlas }, signal),
+    (signal) => filePieces({ as: 'record', file, size: file.size, atlas }, signal),
     (piece) => {
       if (piece.is === 'refused') read = whyNot(piece);
       else if (piece.is === 'case') read = { kind: 'case', record: piece.record };

@@ -28,14 +28,15 @@ import {
 import { believed, type BelievedItem } from '../believed.ts';
 
 /** A file as far as it is needed here. */
-export interface GivenFile {
-  size: number;
+interface GivenFile {
   arrayBuffer(): Promise<ArrayBuffer>;
 }
 
 export interface FileJob {
   as: 'record' | 'backup';
   file: GivenFile;
+  /** As the page was told it, bytes. */
+  size: number;
   atlas: Atlas;
 }
 
@@ -92,8 +93,7 @@ function* readBundle(text: string, atlas: Atlas): Generator<FilePiece, undefined
 }
 
 /** A file that may be a case, a bundle or a sheet. The size is looked at before a byte is read. */
-async function* readRecord({ file, atlas }: FileJob): Pieces {
-  const { size } = file;
+async function* readRecord({ file, size, atlas }: FileJob): Pieces {
   const [tooLarge] = bundleTooLarge(size) ? [sizeProblem(size)] : [];
   if (tooLarge) {
     yield { is: 'refused', by: 'file', problems: [tooLarge] };
@@ -116,8 +116,8 @@ async function* readRecord({ file, atlas }: FileJob): Pieces {
     : { is: 'refused', by: 'file', problems: parsed.problems.slice(0, MOST_PROBLEMS) };
 }
 
-async function* readEverything({ file, atlas }: FileJob): Pieces {
-  const large = backupTooLarge(file.size);
+async function* readEverything({ file, size, atlas }: FileJob): Pieces {
+  const large = backupTooLarge(size);
   const read = large
     ? { ok: false as const, problem: large }
     : await readBackup(new Uint8Array(await file.arrayBuffer()));

@@ -66,8 +66,8 @@ export async function* piecesOf<J, P>(
   signal: AbortSignal,
 ): AsyncGenerator<P, undefined> {
   const worker = await begun(ways.worker);
-  hold(signal);
   if (!worker) {
+    hold(signal);
     for await (const piece of (await ways.here())(job)) {
       hold(signal);
       yield piece;
@@ -75,6 +75,7 @@ export async function* piecesOf<J, P>(
     return;
   }
   try {
+    hold(signal);
     let next = await answer<J, P>(worker, { job }, signal);
     while (!next.done) {
       yield next.value;
