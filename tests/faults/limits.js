@@ -41,6 +41,8 @@ const PAIRED = [
 ];
 const SIDES = ['left', 'right'];
 const RESPONSES = ['elicited', 'weak', 'brisk', 'not-elicited'];
+/** The same as a clinic may call them. */
+const SAID = ['present', 'weak', 'brisk', 'absent'];
 const NOTE = 'Looked at twice, calm and awake, and written down as it was seen. ';
 /** Somewhat less than a note may have. */
 const MOST_NOTE = 3990;
@@ -169,7 +171,7 @@ function sheetOf(rows, bytes) {
     const [child, within] = [Math.floor(at / 50), at % 50];
     const reflex = PAIRED[within % PAIRED.length];
     const side = SIDES[Math.floor(within / PAIRED.length) % 2];
-    return `Invented ${child};${day(0)};39w0d;${day(30 + Math.floor(within / 20))};${reflex};${side};${RESPONSES[at % 4]};`;
+    return `Invented ${child};${day(0)};39w0d;${day(30 + Math.floor(within / 20))};${reflex};${side};${SAID[at % 4]};`;
   });
   const room = Math.floor((bytes - head.length - lines.join('\n').length) / rows) - 1;
   return head + lines.map((line) => line + NOTE.repeat(20).slice(0, room)).join('\n');
