@@ -7,11 +7,12 @@ import { expect, listed, open, test } from './support/page.ts';
 /** The first piece of what a worker reads is asked for, and no more until `__goOn` is called. */
 const hold = (page: Page): Promise<void> =>
   page.addInitScript(() => {
-    const say = Worker.prototype.postMessage;
     const held = new Promise<void>((goOn) => Object.assign(globalThis, { __goOn: goOn }));
-    Worker.prototype.postMessage = function (this: Worker, said: object): void {
-      if ('more' in said) void held.then(() => say.call(this, said));
-      else say.call(this, said);
+    globalThis.Worker = class extends Worker {
+      override postMessage(said: object): void {
+        if ('more' in said) void held.then(() => super.postMessage(said));
+        else super.postMessage(said);
+      }
     };
   });
 
