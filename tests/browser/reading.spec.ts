@@ -5,7 +5,7 @@ import { backupOf, caseOf } from '../faults/limits.js';
 import { expect, listed, open, test } from './support/page.ts';
 
 /** The first piece of what a worker reads is asked for, and no more until `__goOn` is called. */
-const hold = (page: Page): Promise<void> =>
+const hold = (page: Page): Promise<unknown> =>
   page.addInitScript(() => {
     const held = new Promise<void>((goOn) => Object.assign(globalThis, { __goOn: goOn }));
     globalThis.Worker = class extends Worker {
