@@ -36,6 +36,8 @@ export default {
         'img-src': ['self', 'data:', 'blob:'],
         'font-src': ['self', 'data:'],
         'connect-src': serving ? ['self', 'ws:'] : connected ? [...SERVERS] : ['none'],
+        // files are read apart from the page; what comes as a blob is held to this very policy
+        'worker-src': ['self', 'blob:'],
         'object-src': ['none'],
         'base-uri': ['none'],
         'form-action': ['none'],

@@ -49,6 +49,7 @@ loud('the policy allows no connection, frame, form or base, and is kept to', asy
   for (const name of ['connect-src', 'object-src', 'base-uri', 'form-action'])
     expect(rules.get(name), name).toEqual(["'none'"]);
   expect(rules.get('default-src')).toEqual(["'self'"]);
+  expect(rules.get('worker-src')).toEqual(["'self'", 'blob:']);
   for (const value of rules.get('script-src') ?? ['missing'])
     expect(value).toMatch(/^'(?:self|sha256-[\w+/=]+)'$/);
 
@@ -68,8 +69,18 @@ loud('the policy allows no connection, frame, form or base, and is kept to', asy
       image.onerror = refused;
       image.src = 'https://example.invalid/x.png';
     });
-    return { told: [...new Set(told)], ran: 'ran' in globalThis };
+    // what reads files apart from the page is held to the same
+    const reader = new Worker(
+      URL.createObjectURL(
+        new Blob(["fetch(location.origin).then(() => 'went', () => 'refused').then(postMessage)"]),
+      ),
+    );
+    const fromWorker = await new Promise((said) => {
+      reader.onmessage = ({ data }) => said(data);
+    });
+    return { told: [...new Set(told)], ran: 'ran' in globalThis, fromWorker };
   });
+  expect(blocked.fromWorker).toBe('refused');
   expect(blocked.ran).toBe(false);
   expect(blocked.told).toEqual(
     expect.arrayContaining(['connect-src', 'script-src-elem', 'img-src']),

@@ -4,8 +4,10 @@
  */
 import { parseArgs } from 'node:util';
 import { preview } from 'vite';
+import { blocks } from './blocks.js';
 import { kills } from './kills.js';
-import { pages, properties } from './suites.js';
+import { FILES } from './limits.js';
+import { MOST_MS, pages, properties } from './suites.js';
 
 const { values } = parseArgs({
   options: {
@@ -82,6 +84,16 @@ const FAULTS = [
       'tests/store/bombs.test.ts',
       'each refused or read rightly',
     ),
+  async (site) => {
+    const found = await blocks(site);
+    return {
+      tried: 'files at the limits, opened in a browser: longest block of the page',
+      times: FILES.length + 2,
+      lost: 'each refused or taken in',
+      slowest: found.map(({ format, ms }) => `${format} ${Math.ceil(ms)} ms`).join(', '),
+      failed: found.some(({ ms }) => ms > MOST_MS),
+    };
+  },
 ];
 
 const server = await preview({

@@ -1,7 +1,7 @@
 /** A backup on another machine: everything that was written is read back, and one undo takes all of it out. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { ATLAS, ATLAS_PARTS } from '../../src/lib/atlas/atlas.ts';
+import { ATLAS, ATLAS_PARTS, type Atlas } from '../../src/lib/atlas/atlas.ts';
 import type { OwnEntry } from '../../src/lib/atlas/own.ts';
 import { READY_IDS, readyTalk } from '../../src/lib/lecture/talks/ready.ts';
 import { Backups } from '../../src/lib/state/backups.svelte.ts';
@@ -10,7 +10,15 @@ import { Keeping } from '../../src/lib/state/keeping.svelte.ts';
 import { Library } from '../../src/lib/state/library.svelte.ts';
 import { newMappings } from '../../src/lib/state/mappings.ts';
 import { QUESTIONS, SETTINGS, SHEETS } from '../../src/lib/state/names.ts';
-import { previewOf, takeInto, takenOf, type SmallPlace } from '../../src/lib/state/preview.ts';
+import { believed } from '../../src/lib/state/believed.ts';
+import {
+  Laying,
+  takeInto,
+  takenOf,
+  type Here,
+  type Preview,
+  type SmallPlace,
+} from '../../src/lib/state/preview.ts';
 import { QuizProgress } from '../../src/lib/state/quizProgress.svelte.ts';
 import { Settings, TEXTS, THEMES } from '../../src/lib/state/settings.svelte.ts';
 import { Talks } from '../../src/lib/state/talks.svelte.ts';
@@ -158,6 +166,22 @@ const sortedTexts = async (rows: Rows): Promise<Record<string, [string, string][
       ]),
     ),
   ) as Record<string, [string, string][]>;
+
+/** A whole backup laid beside what is there, as one piece. */
+function previewOf(
+  { items, small }: Pick<Backup, 'items' | 'small'>,
+  here: Here,
+  atlas: Atlas,
+): Preview {
+  const laying = new Laying(here);
+  const read = items.map((item) => ({ id: item.id, entry: believed(item, atlas) }));
+  laying.add(
+    read.flatMap(({ entry }) => entry ?? []),
+    read.flatMap(({ id, entry }) => (entry ? [] : [id])),
+  );
+  laying.addSmall(small);
+  return laying.preview;
+}
 
 describe('a backup taken on an empty machine', () => {
   test('brings back everything that was written, to the stores as well; one undo takes it out', async () => {

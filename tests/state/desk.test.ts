@@ -3,6 +3,7 @@ import { ATLAS } from '../../src/lib/atlas/atlas.ts';
 import { caseText } from '../../src/lib/case/file.ts';
 import { demoCase } from '../../src/lib/state/demo.ts';
 import { Desk } from '../../src/lib/state/desk.svelte.ts';
+import { Incoming } from '../../src/lib/state/incoming.svelte.ts';
 import { examplesOn, WRITTEN_FOR } from '../../src/lib/state/examples/examples.ts';
 import { blankVisit, withResponse } from '../../src/lib/state/visit.ts';
 import { Keeping } from '../../src/lib/state/keeping.svelte.ts';
@@ -182,30 +183,39 @@ describe('many children', () => {
 });
 
 describe('a file', () => {
-  const file = (text: string, size = text.length) => ({ size, text: () => Promise.resolve(text) });
+  const file = (text: string, size = text.length) => ({
+    name: 'case.json',
+    size,
+    arrayBuffer: () => Promise.resolve(new TextEncoder().encode(text).buffer),
+  });
 
   it('that was saved opens as the same record', async () => {
     const { desk } = await deskWith();
-    expect((await desk.openFile(file(caseText(record)))).ok).toBe(true);
+    const incoming = new Incoming(desk, ATLAS);
+    expect(await incoming.receive(file(caseText(record)))).toEqual({ as: 'case' });
     expect(desk.shelf).toHaveLength(2);
     expect(desk.open?.record).toEqual(record);
     expect(desk.open?.id).not.toBe('kestrel');
   });
 
-  it('that is too large is refused before it is read', async () => {
-    const { desk } = await deskWith();
-    let wasRead = false;
-    const parsed = await desk.openFile({
-      size: 200_000_000,
-      text: () => {
-        wasRead = true;
-        return Promise.resolve('');
-      },
-    });
-    expect(parsed.ok ? '' : parsed.problems[0]?.code).toBe('too-large');
-    expect(wasRead).toBe(false);
-    expect(desk.shelf).toEqual(seed);
-  });
+  it.each([6_000_000, 200_000_000])(
+    'of %d bytes is refused, and beyond any limit before it is read',
+    async (size) => {
+      const { desk } = await deskWith();
+      const given = file(caseText(record), size);
+      let wasRead = false;
+      const received = await new Incoming(desk, ATLAS).receive({
+        ...given,
+        arrayBuffer: () => {
+          wasRead = true;
+          return given.arrayBuffer();
+        },
+      });
+      expect(received).toMatchObject({ as: 'refused', sentences: [/MB/] });
+      expect(wasRead).toBe(size < 20_000_000);
+      expect(desk.shelf).toEqual(seed);
+    },
+  );
 });
 
 describe('the store', () => {

@@ -6,7 +6,7 @@ import type { Ages } from '../age/clocks.ts';
 import type { CivilDate } from '../age/civil.ts';
 import type { Side } from '../atlas/types.ts';
 import type { Visit } from './case.ts';
-import { isAnswer, isElicited } from './finding.ts';
+import { isAnswer, isElicited, type Finding } from './finding.ts';
 
 /** A visit's date and the place of the child's age then on the axis. */
 export interface Seen {
@@ -66,31 +66,50 @@ export function courseOf(answers: readonly Answer[]): Omit<Course, 'reflex' | 's
   };
 }
 
+/** By date, whether any finding then elicited it. */
+type Present = Map<CivilDate, boolean>;
+
+function note(byDate: Present, on: CivilDate, finding: Finding): void {
+  if (isAnswer(finding)) byDate.set(on, (byDate.get(on) ?? false) || isElicited(finding.response));
+}
+
+const inOrder = (byDate: Present, axisDayOn: (on: CivilDate) => number): Answer[] =>
+  [...byDate]
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .map(([on, present]) => ({ on, present, axisDay: axisDayOn(on) }));
+
 /** The answers a predicate picks, merged by date, with the child's age on the axis. */
 export function answersOf(
   visits: readonly Visit[],
   agesOn: (on: CivilDate) => Ages,
   picks: (reflex: string, side: Side) => boolean,
 ): Answer[] {
-  const byDate = new Map<CivilDate, boolean>();
-  for (const visit of visits)
-    for (const finding of visit.findings)
-      if (picks(finding.reflex, finding.side) && isAnswer(finding))
-        byDate.set(visit.on, (byDate.get(visit.on) ?? false) || isElicited(finding.response));
-  return [...byDate]
-    .sort(([a], [b]) => (a < b ? -1 : 1))
-    .map(([on, present]) => ({ on, present, axisDay: agesOn(on).axisDay }));
+  const byDate: Present = new Map();
+  for (const { on, findings } of visits)
+    for (const finding of findings)
+      if (picks(finding.reflex, finding.side)) note(byDate, on, finding);
+  return inOrder(byDate, (on) => agesOn(on).axisDay);
 }
 
 /** The course of every reflex and side that was ever looked at. */
 export function coursesOf(visits: readonly Visit[], agesOn: (on: CivilDate) => Ages): Course[] {
-  const seen = new Map<string, { reflex: string; side: Side }>();
-  for (const visit of visits)
-    for (const { reflex, side } of visit.findings) seen.set(`${reflex} ${side}`, { reflex, side });
-  return [...seen.values()].map(({ reflex, side }) => ({
+  // gone through once: a record of thousands of findings would be gone through for each of its reflexes
+  const seen = new Map<string, { reflex: string; side: Side; byDate: Present }>();
+  const axisDays = new Map<CivilDate, number>();
+  for (const { on, findings } of visits) {
+    if (!axisDays.has(on)) axisDays.set(on, agesOn(on).axisDay);
+    for (const finding of findings) {
+      const { reflex, side } = finding;
+      const key = `${reflex} ${side}`;
+      let course = seen.get(key);
+      if (!course) seen.set(key, (course = { reflex, side, byDate: new Map() }));
+      note(course.byDate, on, finding);
+    }
+  }
+  return [...seen.values()].map(({ reflex, side, byDate }) => ({
     reflex,
     side,
-    ...courseOf(answersOf(visits, agesOn, (r, s) => r === reflex && s === side)),
+    ...courseOf(inOrder(byDate, (on) => axisDays.get(on) ?? agesOn(on).axisDay)),
   }));
 }
 
@@ -100,13 +119,10 @@ export function milestoneReached(
   agesOn: (on: CivilDate) => Ages,
   milestone: string,
 ): Interval {
-  const byDate = new Map<CivilDate, boolean>();
+  const byDate: Present = new Map();
   for (const visit of visits)
     for (const seen of visit.milestones)
       if (seen.milestone === milestone)
         byDate.set(visit.on, (byDate.get(visit.on) ?? false) || seen.seen);
-  const answers = [...byDate]
-    .sort(([a], [b]) => (a < b ? -1 : 1))
-    .map(([on, present]) => ({ on, present, axisDay: agesOn(on).axisDay }));
-  return courseOf(answers).appeared;
+  return courseOf(inOrder(byDate, (on) => agesOn(on).axisDay)).appeared;
 }

@@ -104,13 +104,16 @@ const SIDES: readonly Side[] = ['left', 'right', 'midline'];
  * that spans the whole lane costs several times what it shows.
  */
 const VISITS_PER_PATH = 4;
+/** In a record of very many visits they share more, since each path holds the page up when it is made. */
+const MOST_RUNS = 15;
 
 /** The marks in runs of neighbouring visits. */
 function runsOf(marks: readonly MarkData[]): MarkData[][] {
   const days = [...new Set(marks.map((mark) => mark.day))].sort((a, b) => a - b);
+  const each = Math.max(VISITS_PER_PATH, Math.ceil(days.length / MOST_RUNS));
   const runs: MarkData[][] = [];
-  for (let at = 0; at < days.length; at += VISITS_PER_PATH) {
-    const near = new Set(days.slice(at, at + VISITS_PER_PATH));
+  for (let at = 0; at < days.length; at += each) {
+    const near = new Set(days.slice(at, at + each));
     runs.push(marks.filter((mark) => near.has(mark.day)));
   }
   return runs;

@@ -9,7 +9,7 @@ import { setsApart } from '../atlas/apart.ts';
 import type { Atlas } from '../atlas/atlas.ts';
 import type { Sequence, Station } from '../atlas/types.ts';
 import type { Visit } from '../case/case.ts';
-import { coursesOf, milestoneReached, type Interval } from '../case/course.ts';
+import { coursesOf, milestoneReached, type Course, type Interval } from '../case/course.ts';
 
 export type Order = 'holds' | 'broken' | 'open';
 
@@ -54,6 +54,7 @@ function reachedBy(
   atlas: Atlas,
   visits: readonly Visit[],
   agesOn: (on: CivilDate) => Ages,
+  every: readonly Course[],
 ): Reached {
   if (station.event === 'reached') {
     const interval = milestoneReached(visits, agesOn, station.milestone);
@@ -61,9 +62,7 @@ function reachedBy(
     return { station, reflexes: [], interval: looked ? interval : null };
   }
   const reflexes = reflexesAt(station, atlas);
-  const courses = coursesOf(visits, agesOn).filter(
-    (course) => reflexes.includes(course.reflex) && course.answers > 0,
-  );
+  const courses = every.filter((course) => reflexes.includes(course.reflex) && course.answers > 0);
   const interval =
     station.event === 'integrates'
       ? lastOf(courses.map((course) => course.integrated))
@@ -99,8 +98,11 @@ export function checkSequence(
   atlas: Atlas,
   visits: readonly Visit[],
   agesOn: (on: CivilDate) => Ages,
+  courses: readonly Course[] = coursesOf(visits, agesOn),
 ): SequenceCheck {
-  const stations = sequence.stations.map((station) => reachedBy(station, atlas, visits, agesOn));
+  const stations = sequence.stations.map((station) =>
+    reachedBy(station, atlas, visits, agesOn, courses),
+  );
   const steps = stations
     .slice(1)
     .map((next, index) => orderOf(stations[index]!.interval, next.interval));
@@ -116,8 +118,10 @@ export const checkSequences = (
   atlas: Atlas,
   visits: readonly Visit[],
   agesOn: (on: CivilDate) => Ages,
-): SequenceCheck[] =>
-  atlas.sequences.map((sequence) => checkSequence(sequence, atlas, visits, agesOn));
+): SequenceCheck[] => {
+  const courses = coursesOf(visits, agesOn);
+  return atlas.sequences.map((one) => checkSequence(one, atlas, visits, agesOn, courses));
+};
 
 /** What a sequence's event places: an id of the events in order, for finding a cycle. */
 const eventKeys = (station: Station, atlas: Atlas): string[] =>

@@ -18,7 +18,7 @@ const DAY_MS = 86_400_000;
 const MANY = 5;
 const LONG_DAYS = 14;
 
-type Source = Pick<Sync<unknown>, 'texts' | 'changedSince'>;
+type Source = Pick<Sync<object>, 'texts' | 'changedSince'>;
 
 export type FolderState = 'none' | 'open' | 'closed' | 'failed';
 

@@ -3,10 +3,13 @@ import { OWN_PREFIX } from '../atlas/ownId.ts';
 import { rawOf } from '../case/file.ts';
 import { withMine, type Point } from '../case/merge.ts';
 import { parseRaw } from '../case/parse.ts';
-import type { Backup } from '../store/backupFile.ts';
+import type { Backup, BackupProblem } from '../store/backupFile.ts';
+import { filePieces } from './apart/fileWays.ts';
+import { reading } from './apart/reading.svelte.ts';
 import type { BinnedIs } from '../words/en/keeping.ts';
 import { aside, desk, library, settings, talks } from './app.svelte.ts';
 import type { Binned, Clashed } from './aside.svelte.ts';
+import { believed } from './believed.ts';
 import { newId } from './ids.ts';
 import { withFindingBack } from './findingParts.ts';
 import { mappings } from './mappingsKept.ts';
@@ -21,8 +24,7 @@ import {
   withVisitBack,
 } from './parts.ts';
 import {
-  believed,
-  previewOf,
+  Laying,
   takeInto,
   takenOf,
   type Preview,
@@ -38,20 +40,37 @@ const small: Record<string, SmallPlace> = {
   [SHEETS]: mappings,
 };
 
-/** A backup laid beside all that is here. */
-export const previewHere = (backup: Backup): Preview =>
-  previewOf(
-    backup,
-    {
-      texts: {
-        cases: desk.backed.texts(),
-        own: library.backed.texts(),
-        talks: talks.backed.texts(),
-      },
-      small,
+/** A backup laid beside all that is here, or why it was not read. `left`: it was given up. */
+export type Laid =
+  | { is: 'laid'; at: string; preview: Preview }
+  | { is: 'refused'; problem: BackupProblem }
+  | { is: 'left' | 'broke' };
+
+/** Reads a backup apart from the page, and lays each of its entries beside what is here as it comes. */
+export async function layBeside(file: File): Promise<Laid> {
+  const laying = new Laying({
+    texts: { cases: desk.backed.look(), own: library.backed.look(), talks: talks.backed.look() },
+    small,
+  });
+  let laid: Laid = { is: 'broke' };
+  let beside: Backup['small'] = {};
+  const end = await reading.through(
+    file.name,
+    (signal) => filePieces({ as: 'backup', file, size: file.size, atlas: library.known }, signal),
+    (piece) => {
+      if (piece.is === 'refused' && piece.by === 'backup')
+        laid = { is: 'refused', problem: piece.problem };
+      else if (piece.is === 'entries') laying.add(piece.entries, piece.unread);
+      else if (piece.is === 'backup') {
+        laid = { is: 'laid', at: piece.at, preview: laying.preview };
+        beside = piece.small;
+      }
     },
-    library.known,
   );
+  if (end !== 'whole') return { is: end };
+  laying.addSmall(beside);
+  return laid;
+}
 
 const written = (): Promise<unknown> => Promise.all([desk.written, library.written, talks.written]);
 

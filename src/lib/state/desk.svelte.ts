@@ -1,7 +1,7 @@
 /** The children on the desk: which one is open, what was done, undone, and kept. */
 import type { Atlas } from '../atlas/atlas.ts';
 import type { Case } from '../case/case.ts';
-import { caseText, parseCaseText, sizeProblem } from '../case/file.ts';
+import { caseText, parseCaseText } from '../case/file.ts';
 import { parseRaw } from '../case/parse.ts';
 import { refused, type Parsed } from '../case/problem.ts';
 import type { RawCase, RawChild, RawFollowUp, RawVisit } from '../case/shape.ts';
@@ -109,7 +109,7 @@ export class Desk {
   }
 
   /** What goes into a backup, and how much of it is new since the last. */
-  get backed(): Pick<Sync<Case>, 'texts' | 'changedSince'> {
+  get backed(): Pick<Sync<Case>, 'texts' | 'look' | 'changedSince'> {
     return this.#sync;
   }
 
@@ -130,20 +130,17 @@ export class Desk {
     return this.#added(parseRaw(newRaw(child), this.#atlas), 'child-added');
   }
 
-  /** Opens a case file as a new child. The size is looked at before the file is read. */
-  async openFile(file: { size: number; text(): Promise<string> }): Promise<Parsed<Case>> {
-    const tooLarge = sizeProblem(file.size);
-    if (tooLarge) return refused(tooLarge);
-    return this.#added(parseCaseText(await file.text(), this.#atlas), 'file-opened');
+  /** Takes a record that came in a file as a new child. */
+  addRecord(record: Case): Parsed<Case> {
+    return this.#added({ ok: true, value: record }, 'file-opened');
   }
 
   /** Records put in place of those with their ids, or beside the others, in one step; the first is opened. */
   takeRecords(records: readonly Kept[]): void {
     const [first] = records;
     if (!first) return;
-    const kept = this.shelf.map((old) => records.find(({ id }) => id === old.id) ?? old);
-    const fresh = records.filter(({ id }) => !this.shelf.some((old) => old.id === id));
-    this.#become({ shelf: [...kept, ...fresh], openId: first.id }, 'records-taken');
+    const shelf = settledKept(this.shelf, records);
+    this.#become({ shelf, openId: first.id }, 'records-taken');
   }
 
   changeChild(child: RawChild): Parsed<Case> {

@@ -1,5 +1,7 @@
 /** What has been opened from a file and waits to be looked through before anything changes. */
 import type { Atlas } from '../atlas/atlas.ts';
+import type { Case } from '../case/case.ts';
+import type { Parsed } from '../case/problem.ts';
 import type { LeftOut } from '../store/fhir/entry.ts';
 import type { Sheet } from '../store/sheet/read.ts';
 import { problemWords } from '../words/en/problems.ts';
@@ -19,8 +21,9 @@ export interface IncomingSheet {
   sheet: Sheet;
 }
 
-/** What became of a file: opened as a case, waiting to be looked through, or refused with sentences. */
-export type Received = { as: 'case' | 'waiting' } | { as: 'refused'; sentences: readonly string[] };
+/** What became of a file: opened as a case, waiting to be looked through, given up, or refused with sentences. */
+export type Received =
+  { as: 'case' | 'waiting' | 'left' } | { as: 'refused'; sentences: readonly string[] };
 
 /** A file as far as it is needed here. */
 export interface IncomingFile {
@@ -28,6 +31,9 @@ export interface IncomingFile {
   size: number;
   arrayBuffer(): Promise<ArrayBuffer>;
 }
+
+const taken = (parsed: Parsed<Case>): Received =>
+  parsed.ok ? { as: 'case' } : { as: 'refused', sentences: parsed.problems.map(problemWords) };
 
 export class Incoming {
   waiting = $state.raw<IncomingBundle | IncomingSheet | undefined>(undefined);
@@ -46,12 +52,10 @@ export class Incoming {
     switch (read.kind) {
       case 'refused':
         return { as: 'refused', sentences: read.sentences };
-      case 'case': {
-        const parsed = await this.#desk.openFile(read.file);
-        return parsed.ok
-          ? { as: 'case' }
-          : { as: 'refused', sentences: parsed.problems.map(problemWords) };
-      }
+      case 'left':
+        return { as: 'left' };
+      case 'case':
+        return taken(this.#desk.addRecord(read.record));
       default:
         this.waiting = read;
         return { as: 'waiting' };

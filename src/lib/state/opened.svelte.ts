@@ -1,12 +1,10 @@
 /** A file that was chosen, read as it is or, where it is encrypted, once its passphrase was given. */
 import type { EnvelopeProblem } from '../store/envelope.ts';
 
-/** What is asked for a file: it settles with the file's text, or undefined where it is left. */
+/** What is asked for a file: it settles with what is in it, or undefined where it is left. */
 interface Asking {
-  name: string;
-  size: number;
-  bytes: Uint8Array;
-  settle: (text: string | undefined) => void;
+  file: File;
+  settle: (inside: Blob | undefined) => void;
 }
 
 /** The first bytes say what a file is. */
@@ -14,20 +12,24 @@ const HEAD_BYTES = 64;
 
 class Opening {
   asking = $state.raw<Asking | undefined>(undefined);
+  #trying: AbortController | undefined;
 
   /** Tries a passphrase; the problem where it was not opened. */
-  async answer(passphrase: string): Promise<EnvelopeProblem | undefined> {
+  async answer(passphrase: string): Promise<EnvelopeProblem | 'broke' | undefined> {
     const { asking } = this;
     if (!asking) return undefined;
-    const { openEnvelope } = await import('../store/envelope.ts');
-    const opened = await openEnvelope(asking.bytes, passphrase);
-    if (!opened.ok) return opened.problem;
-    this.asking = undefined;
-    asking.settle(opened.text);
-    return undefined;
+    const { openedWith } = await import('./apart/envelopes.ts');
+    this.#trying = new AbortController();
+    const opened = await openedWith(asking.file, passphrase, this.#trying.signal);
+    if (opened.ok) {
+      this.asking = undefined;
+      asking.settle(opened.file);
+    }
+    return opened.ok || opened.problem === 'left' ? undefined : opened.problem;
   }
 
   leave(): void {
+    this.#trying?.abort();
     this.asking?.settle(undefined);
     this.asking = undefined;
   }
@@ -45,10 +47,8 @@ export async function opened(file: File): Promise<File | undefined> {
   const begin = new TextDecoder('latin1').decode(head);
   if (!/^(?:age-encryption\.org\/|-----BEGIN AGE ENCRYPTED FILE-----)/.test(begin)) return file;
   opening.leave();
-  const bytes = new Uint8Array(await file.arrayBuffer());
-  const text = await new Promise<string | undefined>((settle) => {
-    opening.asking = { name: file.name, size: file.size, bytes, settle };
+  const inside = await new Promise<Blob | undefined>((settle) => {
+    opening.asking = { file, settle };
   });
-  if (text === undefined) return undefined;
-  return new File([text], file.name.replace(/\.age$/i, ''));
+  return inside && new File([inside], file.name.replace(/\.age$/i, ''));
 }

@@ -50,7 +50,7 @@ export class OwnKept<T extends { id: string }, Own extends string> {
   }
 
   /** What goes into a backup, and how much of it is new since the last. */
-  get backed(): Pick<Sync<T>, 'texts' | 'changedSince'> {
+  get backed(): Pick<Sync<T>, 'texts' | 'look' | 'changedSince'> {
     return this.#sync;
   }
 

@@ -1,12 +1,8 @@
 /** What a backup holds, laid beside what is here: new, changed, the same; and what is chosen of it. */
 import type { OwnEntry } from '../atlas/own.ts';
-import type { Atlas } from '../atlas/atlas.ts';
-import type { Case } from '../case/case.ts';
-import { caseText, parseCaseText } from '../case/file.ts';
-import { parseTalkText, talkText } from '../lecture/talkFile.ts';
 import type { Backup, BackupItem } from '../store/backupFile.ts';
-import { ownRow, readOwnRow } from '../store/own.ts';
 import type { Kept } from '../store/store.ts';
+import type { BelievedItem } from './believed.ts';
 import type { Desk } from './desk.svelte.ts';
 import { newStroke } from './history.svelte.ts';
 import type { Library } from './library.svelte.ts';
@@ -14,9 +10,7 @@ import type { OwnTalk, Talks } from './talks.svelte.ts';
 
 /** An entry of a backup as it is believed: parsed, and written anew. */
 export type Believed =
-  | { table: 'cases'; id: string; name: string; text: string; value: Case }
-  | { table: 'own'; id: string; name: string; text: string; value: OwnEntry }
-  | { table: 'talks'; id: string; name: string; text: string; value: OwnTalk }
+  | BelievedItem
   /** What the browser keeps beside the records; its name is said by its id. */
   | { table: 'small'; id: string; name: string; text: string };
 
@@ -43,58 +37,50 @@ export interface Preview {
   unread: readonly string[];
 }
 
-/** An entry's text through the parser of its kind; undefined when it is refused. */
-export function believed({ table, id, text }: BackupItem, atlas: Atlas): Believed | undefined {
-  if (table === 'cases') {
-    const parsed = parseCaseText(text, atlas);
-    if (!parsed.ok) return undefined;
-    const value = parsed.value;
-    return { table, id, name: value.child.label, text: caseText(value), value };
-  }
-  if (table === 'own') {
-    const value = readOwnRow({ id, text });
-    return value && { table, id, name: value.name, text: ownRow(value).text, value };
-  }
-  const parsed = parseTalkText(text);
-  if (!parsed.ok) return undefined;
-  const value = { id, talk: parsed.talk };
-  return { table, id, name: parsed.talk.title, text: talkText(parsed.talk), value };
-}
-
 const comparedTo = (here: string | undefined, text: string): Compared =>
   here === undefined ? 'new' : here === text ? 'same' : 'changed';
 
 /** What is here: the texts of each table by id, and the places of what is small by name. */
 export interface Here {
-  texts: Readonly<Record<BackupItem['table'], ReadonlyMap<string, string>>>;
+  texts: Readonly<Record<BackupItem['table'], Pick<ReadonlyMap<string, string>, 'get'>>>;
   small: Readonly<Record<string, SmallPlace>>;
 }
 
-/** Lays the entries of a backup beside what is here, by table and id. */
-export function previewOf(
-  { items, small }: Pick<Backup, 'items' | 'small'>,
-  here: Here,
-  atlas: Atlas,
-): Preview {
-  const lines: PreviewLine[] = [];
-  const unread: string[] = [];
-  for (const item of items) {
-    const entry = believed(item, atlas);
-    if (!entry) unread.push(item.id);
-    else
-      lines.push({ compared: comparedTo(here.texts[item.table].get(item.id), entry.text), entry });
+/** Entries laid beside what is here, as they come. */
+export class Laying {
+  readonly #here: Here;
+  readonly #lines: PreviewLine[] = [];
+  readonly #unread: string[] = [];
+
+  constructor(here: Here) {
+    this.#here = here;
   }
-  for (const [id, given] of Object.entries(small)) {
-    const place = Object.hasOwn(here.small, id) ? here.small[id] : undefined;
-    const text = place?.understood(given);
-    if (!place || text === undefined) unread.push(id);
-    else
-      lines.push({
-        compared: comparedTo(place.text, text),
-        entry: { table: 'small', id, name: id, text },
-      });
+
+  add(entries: readonly BelievedItem[], unread: readonly string[]): void {
+    for (const entry of entries) {
+      const compared = comparedTo(this.#here.texts[entry.table].get(entry.id), entry.text);
+      this.#lines.push({ compared, entry });
+    }
+    this.#unread.push(...unread);
   }
-  return { lines, unread };
+
+  /** What the browser keeps beside the records, by name. */
+  addSmall(small: Backup['small']): void {
+    for (const [id, given] of Object.entries(small)) {
+      const place = Object.hasOwn(this.#here.small, id) ? this.#here.small[id] : undefined;
+      const text = place?.understood(given);
+      if (!place || text === undefined) this.#unread.push(id);
+      else
+        this.#lines.push({
+          compared: comparedTo(place.text, text),
+          entry: { table: 'small', id, name: id, text },
+        });
+    }
+  }
+
+  get preview(): Preview {
+    return { lines: this.#lines, unread: this.#unread };
+  }
 }
 
 export interface Taken {

@@ -1,48 +1,61 @@
-/** A file that was given: which kind it is, by what is in it, and what it holds. */
+/** A file that was given: which kind it is, by what is in it, and what it holds. Read apart from the page. */
 import type { Atlas } from '../atlas/atlas.ts';
-import { sizeProblem } from '../case/file.ts';
-import { bundleTooLarge, looksLikeFhir, openBundleText } from '../store/fhir/open.ts';
-import { looksLikeTable, readSheet, sheetTooLarge, textOf } from '../store/sheet/read.ts';
+import type { Case } from '../case/case.ts';
+import type { LeftOut } from '../store/fhir/entry.ts';
 import type { Kept } from '../store/store.ts';
 import { bundleSentence } from '../words/en/exchange.ts';
 import { problemWords } from '../words/en/problems.ts';
+import * as words from '../words/en/reading.ts';
 import { sheetSentence } from '../words/en/sheets.ts';
+import type { FilePiece } from './apart/files.ts';
+import { filePieces } from './apart/fileWays.ts';
+import { reading } from './apart/reading.svelte.ts';
 import type { IncomingBundle, IncomingFile, IncomingSheet } from './incoming.svelte.ts';
-import { offersOf } from './taking.ts';
+import { offering, type Offer } from './taking.ts';
 
+type Refused = { kind: 'refused'; sentences: readonly string[] };
 type Read =
-  | IncomingBundle
-  | IncomingSheet
-  | { kind: 'case'; file: { size: number; text(): Promise<string> } }
-  | { kind: 'refused'; sentences: readonly string[] };
+  IncomingBundle | IncomingSheet | { kind: 'case'; record: Case } | { kind: 'left' } | Refused;
 
-const refused = (...sentences: string[]): Read => ({ kind: 'refused', sentences });
+const refused = (...sentences: string[]): Refused => ({ kind: 'refused', sentences });
 
-/** A case file says so at its beginning, whatever stands in its notes. */
-const isCase = (text: string): boolean => /"format"\s*:\s*"tidemark-/.test(text.slice(0, 200));
+function whyNot(piece: FilePiece & { is: 'refused' }): Refused {
+  switch (piece.by) {
+    case 'file':
+      return refused(...piece.problems.map(problemWords));
+    case 'bundle':
+      return refused(...piece.problems.map(bundleSentence));
+    case 'sheet':
+      return refused(sheetSentence(piece.problem));
+    case 'backup':
+      return refused();
+  }
+}
 
-/** Reads a file. The size is looked at before a byte is read. */
+/** Reads a file; nothing here changes by it. */
 export async function readIncoming(
   file: IncomingFile,
   atlas: Atlas,
   shelf: readonly Kept[],
 ): Promise<Read> {
-  const { name, size } = file;
-  const [tooLarge] = bundleTooLarge(size) ? [sizeProblem(size)] : [];
-  if (tooLarge) return refused(problemWords(tooLarge));
-  const text = textOf(new Uint8Array(await file.arrayBuffer()));
-  if (looksLikeFhir(text) && !isCase(text)) {
-    const opened = openBundleText(text, atlas);
-    if (!opened.ok) return refused(...opened.problems.map(bundleSentence));
-    const offers = offersOf(opened.children, shelf);
-    return { kind: 'bundle', name, offers, leftOut: opened.leftOut };
-  }
-  if (looksLikeTable(text)) {
-    const large = sheetTooLarge(size);
-    if (large) return refused(sheetSentence(large));
-    const read = readSheet(text);
-    if (!read.ok) return refused(sheetSentence(read.problem));
-    return { kind: 'sheet', name, sheet: read.sheet };
-  }
-  return { kind: 'case', file: { size, text: () => Promise.resolve(text) } };
+  const { name } = file;
+  const offers: Offer[] = [];
+  const offer = offering(shelf);
+  let leftOut: readonly LeftOut[] = [];
+  let read: Read | undefined;
+  const end = await reading.through(
+    name,
+    (signal) => filePieces({ as: 'record', file, size: file.size, atlas }, signal),
+    (piece) => {
+      if (piece.is === 'refused') read = whyNot(piece);
+      else if (piece.is === 'case') read = { kind: 'case', record: piece.record };
+      else if (piece.is === 'sheet') read = { kind: 'sheet', name, sheet: piece.sheet };
+      else if (piece.is === 'bundle') leftOut = piece.leftOut;
+      else if (piece.is === 'children')
+        for (const child of piece.children) offers.push(offer(child));
+    },
+  );
+  if (end === 'left') return { kind: 'left' };
+  if (end === 'broke') return refused(words.broke);
+  return read ?? { kind: 'bundle', name, offers, leftOut };
 }

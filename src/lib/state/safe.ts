@@ -9,8 +9,8 @@ export async function saveEverything(now = new Date(), passphrase?: string): Pro
   if (passphrase === undefined)
     saveBlob(backupName(now), new Blob([new Uint8Array(bytes)], { type: 'application/json' }));
   else {
-    const { closeEnvelope } = await import('../store/envelope.ts');
-    const sealed = await closeEnvelope(new TextDecoder().decode(bytes), passphrase);
+    const { closedWith } = await import('./apart/envelopes.ts');
+    const sealed = await closedWith(new Blob([new Uint8Array(bytes)]), passphrase);
     saveBlob(`${backupName(now)}.age`, new Blob([sealed], { type: 'application/octet-stream' }));
   }
   await backups.made(now.getTime());

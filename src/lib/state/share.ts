@@ -39,11 +39,9 @@ export async function handOver({ record, isNameless, passphrase }: HandOver): Pr
     saveBlob(name, new Blob([text], { type: 'application/json' }));
     return name;
   }
-  const { closeEnvelope } = await import('../store/envelope.ts');
+  const { closedWith } = await import('./apart/envelopes.ts');
   const name = fileName(label, 'tidemark.json.age');
-  saveBlob(
-    name,
-    new Blob([await closeEnvelope(text, passphrase)], { type: 'application/octet-stream' }),
-  );
+  const sealed = await closedWith(new Blob([text]), passphrase);
+  saveBlob(name, new Blob([sealed], { type: 'application/octet-stream' }));
   return name;
 }

@@ -12,6 +12,7 @@ import {
   type Rows,
   type Table,
 } from '../store/rows.ts';
+import { slices } from '../store/slices.ts';
 import type { Keeping } from './keeping.svelte.ts';
 import { PartRows, type Part, type PartRow } from './partRows.ts';
 
@@ -63,7 +64,7 @@ interface Base<T> {
 /** More rounds than two windows could need for one change. */
 const ROUNDS = 20;
 
-export class Sync<T> {
+export class Sync<T extends object> {
   readonly #shape: Shape<T>;
   readonly #keeping: Keeping;
   readonly #base = new Map<string, Base<T>>();
@@ -74,6 +75,8 @@ export class Sync<T> {
   readonly #kept = new Set<string>();
   /** Rows of the bin that are taken by what another window removed: what goes here lies beside it. */
   readonly #apart = new Set<string>();
+  /** Texts made ahead of what waits to be written. */
+  readonly #texts = new WeakMap<T, string>();
   readonly #parts = new PartRows();
   readonly #opened: Promise<Rows>;
   #answer: (rows: Rows) => void = () => undefined;
@@ -99,13 +102,21 @@ export class Sync<T> {
 
   /** Everything as text by id: what is shown here, and what is stored and not understood. */
   texts(): Map<string, string> {
-    const shown = [...this.#shape.shown()].map(
-      ([id, value]) => [id, this.#shape.write(value)] as const,
-    );
-    return new Map([
-      ...this.unread.map((id) => [id, this.#base.get(id)?.text ?? ''] as const),
-      ...shown,
-    ]);
+    const looked = this.look();
+    const ids = new Set([...this.unread, ...this.#shape.shown().keys()]);
+    return new Map([...ids].map((id) => [id, looked.get(id) ?? '']));
+  }
+
+  /** The same as it is now, each text made when it is asked for. */
+  look(): { get(id: string): string | undefined } {
+    const shown = this.#shape.shown();
+    const unread = new Map(this.unread.map((id) => [id, this.#base.get(id)?.text ?? '']));
+    return {
+      get: (id) => {
+        const value = shown.get(id);
+        return value === undefined ? unread.get(id) : this.#shape.write(value);
+      },
+    };
   }
 
   /** Ids of what was written after a moment, ms since 1970, or is not written yet. */
@@ -157,6 +168,7 @@ export class Sync<T> {
       const rows = await this.#opened;
       await this.#shape.ready?.();
       for (let round = 0; round < ROUNDS; round++) {
+        await this.#writeAhead();
         const shown = this.#shape.shown();
         const own = this.#changes();
         const beside = this.#beside;
@@ -199,6 +211,17 @@ export class Sync<T> {
     }
   }
 
+  /** Makes the texts of what differs from the store, of which there may be very many, in slices. */
+  async #writeAhead(): Promise<void> {
+    const pause = slices();
+    for (const [id, value] of this.#shape.shown()) {
+      if (this.#base.get(id)?.value === value || this.#texts.has(value)) continue;
+      this.#texts.set(value, this.#shape.write(value));
+      const rest = pause();
+      if (rest) await rest;
+    }
+  }
+
   /** What differs from the store. What is not understood there is left alone. */
   #changes(): Change[] {
     const { table, write } = this.#shape;
@@ -207,7 +230,7 @@ export class Sync<T> {
     for (const [id, value] of shown) {
       const base = this.#base.get(id);
       if (base?.value === value) continue;
-      const text = write(value);
+      const text = this.#texts.get(value) ?? write(value);
       if (base?.text === text) this.#base.set(id, { ...base, value });
       else changes.push({ table, id, base: base?.rev, text });
     }

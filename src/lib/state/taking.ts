@@ -32,11 +32,11 @@ const WAYS: Readonly<Record<Standing, readonly Way[]>> = {
   changed: ['leave', 'replace', 'add'],
 };
 
-/** Each child of a bundle beside the one here that has its address. */
-export function offersOf(children: readonly BundleChild[], shelf: readonly Kept[]): Offer[] {
+/** Lays children of one bundle beside those here, each by the address it goes by. */
+export function offering(shelf: readonly Kept[]): (child: BundleChild) => Offer {
   const known = new Map(shelf.map((kept) => [addressOf(kept.id), kept]));
   const taken = new Set<string>();
-  return children.map(({ addresses, id, record }) => {
+  return ({ addresses, id, record }) => {
     const here = addresses.map((address) => known.get(address)).find((kept) => kept !== undefined);
     const same = here && caseText(here.record) === caseText(record);
     // one that stands twice in a bundle is two children, of which only one can keep the name
@@ -45,8 +45,12 @@ export function offersOf(children: readonly BundleChild[], shelf: readonly Kept[
     const standing: Standing = !here ? 'new' : same ? 'same' : 'changed';
     const points = here && !same ? differences(rawOf(here.record), rawOf(record)) : [];
     return { record, standing, here, id: free, ways: WAYS[standing], points };
-  });
+  };
 }
+
+/** Each child of a bundle beside the one here that has its address. */
+export const offersOf = (children: readonly BundleChild[], shelf: readonly Kept[]): Offer[] =>
+  children.map(offering(shelf));
 
 /** What is put on the desk: records under the id of the one they replace, or under one of their own. */
 export const takenFrom = (offers: readonly { offer: Offer; way: Way }[]): Kept[] =>

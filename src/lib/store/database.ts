@@ -16,10 +16,14 @@ import {
   type Trouble,
 } from './rows.ts';
 import { DATABASE } from './names.ts';
+import { inSlices } from './slices.ts';
 import { LATEST, VERSIONS } from './versions.ts';
 
 /** IndexedDB counts whole numbers; Dexie's versions are tenths of them. */
 const NATIVE = 10;
+
+/** So many rows are asked of the browser at once. */
+const ROWS_AT_ONCE = 50;
 
 /** A row as it may be found: by an older page that is still open it is written in the older form. */
 type Found = Partial<StoredRow> & { text?: unknown };
@@ -140,6 +144,18 @@ async function prepare(database: Dexie, seed: Opening['seed'] & {}, codec: Codec
   });
 }
 
+/** Every row, a few at a time: to hand over all at once would hold the page up. */
+async function allOf(table: DexieTable<Found, string>): Promise<Found[]> {
+  const rows = await table.orderBy(':id').limit(ROWS_AT_ONCE).toArray();
+  for (let read = rows.length; read === ROWS_AT_ONCE;) {
+    const rest = table.where(':id').above(rows.at(-1)?.id);
+    const part = await rest.limit(ROWS_AT_ONCE).toArray();
+    rows.push(...part);
+    read = part.length;
+  }
+  return rows;
+}
+
 function rowsOf(database: Dexie, codec: Codec, isNewer: boolean, isOutdated: () => boolean): Rows {
   const has = new Set(database.tables.map(({ name }) => name));
   const tableOf = (table: Table): DexieTable<Found, string> => database.table(table);
@@ -147,8 +163,8 @@ function rowsOf(database: Dexie, codec: Codec, isNewer: boolean, isOutdated: () 
     kind: isNewer ? 'newer' : 'kept',
     read: async (table) => {
       if (!has.has(table)) return [];
-      const rows = await tableOf(table).toArray();
-      return Promise.all(rows.map((row) => entryOf(row, table, codec)));
+      const rows = await database.transaction('r', table, () => allOf(tableOf(table)));
+      return inSlices(rows, (row) => entryOf(row, table, codec));
     },
     one: async ({ table, id }) => {
       const row = has.has(table) ? await tableOf(table).get(id) : undefined;
@@ -159,10 +175,8 @@ function rowsOf(database: Dexie, codec: Codec, isNewer: boolean, isOutdated: () 
       if (isOutdated()) throw new StoreError('outdated');
       if (changes.length === 0) return { ok: true, revs: [] };
       // encoded before and decoded after, since a transaction waits for nothing but the database
-      const rows = await Promise.all(
-        changes.map(async (change) =>
-          change.text === undefined ? undefined : await rowOf(change, codec),
-        ),
+      const rows = await inSlices(changes, (change) =>
+        change.text === undefined ? undefined : rowOf(change, codec),
       );
       let clashing: { change: Change; row: Found | undefined }[] = [];
       try {
@@ -170,10 +184,16 @@ function rowsOf(database: Dexie, codec: Codec, isNewer: boolean, isOutdated: () 
           'rw',
           [...new Set(changes.map(({ table }) => table))],
           async () => {
-            const there = await Promise.all(changes.map(({ table, id }) => tableOf(table).get(id)));
-            clashing = changes
-              .map((change, i) => ({ change, row: there[i] }))
-              .filter(({ change, row }) => change.base !== ANY && revOf(row) !== change.base);
+            const asked = changes.filter(({ base }) => base !== ANY);
+            for (let at = 0; at < asked.length; at += ROWS_AT_ONCE) {
+              const part = asked.slice(at, at + ROWS_AT_ONCE);
+              const there = await Promise.all(part.map(({ table, id }) => tableOf(table).get(id)));
+              clashing = clashing.concat(
+                part
+                  .map((change, i) => ({ change, row: there[i] }))
+                  .filter(({ change, row }) => revOf(row) !== change.base),
+              );
+            }
             if (clashing.length > 0) return;
             for (const [i, { table, id }] of changes.entries()) {
               const row = rows[i];
@@ -195,7 +215,8 @@ function rowsOf(database: Dexie, codec: Codec, isNewer: boolean, isOutdated: () 
     },
     watch: (table, changed) => {
       if (has.has(table))
-        liveQuery(() => tableOf(table).toArray()).subscribe({
+        // one row is asked for, by the order of all: so every row is watched, and not all are read
+        liveQuery(() => tableOf(table).orderBy(':id').limit(1).toArray()).subscribe({
           next: () => Dexie.ignoreTransaction(changed),
           error: () => undefined,
         });

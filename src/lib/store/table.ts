@@ -6,6 +6,8 @@ import { isHeavyTable } from './tableWeight.ts';
 
 export const MAX_TABLE_BYTES = 1_000_000;
 export const MAX_ROWS = 500;
+/** With blank lines among the rows; more are not read to their end. */
+const MOST_LINES = 10 * MAX_ROWS;
 
 export type TableProblem =
   | { code: 'too-large'; megabytes: number }
@@ -36,6 +38,7 @@ export function readCsv(text: string): TableFile {
     {
       header: true,
       skipEmptyLines: 'greedy',
+      preview: MOST_LINES,
       transformHeader: (name) => name.trim().toLowerCase(),
     },
   );
@@ -46,7 +49,8 @@ export function readCsv(text: string): TableFile {
   const unknown = names.filter((name) => !isColumn(name));
   if (unknown.length > 0) return refuse({ code: 'unknown-columns', unknown: unknown.slice(0, 5) });
   if (data.length === 0) return refuse({ code: 'no-rows' });
-  if (data.length > MAX_ROWS) return refuse({ code: 'too-many-rows', limit: MAX_ROWS });
+  if (data.length > MAX_ROWS || meta.truncated)
+    return refuse({ code: 'too-many-rows', limit: MAX_ROWS });
   const cell = (row: Record<string, string | undefined>, column: Column): string =>
     (row[column] ?? '').trim();
   return {

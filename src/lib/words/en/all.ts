@@ -23,6 +23,7 @@ export * as recording from './recording.ts';
 export * as quiz from './quiz.ts';
 export * as quizWhy from './quizWhy.ts';
 export * as quizPages from './quizPages.ts';
+export * as reading from './reading.ts';
 export * as renewal from './renewal.ts';
 export * as report from './report.ts';
 export * as share from './share.ts';

@@ -71,6 +71,8 @@ export const incoming = {
   child: (born: string, visits: number, findings: number): string =>
     `born ${born}, ${counted(visits, 'visit', 'visits')}, ${counted(findings, 'finding', 'findings')}`,
   how: 'What to do with it',
+  rest: (n: number): string =>
+    `${n} more are not listed yet. Of them, what is new is added, and what is here already is left out.`,
   standing: {
     new: 'not here yet',
     same: 'here already, and the same',
