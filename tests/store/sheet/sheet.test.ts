@@ -184,6 +184,16 @@ test('a mapping is kept by name and fits a sheet whose columns stand in another 
   expect(newMappings(shelf).now).toEqual([]);
 });
 
+test('a row far below many empty ones is read, or the sheet is refused; none is left out unsaid', () => {
+  const sheet = (blank: number): string =>
+    `reflex,response\nmoro,elicited\n${'\n'.repeat(blank)}atnr,weak`;
+  for (const blank of [0, 100, 6000]) {
+    const read = readSheet(sheet(blank));
+    expect(read.ok && read.sheet.rows.map(({ cells }) => cells[0])).toEqual(['moro', 'atnr']);
+  }
+  expect(readSheet(sheet(20_000))).toMatchObject({ ok: false, problem: { code: 'too-many-rows' } });
+});
+
 describe('hostile sheets', () => {
   const rows = fc
     .array(

@@ -5,6 +5,8 @@ import { isHeavyTable } from '../tableWeight.ts';
 
 export const MAX_SHEET_BYTES = 2_000_000;
 export const MAX_SHEET_ROWS = 5000;
+/** Lines that are read on, empty ones too. */
+const MOST_LINES = 2 * MAX_SHEET_ROWS;
 /** Two for every reflex, and what is said of the child and the visit. */
 export const MAX_SHEET_COLUMNS = 160;
 /** A cell longer than this is no finding; notes are bounded by the record. */
@@ -62,9 +64,9 @@ export function readSheet(text: string): ReadSheet {
   const large = sheetTooLarge(text.length);
   if (large) return refuse(large);
   if (text.includes('\0') || isHeavyTable(text)) return refuse({ code: 'no-table' });
-  const { data } = Papa.parse<string[]>(text.replace(/^\uFEFF/, ''), {
+  const { data, meta } = Papa.parse<string[]>(text.replace(/^\uFEFF/, ''), {
     delimitersToGuess: [',', ';', '\t', '|'],
-    preview: MAX_SHEET_ROWS + 50,
+    preview: MOST_LINES,
   });
   const numbered = data.map((cells, index) => ({
     number: index + 1,
@@ -76,7 +78,9 @@ export function readSheet(text: string): ReadSheet {
   if (header.length > MAX_SHEET_COLUMNS)
     return refuse({ code: 'too-many-columns', limit: MAX_SHEET_COLUMNS });
   if (rest.length === 0) return refuse({ code: 'no-rows' });
-  if (rest.length > MAX_SHEET_ROWS) return refuse({ code: 'too-many-rows', limit: MAX_SHEET_ROWS });
+  // what was not read on is not left out unsaid
+  if (rest.length > MAX_SHEET_ROWS || meta.truncated)
+    return refuse({ code: 'too-many-rows', limit: MAX_SHEET_ROWS });
   const long = rest.find(({ cells }) => cells.some((cell) => cell.length > MAX_CELL));
   if (long) return refuse({ code: 'long-cell', row: long.number, limit: MAX_CELL });
   return { ok: true, sheet: { header, rows: rest } };

@@ -45,7 +45,7 @@ export function sheetSentence(problem: SheetProblem): string {
     case 'no-rows':
       return 'The table has names of columns and no row below them.';
     case 'too-many-rows':
-      return `The table has more than ${problem.limit} rows. Divide it.`;
+      return `The table has more than ${problem.limit} rows, or as many empty ones. Divide it, or take the empty ones out.`;
     case 'too-many-columns':
       return `The table has more than ${problem.limit} columns. Take out those that hold no findings.`;
     case 'long-cell':
