@@ -3,9 +3,22 @@ import type { FamilyChart } from '../handout/model.ts';
 
 type Tick = FamilyChart['ticks'][number];
 
-/** Shares of the axis a word is kept from its neighbours, on a wide page and on a narrow one. */
-const WIDE = 0.16;
-const NARROW = 0.3;
+/** Shares of the axis that words take with the air beside them, on a wide page and on a narrow one. */
+const WIDE = 0.15;
+const NARROW = 0.29;
+
+/** So near to an end of the axis words begin or end at their place, so that they stay on the page. */
+const EDGE = 0.12;
+
+/** How words stand to their place at a share of the axis. */
+export const anchorAt = (share: number): 'start' | 'middle' | 'end' =>
+  share < EDGE ? 'start' : share > 1 - EDGE ? 'end' : 'middle';
+
+/** The middle of words that take so much of the axis. */
+function middleAt(share: number, takes: number): number {
+  const anchor = anchorAt(share);
+  return anchor === 'middle' ? share : anchor === 'start' ? share + takes / 2 : share - takes / 2;
+}
 
 /**
  * The ticks that find room, in order: birth and the due date first, then the last, then by age.
@@ -20,14 +33,13 @@ export function tickShares({
   const [first, ...rest] = ticks;
   const last = rest.pop();
   const wanted = [first, last, ...rest].filter((tick) => tick !== undefined);
-  const fitting = (apart: number): Tick[] =>
-    wanted.reduce<Tick[]>(
-      (kept, tick) =>
-        kept.every((other) => Math.abs(share(other) - share(tick)) >= apart)
-          ? [...kept, tick]
-          : kept,
-      [],
-    );
+  const fitting = (takes: number): Tick[] =>
+    wanted.reduce<Tick[]>((kept, tick) => {
+      const middle = middleAt(share(tick), takes);
+      return kept.every((other) => Math.abs(middleAt(share(other), takes) - middle) >= takes)
+        ? [...kept, tick]
+        : kept;
+    }, []);
   const narrow = fitting(NARROW);
   return fitting(WIDE)
     .toSorted((a, b) => a.axisDay - b.axisDay)
