@@ -8,7 +8,7 @@ import type { FamilyPage, Sentence } from '../../src/lib/handout/model.ts';
 import { sentencesOf } from '../../src/lib/handout/page.ts';
 import { slidesOf } from '../../src/lib/handout/slides.ts';
 import { FAMILY_WORDS } from '../../src/lib/words/family.ts';
-import { childCase } from '../support/kestrel.ts';
+import { childCase, type ShortVisit } from '../support/kestrel.ts';
 import { CHILDREN, pageOf, pagesOf, records, textOf } from './pages.ts';
 
 const childOf = (label: string): Case => CHILDREN.find(([one]) => one === label)![1];
@@ -29,9 +29,12 @@ describe('what came back', () => {
   });
 
   test('what never went on the other side is still there, and that side is named too', () => {
-    const visit = (on: string, left: 'elicited' | 'not-elicited') => ({
-      on: on as CivilDate,
-      findings: [['atnr', 'left', left] as const, ['atnr', 'right', 'elicited'] as const],
+    const visit = (on: string, left: 'elicited' | 'not-elicited'): ShortVisit => ({
+      on,
+      findings: [
+        ['atnr', 'left', left],
+        ['atnr', 'right', 'elicited'],
+      ],
     });
     const record = childCase(TERM, [
       visit('2025-12-01', 'elicited'),
