@@ -18,11 +18,54 @@ test('a sentence in other words is kept, marked, taken back and undone', async (
   await expect(pace).toHaveText('Ring Rowan on Mondays.');
 });
 
+test('signs around a word are kept as they were typed, on the page, on paper and on the slides', async ({
+  page,
+}) => {
+  const words = 'Ask for <b>Rosa</b> <img src=x onerror="globalThis.ran=1"> on Mondays.';
+  await open(page, '#/family?visit=3');
+  const pace = page.locator('[data-key="help.pace"]');
+  await pace.fill(words);
+  await pace.press('Enter');
+  await expect(paper(page).getByText('* Written by your clinic')).toBeVisible();
+  await expect(page.locator('.sheet')).toContainText(words);
+  await open(page, '#/show?visit=3');
+  for (let at = 0; at < 40; at += 1) {
+    if (((await page.locator('.show div.words').textContent()) ?? '').includes(words)) break;
+    await page.keyboard.press('ArrowRight');
+  }
+  await expect(page.locator('.show div.words')).toContainText(words);
+  await page.keyboard.press('Escape');
+  await expect(page.locator('.show')).toHaveCount(0);
+  await page.reload();
+  await expect(pace).toHaveText(words);
+  expect(await page.evaluate(() => 'ran' in globalThis)).toBe(false);
+});
+
+test('words that cannot be kept say why, and stand there when one comes back', async ({ page }) => {
+  await open(page, '#/family?visit=3');
+  const pace = page.locator('[data-key="help.pace"]');
+  const long = 'a '.repeat(2100).trim();
+  await pace.fill(long);
+  await pace.press('Enter');
+  const why = page.getByRole('alert').getByText('keep it to 4000 characters');
+  await expect(why).toBeVisible();
+  await page.getByRole('link', { name: 'Show to the family' }).click();
+  await expect(page.locator('.show h1')).toBeVisible();
+  await page.keyboard.press('Escape');
+  await expect(page.locator('.show')).toHaveCount(0);
+  await expect(pace).toHaveText(long);
+  await expect(why).toBeVisible();
+  await pace.fill('Ask for Rosa.');
+  await pace.press('Enter');
+  await expect(why).toHaveCount(0);
+  await expect(pace).toHaveText('Ask for Rosa.');
+});
+
 test('what asks to be discussed and is left off is to be talked about', async ({ page }) => {
   await open(page, '#/family?visit=3');
   await page.getByRole('checkbox', { name: /^Crossed extension/ }).uncheck();
-  await expect(page.getByText('Asks to be discussed, and is left off')).toBeVisible();
-  await expect(page.locator('[data-section="talk"]')).toContainText('the other leg going straight');
+  await expect(page.getByText('To be discussed, and left off')).toBeVisible();
+  await expect(page.locator('[data-section="talk"]')).toContainText('The other leg going straight');
 });
 
 test('where few were looked at, it says so', async ({ page }) => {

@@ -90,6 +90,21 @@ test('the figure moves until it is held; the chart has words for ticks and no so
   await expect(page.locator('.show ul.unseen li')).toHaveCount(bands);
 });
 
+test('on a phone it says how far one has come, and the emergency number needs no scrolling', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await open(page, '#/show');
+  await expect(place(page)).toBeVisible();
+  await reach(page, /Call right away/);
+  const last = page.locator('.show .words p').last();
+  await expect(last).toContainText('emergency number');
+  await expect(last).toBeInViewport({ ratio: 1 });
+  const isCut = () =>
+    page.locator('.show .slide').evaluate((node) => node.scrollHeight > node.clientHeight + 1);
+  expect(await isCut()).toBe(false);
+});
+
 test('no word of a verdict and nothing red on any slide', async ({ page }) => {
   await page.emulateMedia({ reducedMotion: 'reduce' }); // every moment of a figure at once
   await open(page, '#/show');

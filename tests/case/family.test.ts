@@ -74,12 +74,12 @@ describe('is refused', () => {
     ['markup in a name', { ...good, calledName: '<b>Wren</b>' }, /Name used at home.*markup/],
     ['a name over two lines', { ...good, calledName: 'a\nb' }, /Name used at home/],
     [
-      'markup in an edit',
+      'an edit with a sign that cannot be seen',
       {
         ...good,
-        pages: [{ ...page, edits: [{ key: 'title', language: 'en', text: '<script>', over: '' }] }],
+        pages: [{ ...page, edits: [{ key: 'title', language: 'en', text: 'a\u202eb', over: '' }] }],
       },
-      /Edited sentence of the family’s page.*markup/,
+      /Edited sentence of the family’s page.*cannot be seen/,
     ],
     [
       'more reflexes than a page tells of',
@@ -89,5 +89,10 @@ describe('is refused', () => {
   ])('%s', (_, family, sentence) => {
     expect(said(good)).toBe('taken');
     expect(said(family)).toMatch(sentence);
+  });
+
+  test('but not a tag in an edit: it is words, and stays as it was typed', () => {
+    const edits = [{ key: 'title', language: 'en', text: 'Ask for <b>Rosa</b>.', over: '' }];
+    expect(said({ ...good, pages: [{ ...page, edits }] })).toBe('taken');
   });
 });

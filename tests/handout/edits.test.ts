@@ -24,7 +24,7 @@ const plain = fc
   .string({
     minLength: 1,
     maxLength: 60,
-    unit: fc.constantFrom('a', 'b', ' ', 'Ä', 'ñ', 'é', '.', ',', '?'),
+    unit: fc.constantFrom('a', 'b', ' ', 'Ä', 'ñ', 'é', '.', ',', '?', '<b>', '</b>', '<', '&'),
   })
   .filter((text) => text.trim() !== '');
 

@@ -334,12 +334,12 @@ describe('dates', () => {
             (f) => f.reflex === reflex && f.side === side && isAnswer(f),
           );
           if (!item || !isTold || !every || item.attention === 'discuss') continue;
-          if (every < addDays(visit.on, 14)) continue;
+          if (every < addDays(visit.on, 14) || every <= record.visits.at(-1)!.on) continue;
           seen += 1;
           expect(item.next.map(({ text }) => text).join(' ')).toContain(written(every, page.tag));
         }
       }
-    expect(seen).toBeGreaterThan(15);
+    expect(seen).toBeGreaterThan(10);
   });
 });
 

@@ -100,16 +100,20 @@ describe.each(LANGUAGES)('the page in %s', (language) => {
     const places = {
       ...words.child({ calledName: '', pronoun: 'name' }),
       state: words.states.drowsy,
+      side: words.sides.right,
     };
     const counted = (text: string): { text: string; counts: Counts } => {
       const filled = fill(text, places);
       return { text: filled, counts: countsOf(filled, language) };
     };
     const saw = counted(words.saw['not-counted'].both);
-    const means = MEANINGS.flatMap((meaning) => [
-      counted(words.means[meaning].firm),
-      counted(words.means[meaning].open),
-    ]);
+    const means = MEANINGS.flatMap((meaning) => {
+      const { oneSide, ...graded } = words.means[meaning];
+      return [graded, ...(oneSide ? [oneSide] : [])].flatMap(({ firm, open }) => [
+        counted(firm),
+        counted(open),
+      ]);
+    });
     let looked = 0;
     for (const reflex of FAMILY_REFLEXES) {
       const plain = counted(`${words.reflexes[reflex].name}.\n${words.reflexes[reflex].did}`);
@@ -119,7 +123,7 @@ describe.each(LANGUAGES)('the page in %s', (language) => {
         expectEasy(counts, language, [plain.text, saw.text, meant.text].join('\n'));
       }
     }
-    expect(looked).toBe(44 * MEANINGS.length * 2);
+    expect(looked).toBeGreaterThanOrEqual(44 * MEANINGS.length * 2);
   });
 
   /** Ours: words of the trade, and words that judge a child. Names of reflexes in brackets are exempt. */

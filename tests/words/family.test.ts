@@ -4,7 +4,13 @@ import { describe, expect, it, test } from 'vitest';
 import { addDays, parseCivil, writtenDate } from '../../src/lib/age/civil.ts';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
 import { LANGUAGES, PRONOUNS } from '../../src/lib/case/family.ts';
-import { FAMILY_WORDS, MEANINGS, REFLEX_SENTENCES, SENTENCES } from '../../src/lib/words/family.ts';
+import {
+  FAMILY_WORDS,
+  MEANINGS,
+  REFLEX_SENTENCES,
+  SENTENCES,
+  type AboutAge,
+} from '../../src/lib/words/family.ts';
 import { FAMILY_REFLEXES } from '../../src/lib/words/familyReflexes.ts';
 
 /** Every text of a language with the path to it. */
@@ -28,10 +34,14 @@ describe.each(LANGUAGES)('%s', (language) => {
 
   it('leaves no key out and no text empty', () => {
     for (const id of SENTENCES) expect(words.sentences[id], id).toMatch(/[.:]$/);
-    for (const id of REFLEX_SENTENCES) expect(words.aboutReflex[id], id).toMatch(/\.$/);
+    // what is to be talked about is a name in a list
+    for (const id of REFLEX_SENTENCES)
+      expect(words.aboutReflex[id], id).toMatch(id === 'talk' ? /^\{reflex\}$/ : /\.$/);
     for (const id of MEANINGS) {
       expect(words.means[id].firm, id).toMatch(/\.$/);
       expect(words.means[id].open, id).toMatch(/\.$/);
+      for (const text of Object.values(words.means[id].oneSide ?? {}))
+        expect(text, id).toMatch(/\{side\}.*\.$/);
     }
     for (const id of FAMILY_REFLEXES) {
       expect(words.reflexes[id].name, id).toMatch(/^\p{Ll}/u);
@@ -71,7 +81,9 @@ describe.each(LANGUAGES)('%s', (language) => {
 
   it('hedges where the sources do not agree', () => {
     for (const meaning of ['talk-still-there', 'there', 'away', 'fading', 'may-come'] as const)
-      expect(words.means[meaning].open).toMatch(/\bmay\b|puede|tal vez/i);
+      expect(words.means[meaning].open).toMatch(
+        /\bmay\b|some of our guides|puede|tal vez|algunas de nuestras guías/i,
+      );
   });
 
   it('writes a date as the platform writes it in that language (Unicode CLDR by way of Intl)', () => {
@@ -98,4 +110,50 @@ test('dates and ages are written out as people say them', () => {
   expect(FAMILY_WORDS.en.span(age)).toBe('1 month and 2 weeks');
   expect(FAMILY_WORDS.es.span(age)).toBe('1 mes y 2 semanas');
   expect(FAMILY_WORDS.es.span({ ...age, unit: 'weeks', weeks: 0, days: 1 })).toBe('1 día');
+  expect(FAMILY_WORDS.en.span({ ...age, months: 2, weeks: 4 })).toBe('almost 3 months');
+  expect(FAMILY_WORDS.es.span({ ...age, months: 2, weeks: 4 })).toBe('casi 3 meses');
+});
+
+test('about an age: at one, between two, and from when it is counted', () => {
+  const weeks = (count: number, clock: AboutAge['clock'] = 'age') =>
+    ({ unit: 'weeks', count, clock }) as const;
+  const months = (count: number, clock: AboutAge['clock'] = 'age') =>
+    ({ unit: 'months', count, clock }) as const;
+  const said: [AboutAge, AboutAge, en: string, es: string][] = [
+    [months(9), months(9), 'at about 9 months', 'hacia los 9 meses'],
+    [weeks(1), weeks(1), 'at about 1 week', 'hacia la primera semana'],
+    [months(6), months(9), 'at about 6 to 9 months', 'entre los 6 y los 9 meses'],
+    [weeks(6), weeks(7), 'at about 6 to 7 weeks', 'entre las 6 y las 7 semanas'],
+    [weeks(6), months(3), 'at about 6 weeks to 3 months', 'entre las 6 semanas y los 3 meses'],
+    [weeks(0), weeks(6), 'between birth and about 6 weeks', 'entre el nacimiento y las 6 semanas'],
+    [
+      months(6, 'due'),
+      months(9, 'due'),
+      'at about 6 to 9 months after the due date',
+      'entre los 6 y los 9 meses desde la fecha prevista',
+    ],
+    [
+      weeks(0, 'due'),
+      weeks(2, 'due'),
+      'between the due date and about 2 weeks after it',
+      'entre la fecha prevista y 2 semanas después',
+    ],
+    [weeks(0, 'due'), weeks(0, 'due'), 'around the due date', 'hacia la fecha prevista'],
+    [
+      weeks(-4, 'due'),
+      weeks(-4, 'due'),
+      'about 4 weeks before the due date',
+      '4 semanas antes de la fecha prevista',
+    ],
+    [
+      months(23, 'due'),
+      months(26, 'birth'),
+      'between about 23 months after the due date and about 26 months after birth',
+      'entre los 23 meses desde la fecha prevista y los 26 meses desde el nacimiento',
+    ],
+  ];
+  for (const [from, to, en, es] of said) {
+    expect(FAMILY_WORDS.en.when(from, to)).toBe(en);
+    expect(FAMILY_WORDS.es.when(from, to)).toBe(es);
+  }
 });

@@ -73,7 +73,7 @@ function readEdits(raws: RawPage['edits'], read: Reader): FamilyEdit[] {
       read.oneOf(raw.language, LANGUAGES) ??
       read.refuse(at('familyLanguage'), unknown(raw.language, LANGUAGES));
     const key = read.text(raw.key, at('familyEdit'), MAX_KEY);
-    const text = read.text(raw.text, at('familyEdit'), MAX_NOTE);
+    const text = read.words(raw.text, at('familyEdit'), MAX_NOTE);
     const over = read.text(raw.over, at('familyEdit'), MAX_NOTE);
     if (!key) read.refuse(at('familyEdit'), { code: 'empty' });
     if (!language || seen.has(`${language} ${key}`)) return [];

@@ -20,9 +20,14 @@ export class Reader {
 
   /** Plain text up to a length. A tag in it is refused: a note is no page. */
   text(text: string, at: Place, limit: number): string {
-    if (text.length > limit) this.refuse(at, { code: 'too-long', limit });
     const markup = MARKUP.exec(text.slice(0, limit));
     if (markup) this.refuse(at, { code: 'markup', text: markup[0].slice(0, 40) });
+    return this.words(text, at, limit);
+  }
+
+  /** Words typed where they are read: a tag in them is seen there as the letters it is made of. */
+  words(text: string, at: Place, limit: number): string {
+    if (text.length > limit) this.refuse(at, { code: 'too-long', limit });
     if (CONTROL.test(text)) this.refuse(at, { code: 'control' });
     return text;
   }

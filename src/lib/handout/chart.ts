@@ -1,11 +1,16 @@
 /** The family's chart as data: a few bands on one axis, words in the place of ticks. */
 import { group } from 'd3';
+import type { Reflex } from '../atlas/types.ts';
 import { DAYS_PER_MONTH, TERM_DAYS, toAxisDay, type AxisDay } from '../age/axis.ts';
 import { agesAt } from '../case/case.ts';
 import { DEFAULT_LIMITS } from '../age/clocks.ts';
 import { isAnswer, isElicited, type Finding } from '../case/finding.ts';
 import { halfHeights, ridgeOf } from '../chart/ridge.ts';
+import type { RidgePiece } from '../chart/model.ts';
+import type { Compiled } from '../judge/expectation.ts';
 import type { JudgedVisit } from '../judge/judge.ts';
+import { changeBy, type ChangeBy } from '../judge/questions.ts';
+import { dateOf, isBornEarly, whenOn } from './about.ts';
 import type { FamilyBand, FamilyChart, FamilyMark, PageInput } from './model.ts';
 import type { Speaker } from './speaker.ts';
 import type { Stands } from './stands.ts';
@@ -19,17 +24,11 @@ const AHEAD_DAYS = 183;
 /** A birth nearer to the due date than this gets no word of its own: the two would touch. */
 const APART_DAYS = 21;
 
-const monthDay = (months: number): AxisDay => toAxisDay(TERM_DAYS + months * DAYS_PER_MONTH);
+/** The child's birth on the axis. */
+const startOf = (input: PageInput): AxisDay =>
+  toAxisDay(isBornEarly(input) ? input.record.child.birth.gestationalDays : TERM_DAYS);
 
-/** A place on the axis in words: weeks before the due date or birth, months after. */
-function placeWords(say: Speaker, day: number, isCorrected: boolean): string {
-  const { chart, span } = say.words;
-  const after = day - TERM_DAYS;
-  if (Math.abs(after) < DAYS_PER_MONTH / 2) return isCorrected ? chart.dueAt : chart.birthAt;
-  if (after > 0) return chart.months(Math.max(1, Math.round(after / DAYS_PER_MONTH)));
-  const weeks = Math.round(-after / 7);
-  return chart.before(span({ before: false, unit: 'weeks', months: 0, weeks, days: 0 }));
-}
+const monthDay = (months: number): AxisDay => toAxisDay(TERM_DAYS + months * DAYS_PER_MONTH);
 
 /** What the answers of one day come to: of unlike answers on one side, nothing can be told. */
 function markOf(found: readonly Finding[]): FamilyMark['mark'] {
@@ -61,44 +60,61 @@ function marksOf(
   });
 }
 
-/** When a band rises past one half and falls below it again, as days; null where it never does. */
-interface Span {
-  from: number;
-  to: number;
+/** Past two years a figure in months says less than "for years". */
+const isLong = (day: number): boolean => day > monthDay(24) + 1;
+
+/** When the sources expect it to come and to fade, by the same reckoning as the dates of the sentences. */
+function spanWords(say: Speaker, { group }: Reflex, compiled: Compiled, input: PageInput): string {
+  const { chart } = say.words;
+  const start = startOf(input);
+  const said = (text: string, { most, day }: ChangeBy): string => {
+    const [from, to] = [most ?? start, day ?? start].map((at) =>
+      dateOf(input, toAxisDay(Math.max(at, start))),
+    );
+    return say.fill(text, { when: whenOn(say, input, to!, from) });
+  };
+  const { last } = halfHeights(ridgeOf(compiled));
+  const comes = changeBy(compiled, 'to-appear');
+  const fades = changeBy(compiled, 'to-integrate');
+  const end = isLong(last)
+    ? chart.thenStays
+    : fades.day === null
+      ? ''
+      : said(group === 'feeding' ? chart.thenFeeds : chart.thenFades, fades);
+  if (last === -Infinity || (comes.day === null && end === '')) return chart.bandNone;
+  const begin =
+    comes.day === null
+      ? chart.comesUnsaid
+      : comes.day <= start
+        ? chart.fromBirth
+        : comes.day <= TERM_DAYS
+          ? chart.byDue
+          : said(chart.comes, comes);
+  return [begin, end].filter(Boolean).join(' ');
 }
 
-/** Past two years a figure in months says less than "for years". */
-const isLong = ({ to }: Span): boolean => to > monthDay(24) + 1;
+/** The last day of a band: where its shape has sunk to nothing. */
+const endOf = (ridge: readonly RidgePiece[]): number => Math.max(...ridge.map(({ to }) => to));
 
 function bandOf(
   say: Speaker,
   one: Stands,
   visits: readonly JudgedVisit[],
   input: PageInput,
-  isCorrected: boolean,
-): FamilyBand & { span: Span | null } {
-  const compiled = input.options.sheet.get(one.reflex.id);
-  const ridge = compiled ? ridgeOf(compiled) : [];
-  const { first, last } = halfHeights(ridge);
-  const span = last === -Infinity ? null : { from: first, to: last };
-  const { chart } = say.words;
-  const said = !span
-    ? chart.bandNone
-    : say.fill(isLong(span) ? chart.bandForYears : chart.band, {
-        from: placeWords(say, span.from, isCorrected),
-        to: isLong(span) ? '' : placeWords(say, span.to, isCorrected),
-      });
+): FamilyBand {
+  const { reflex } = one;
+  const compiled = input.options.sheet.get(reflex.id);
   const marks = marksOf(say, one, visits, input);
   const seen = marks.map(({ on, words }) =>
-    say.fill(chart.seen, { date: say.date(on), mark: words }),
+    say.fill(say.words.chart.seen, { date: say.date(on), mark: words }),
   );
+  const said = compiled ? spanWords(say, reflex, compiled, input) : say.words.chart.bandNone;
   return {
-    reflex: one.reflex,
-    name: say.nameOf(one.reflex),
-    ridge,
+    reflex,
+    name: say.nameOf(reflex),
+    ridge: compiled ? ridgeOf(compiled) : [],
     marks,
-    spoken: say.say(`chart.${one.reflex.id}`, [said, ...seen].join(' ')),
-    span,
+    spoken: say.say(`chart.${reflex.id}`, [said, ...seen].join(' ')),
   };
 }
 
@@ -116,9 +132,9 @@ export function chartOf(
   const ages = agesAt(record, upTo, input.options.limits ?? DEFAULT_LIMITS);
   const isCorrected = ages.counts === 'corrected';
   const shown = visits.filter(({ visit }) => visit.on <= upTo);
-  const bands = told.map((one) => bandOf(say, one, shown, input, isCorrected));
+  const bands = told.map((one) => bandOf(say, one, shown, input));
   const now = ages.axisDay;
-  const ends = bands.flatMap(({ span }) => (span && Number.isFinite(span.to) ? [span.to] : []));
+  const ends = bands.map(({ ridge }) => endOf(ridge)).filter((day) => !isLong(day));
   const far = Math.max(now + ROOM_DAYS, Math.min(Math.max(now, ...ends), now + AHEAD_DAYS));
   const last = MONTHS.find((months) => monthDay(months) >= far) ?? MONTHS.at(-1)!;
   const start = isCorrected ? birth.gestationalDays : TERM_DAYS;
@@ -137,7 +153,8 @@ export function chartOf(
     from: toAxisDay(Math.min(start, TERM_DAYS)),
     to: monthDay(last),
     ticks,
-    today: { axisDay: now, words: chart.today },
-    bands: bands.map(({ span: _, ...band }) => band),
+    today: { axisDay: now, words: input.shown ? chart.today : chart.last },
+    shape: chart.shape,
+    bands,
   };
 }

@@ -6,7 +6,7 @@ import { agesAt } from '../case/case.ts';
 import { answersOf, courseOf } from '../case/course.ts';
 import { isUnfitState, type Response } from '../case/finding.ts';
 import type { JudgedFinding } from '../judge/judge.ts';
-import { meantBy } from './meaning.ts';
+import { meantBy, type MeantOf } from './meaning.ts';
 import type { FamilyItem, Sentence } from './model.ts';
 import { nextOf, type Ahead } from './next.ts';
 import type { Speaker } from './speaker.ts';
@@ -82,17 +82,21 @@ function movedOf(say: Speaker, { reflex }: Stands, { input }: Ahead): Sentence[]
   return [];
 }
 
+/** A meaning in words; where it is true of one side alone, that side is named. */
+function meansText(say: Speaker, { meaning, firm, sides }: MeantOf): string {
+  const graded = say.words.means[meaning];
+  const [side, ...others] = sides;
+  const isOneSide = side !== undefined && side !== 'midline' && others.length === 0;
+  const { [firm ? 'firm' : 'open']: text } = (isOneSide && graded.oneSide) || graded;
+  return say.fill(text, { side: say.words.sides[side ?? 'midline'] });
+}
+
 function meansOf(say: Speaker, one: Stands) {
   const meant = meantBy(one.told);
   const [first = { meaning: 'cannot-tell-tried' as const, firm: true }] = meant;
-  const { reflex, told, attention } = one;
-  const places = { state: say.words.states[told[0]?.found.finding.state ?? 'not-recorded'] };
-  const said = meant.map(({ meaning, firm }, index) =>
-    say.say(
-      `item.${reflex.id}.means${index > 0 ? `.${index}` : ''}`,
-      say.words.means[meaning][firm ? 'firm' : 'open'],
-      places,
-    ),
+  const { reflex, attention } = one;
+  const said = meant.map((of, index) =>
+    say.say(`item.${reflex.id}.means${index > 0 ? `.${index}` : ''}`, meansText(say, of)),
   );
   if (attention === 'discuss') said.push(say.about(reflex, 'why-talk'));
   return { meaning: first.meaning, firm: first.firm, means: said };

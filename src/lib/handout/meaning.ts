@@ -1,4 +1,5 @@
 /** What a reflex means today, as codes: from the verdict, its firmness and what was raised on top. */
+import type { Side } from '../atlas/types.ts';
 import { isElicited } from '../case/finding.ts';
 import { attentionOf, worstFirst, type JudgedFinding } from '../judge/judge.ts';
 import type { Attention, Raised } from '../judge/rules/rule.ts';
@@ -9,6 +10,11 @@ export interface Meant {
   meaning: Meaning;
   /** Whether every source that speaks agrees. What a rule raised rests on no source and is firm. */
   firm: boolean;
+}
+
+/** What sides mean together; a meaning names the sides it is true of. */
+export interface MeantOf extends Meant {
+  sides: readonly Side[];
 }
 
 const TALK: Readonly<Record<string, Meaning>> = {
@@ -62,19 +68,26 @@ export function meaningsOf(found: JudgedFinding): Meant[] {
     .flatMap((one) => ofRaised(one) ?? [])
     .map((meaning): Meant => ({ meaning, firm: true }));
   const own: Attention = attentionOf(judged);
+  // what has come back is not "still" there
+  if (judged.verdict === 'persisting' && flags.some(({ meaning }) => meaning === 'talk-returned'))
+    return flags;
   return own === attention || flags.length === 0 ? [...flags, ofVerdict(found)] : flags;
 }
 
 /** What a reflex means over its sides: all reasons for the most that any side asks for, each once. */
-export function meantBy(told: readonly Told[]): Meant[] {
+export function meantBy(told: readonly Told[]): MeantOf[] {
   const [lead] = worstFirst(told.map(({ found }) => found));
   if (!lead) return [];
   const asks = lead.attention === 'discuss' || lead.attention === 'watch';
   const of = asks
     ? told.map(({ found }) => found).filter(({ attention }) => attention === lead.attention)
     : [lead];
-  const meant = new Map<Meaning, Meant>();
-  for (const { meaning, firm } of of.flatMap(meaningsOf))
-    meant.set(meaning, { meaning, firm: firm && (meant.get(meaning)?.firm ?? true) });
+  const meant = new Map<Meaning, MeantOf>();
+  for (const found of of)
+    for (const { meaning, firm } of meaningsOf(found)) {
+      const before = meant.get(meaning);
+      const sides = [...(before?.sides ?? []), found.finding.side];
+      meant.set(meaning, { meaning, firm: firm && (before?.firm ?? true), sides });
+    }
   return [...meant.values()];
 }

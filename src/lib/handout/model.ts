@@ -76,6 +76,8 @@ export interface FamilyChart {
   to: AxisDay;
   ticks: readonly { axisDay: AxisDay; words: string }[];
   today: { axisDay: AxisDay; words: string };
+  /** What the shape of a band is, for its legend. */
+  shape: string;
   bands: readonly FamilyBand[];
 }
 
@@ -134,4 +136,6 @@ export interface PageInput {
   clinic: Clinic | null;
   /** Another language than the one kept with the case. */
   language?: Language;
+  /** The day on which the page is made: what it awaited before is over. */
+  today?: CivilDate;
 }

@@ -1,11 +1,10 @@
 /** When what is told of may change: the dates that judgement awaits, and no other. */
-import type { AxisDay } from '../age/axis.ts';
-import { agesOn, dateAtAxisDay, DEFAULT_LIMITS } from '../age/clocks.ts';
 import { addDays, type CivilDate } from '../age/civil.ts';
 import { isAnswer, isElicited } from '../case/finding.ts';
 import { planFor, type Plan, type PlanLine } from '../judge/plan.ts';
 import { changeBy, type OpenQuestion } from '../judge/questions.ts';
-import { ageAhead, section } from './sections.ts';
+import { dateOf, isPast, overBy, whenOn } from './about.ts';
+import { section } from './sections.ts';
 import type { FamilySection, PageInput, Sentence } from './model.ts';
 import type { Speaker } from './speaker.ts';
 import type { Stands } from './stands.ts';
@@ -26,17 +25,21 @@ const WORDS = {
 export interface Ahead {
   input: PageInput;
   on: CivilDate;
+  /** What lies no later than this is over by now. */
+  over: CivilDate;
   plan: Plan;
 }
 
 export const aheadOf = (input: PageInput, on: CivilDate): Ahead => ({
   input,
   on,
+  over: overBy(input, on),
   plan: planFor(input.record, on, input.options),
 });
 
-const ageAt = (say: Speaker, { input }: Ahead, date: CivilDate): string =>
-  ageAhead(say, agesOn(input.record.child.birth, date, input.options.limits ?? DEFAULT_LIMITS));
+/** Whether a date is of use to wait for, then and now. */
+const isAhead = (date: CivilDate, { on, over }: Ahead): boolean =>
+  date >= addDays(on, NEAR_DAYS) && date > over;
 
 /** Of several sides the question that is answered last. */
 const latest = (questions: readonly OpenQuestion[]): OpenQuestion | undefined =>
@@ -45,12 +48,13 @@ const latest = (questions: readonly OpenQuestion[]): OpenQuestion | undefined =>
 function asked(say: Speaker, one: Stands, question: OpenQuestion, ahead: Ahead): Sentence[] {
   const { most, every, awaits } = question;
   if (!every) return [say.about(one.reflex, 'no-date')];
-  if (every < addDays(ahead.on, NEAR_DAYS)) return []; // the time is past: what it means has been said
-  const age = ageAt(say, ahead, every);
+  if (!isAhead(every, ahead)) return []; // the time is past: what it means has been said
   const { by, between } = WORDS[awaits];
-  return most && most > ahead.on && most < every
-    ? [say.about(one.reflex, between, { from: say.date(most), to: say.date(every), age })]
-    : [say.about(one.reflex, by, { date: say.date(every), age })];
+  const from = most && most > ahead.over && most < every ? most : every;
+  const when = whenOn(say, ahead.input, every, from);
+  return from < every
+    ? [say.about(one.reflex, between, { from: say.date(from), to: say.date(every), when })]
+    : [say.about(one.reflex, by, { date: say.date(every), when })];
 }
 
 /** Seen and expected: by when it goes, if every source that dates it lets it go and none keeps it for life. */
@@ -61,16 +65,13 @@ function goesLater(say: Speaker, one: Stands, ahead: Ahead): Sentence[] {
   if (one.reflex.group === 'feeding') return [];
   const { compiled } = lead.reading;
   if (compiled.windows.some(({ lifelong }) => lifelong)) return [];
-  const { day } = changeBy(compiled, 'to-integrate');
-  if (day === null) return [];
-  const date = dateOf(day, ahead);
-  return date > ahead.on
-    ? [say.about(one.reflex, 'goes-later', { date: say.date(date), age: ageAt(say, ahead, date) })]
-    : [];
+  const { day, most } = changeBy(compiled, 'to-integrate');
+  if (day === null || most === null) return [];
+  const [from, date] = [dateOf(ahead.input, most), dateOf(ahead.input, day)];
+  if (date <= ahead.over) return [];
+  const when = whenOn(say, ahead.input, date, from > ahead.over ? from : date);
+  return [say.about(one.reflex, 'goes-later', { date: say.date(date), when })];
 }
-
-const dateOf = (day: AxisDay, { input }: Ahead): CivilDate =>
-  dateAtAxisDay(input.record.child.birth, day, input.options.limits ?? DEFAULT_LIMITS);
 
 /** What comes next for one reflex. */
 export function nextOf(say: Speaker, one: Stands, ahead: Ahead): Sentence[] {
@@ -84,20 +85,21 @@ export function nextOf(say: Speaker, one: Stands, ahead: Ahead): Sentence[] {
   // a date beside what is to be talked about would soothe, or press, before anyone has looked closer
   if (one.attention === 'discuss') return [];
   const dated = question ? asked(say, one, question, ahead) : goesLater(say, one, ahead);
-  return one.attention === 'watch' ? [...dated, say.about(one.reflex, 'look-again')] : dated;
+  return one.attention === 'watch' && !isPast(ahead.input)
+    ? [...dated, say.about(one.reflex, 'look-again')]
+    : dated;
 }
 
 /** Reflexes that begin to come now and are not told of yet, with the date by which sources have them. */
-function comingOf(
-  { plan, on }: Ahead,
-  told: ReadonlySet<string>,
-): { line: PlanLine; date: CivilDate }[] {
+function comingOf(ahead: Ahead, told: ReadonlySet<string>): { line: PlanLine; date: CivilDate }[] {
+  const { plan, input } = ahead;
+  if (isPast(input)) return []; // what was to come then is a matter of a later page
   return [...plan.lines, ...plan.rest]
     .flatMap((line) => {
       const opening = line.why.find((why) => why.code === 'opening');
       const known = line.why.some(({ code }) => code === 'open-question');
       const date = opening?.code === 'opening' ? opening.date : null;
-      return date && date >= addDays(on, NEAR_DAYS) && !told.has(line.reflex.id) && !known
+      return date && isAhead(date, ahead) && !told.has(line.reflex.id) && !known
         ? [{ line, date }]
         : [];
     })
@@ -106,15 +108,15 @@ function comingOf(
 }
 
 export function nextSection(say: Speaker, ahead: Ahead, stands: readonly Stands[]): FamilySection {
-  const { on, input } = ahead;
+  const { over, input } = ahead;
   const { sheet } = input.record;
   const seen = new Set(stands.map(({ reflex }) => reflex.id));
   const visit =
-    sheet && sheet.on > on
+    sheet && sheet.on > over
       ? say.one('next.visit', { date: say.date(sheet.on) })
       : say.one('next.no-visit');
   const coming = comingOf(ahead, seen).map(({ line, date }) =>
-    say.about(line.reflex, 'soon-by', { date: say.date(date), age: ageAt(say, ahead, date) }),
+    say.about(line.reflex, 'soon-by', { date: say.date(date), when: whenOn(say, input, date) }),
   );
   return section(say, 'next', [visit, ...coming]);
 }

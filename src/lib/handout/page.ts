@@ -5,6 +5,7 @@
  */
 import { visitKey } from '../case/case.ts';
 import { NO_FAMILY, type PageChoice } from '../case/family.ts';
+import { isPast } from './about.ts';
 import { chartOf } from './chart.ts';
 import { choose } from './choose.ts';
 import { itemOf } from './items.ts';
@@ -15,6 +16,7 @@ import {
   helpSection,
   lookedSentences,
   section,
+  talkSection,
   todaySection,
   whoSection,
 } from './sections.ts';
@@ -38,24 +40,17 @@ export function familyPage(input: PageInput): FamilyPage {
   const base = shown ?? visits.at(-1);
   const stands = standsOf(visits, shown);
   const { told, toTalkAbout, isChosen } = choose(stands, settled.chosen);
+  const [looked, past] = [stands.length > 0, isPast(input)];
   const ahead = base ? aheadOf(input, base.visit.on) : undefined;
   const items = ahead ? told.map((one) => itemOf(say, one, ahead)) : [];
   const sections: FamilySection[] = [
     ...(base ? [whoSection(say, input, base)] : []),
     section(say, 'looked', lookedSentences(say, stands, told.length), items),
-    ...(toTalkAbout.length > 0
-      ? [
-          section(
-            say,
-            'talk',
-            toTalkAbout.map(({ reflex }) => say.about(reflex, 'talk')),
-          ),
-        ]
-      : []),
-    ...(stands.length > 0 ? [todaySection(say, stands)] : []),
+    ...(toTalkAbout.length > 0 ? [talkSection(say, toTalkAbout)] : []),
+    ...(looked ? [todaySection(say, stands, past)] : []),
     ...(ahead ? [nextSection(say, ahead, stands)] : []),
-    helpSection(say, base?.ages),
-    ...closingSections(say),
+    helpSection(say, base?.ages, looked),
+    ...closingSections(say, looked),
   ];
   const { title, labels, tag } = say.words;
   const clinic = family.clinic ?? input.clinic;
@@ -68,7 +63,7 @@ export function familyPage(input: PageInput): FamilyPage {
     sections,
     chart: chartOf(say, input, base, told),
     clinic: clinic && isFilled(clinic) ? clinic : null,
-    labels,
+    labels: past ? { ...labels, means: say.words.meantThen } : labels,
     candidates: stands.map(({ reflex, attention }): Candidate => {
       const isTold = told.some((one) => one.reflex === reflex);
       return { reflex, name: say.nameOf(reflex), attention, isTold };

@@ -1,10 +1,11 @@
 /** The parts of a family's page that are about the child as a whole: ages, today, help, when to call. */
-import { DAYS_PER_MONTH, DAYS_PER_WEEK, TERM_DAYS } from '../age/axis.ts';
-import { DEFAULT_LIMITS, type Ages } from '../age/clocks.ts';
+import { DAYS_PER_WEEK, TERM_DAYS } from '../age/axis.ts';
+import type { Ages } from '../age/clocks.ts';
 import { spokenAge, type SpokenAge } from '../age/spoken.ts';
 import type { CivilDate } from '../age/civil.ts';
 import { isAnswer } from '../case/finding.ts';
 import type { JudgedVisit } from '../judge/judge.ts';
+import { isBornEarly, isPast } from './about.ts';
 import type { FamilyItem, FamilySection, PageInput, Sentence } from './model.ts';
 import type { Speaker } from './speaker.ts';
 import type { Stands } from './stands.ts';
@@ -46,32 +47,6 @@ const inWeeks = (days: number): SpokenAge => ({
   days: days % DAYS_PER_WEEK,
 });
 
-/** Whole weeks below this, whole months from it on. */
-const WEEKS_BELOW_DAYS = 8 * DAYS_PER_WEEK;
-
-/** About how old: in whole weeks or months, 1 at least. */
-const aboutAge = (say: Speaker, days: number): string =>
-  say.words.span(
-    days < WEEKS_BELOW_DAYS
-      ? inWeeks(Math.max(1, Math.round(days / DAYS_PER_WEEK)) * DAYS_PER_WEEK)
-      : {
-          before: false,
-          unit: 'months',
-          months: Math.round(days / DAYS_PER_MONTH),
-          weeks: 0,
-          days: 0,
-        },
-  );
-
-/**
- * About the age that counts on a date ahead. Counted from the due date it says so, and until a week
- * after that date it is the age since birth.
- */
-export const ageAhead = (say: Speaker, ages: Ages): string =>
-  ages.counts === 'corrected' && ages.correctedDays >= DAYS_PER_WEEK
-    ? say.words.fromDue(aboutAge(say, ages.correctedDays))
-    : aboutAge(say, ages.chronologicalDays);
-
 const bornEarly = (say: Speaker, { due, gestationalDays }: Ages): Sentence =>
   say.one('who.born-early', {
     span: say.words.span(inWeeks(TERM_DAYS - gestationalDays)),
@@ -101,9 +76,8 @@ function doubt(say: Speaker, ages: Ages): Sentence[] {
 }
 
 export function whoSection(say: Speaker, input: PageInput, base: JudgedVisit): FamilySection {
-  const { record, visits, shown, options } = input;
+  const { record, visits, shown } = input;
   const { birth } = record.child;
-  const { pretermBelowDays } = options.limits ?? DEFAULT_LIMITS;
   const { ages } = base;
   const on = base.visit.on;
   const days = new Set(visits.map(({ visit }) => visit.on));
@@ -116,7 +90,7 @@ export function whoSection(say: Speaker, input: PageInput, base: JudgedVisit): F
           from: say.date(first),
           to: say.date(on),
         });
-  const early = birth.gestationalDays < pretermBelowDays;
+  const early = isBornEarly(input);
   return section(say, 'who', [
     say.one('who.born', { date: say.date(birth.born) }),
     ...(early ? [bornEarly(say, ages)] : []),
@@ -125,7 +99,7 @@ export function whoSection(say: Speaker, input: PageInput, base: JudgedVisit): F
       ? agesTwoWays(say, ages, birth.born)
       : [say.one('who.age', { age: ageOf(say, birth.born, on, ages.chronologicalDays) })]),
     ...doubt(say, ages),
-    ...([...days].some((day) => day > on) ? [say.one('who.newer')] : []),
+    ...(isPast(input) ? [say.one('who.newer')] : []),
   ]);
 }
 
@@ -136,43 +110,70 @@ const answered = (stands: readonly Stands[]): number =>
 /** How the page begins to tell what was looked at, and whether it can tell much. */
 export function lookedSentences(say: Speaker, stands: readonly Stands[], told: number): Sentence[] {
   if (stands.length === 0) return [say.one('looked.nothing')];
+  const isFew = answered(stands) < LITTLE;
   return [
     say.one('looked.intro'),
-    ...(answered(stands) < LITTLE ? [say.one('looked.few')] : []),
-    ...(stands.length > told ? [say.one('looked.more')] : []),
+    ...(isFew ? [say.one('looked.few')] : []),
+    ...(stands.length > told ? [say.one(isFew ? 'looked.few-more' : 'looked.more')] : []),
   ];
 }
 
-export function todaySection(say: Speaker, stands: readonly Stands[]): FamilySection {
+/** What is to be discussed and not told of: a sentence, and the names as its list. */
+export const talkSection = (say: Speaker, toTalkAbout: readonly Stands[]): FamilySection =>
+  section(say, 'talk', [
+    say.one('talk.intro'),
+    ...toTalkAbout.map(({ reflex }) => say.about(reflex, 'talk')),
+  ]);
+
+/** What all of it comes to. Nothing is said to be as expected of what could not be told. */
+export function todaySection(
+  say: Speaker,
+  stands: readonly Stands[],
+  isPast: boolean,
+): FamilySection {
   const asks = new Set(stands.map(({ attention }) => attention));
+  const isWhole = !asks.has('not-judged') && answered(stands) >= LITTLE;
   const overall = asks.has('discuss')
     ? 'today.talk'
     : asks.has('watch')
       ? 'today.watch'
-      : asks.has('fits')
-        ? 'today.fits'
-        : 'today.cannot-tell';
-  return section(say, 'today', [say.one(overall), say.one('today.one-sign')]);
+      : !asks.has('fits')
+        ? 'today.cannot-tell'
+        : isWhole
+          ? 'today.fits'
+          : 'today.fits-so-far';
+  // beside several things to talk about, "one sign alone" would soothe
+  const isOne = stands.filter(({ attention }) => attention === 'discuss').length <= 1;
+  const said = section(say, 'today', [
+    say.one(overall),
+    ...(isOne ? [say.one('today.one-sign')] : []),
+  ]);
+  return isPast ? { ...said, heading: say.say('heading.today', say.words.meantThen) } : said;
 }
 
 const ofIds = (say: Speaker, ...ids: readonly Parameters<Speaker['one']>[0][]): Sentence[] =>
   ids.map((id) => say.one(id));
 
-export function helpSection(say: Speaker, ages: Ages | undefined): FamilySection {
+/** @param looked whether anything was looked at: else there is nothing to be practised */
+export function helpSection(say: Speaker, ages: Ages | undefined, looked: boolean): FamilySection {
   const day = ages?.axisDay ?? TERM_DAYS;
   const atHome =
     day < TERM_DAYS
       ? []
       : [day < FLOOR_FROM_DAY ? 'tummy' : 'floor', ...(day < SLEEP_UNTIL_DAY ? ['sleep'] : [])];
   return section(say, 'help', [
-    ...ofIds(say, 'help.no-practice', 'help.daily'),
+    ...(looked ? [say.one('help.no-practice')] : []),
+    say.one('help.daily'),
     ...atHome.map((id) => say.one(`help.${id as 'tummy' | 'floor' | 'sleep'}`)),
     ...ofIds(say, 'help.pace'),
   ]);
 }
 
-/** What stands on every page, whatever was seen. */
-export const closingSections = (say: Speaker): FamilySection[] => [
+/**
+ * What stands on every page, whatever was seen.
+ * @param looked whether anything was looked at: else the page names no guides
+ */
+export const closingSections = (say: Speaker, looked: boolean): FamilySection[] => [
   section(say, 'call', ofIds(say, 'call.any', 'call.ask')),
   section(
     say,
@@ -189,5 +190,8 @@ export const closingSections = (say: Speaker): FamilySection[] => [
     ),
   ),
   section(say, 'clinic', []),
-  section(say, 'caution', ofIds(say, 'caution.instead', 'caution.limits', 'caution.guides')),
+  section(say, 'caution', [
+    ...ofIds(say, 'caution.instead', 'caution.limits'),
+    ...(looked ? [say.one('caution.guides')] : []),
+  ]),
 ];

@@ -1,33 +1,52 @@
 /** A family's page one idea at a time: what stands on the screen together, in order. */
 import type { FamilyItem, FamilyPage, Sentence } from './model.ts';
 
+export interface SlidePart {
+  label: string;
+  sentences: readonly string[];
+  /** They stand beneath each other as a list. */
+  isList?: boolean;
+}
+
 export interface Slide {
   /** Stable within a page. */
   id: string;
   heading: string;
   /** Said in this order; `label` stands small above the sentences it belongs to. */
-  parts: readonly { label: string; sentences: readonly string[] }[];
+  parts: readonly SlidePart[];
   /** The reflex whose figure moves beside the words. */
   item?: FamilyItem;
   /** The child's line on its bands. */
   isChart?: boolean;
 }
 
-/** More sentences than this are more than one idea; urgent signs stay together. */
+/** More sentences than this are more than one idea; what is listed stays together. */
 const MOST = 4;
-const MOST_URGENT = 8;
+const MOST_LISTED = 8;
 
 const textsOf = (sentences: readonly Sentence[]): string[] => sentences.map(({ text }) => text);
 
 /** Sentences of one section over as many slides as they need, shared out evenly: none where there are none. */
 function dealt(id: string, heading: string, sentences: readonly string[]): Slide[] {
-  const slides = Math.ceil(sentences.length / (id === 'urgent' ? MOST_URGENT : MOST));
+  const isListed = id === 'urgent' || id === 'talk';
+  const slides = Math.ceil(sentences.length / (isListed ? MOST_LISTED : MOST));
   const each = Math.ceil(sentences.length / slides);
   return Array.from({ length: slides }, (_, at) => ({
     id: at === 0 ? id : `${id}-${at + 1}`,
     heading,
-    parts: [{ label: '', sentences: sentences.slice(at * each, (at + 1) * each) }],
+    parts: partsOf(id, sentences.slice(at * each, (at + 1) * each), at === 0),
   }));
+}
+
+/** What is to be talked about is a list, led by its first sentence. */
+function partsOf(id: string, sentences: readonly string[], isFirst: boolean): SlidePart[] {
+  const label = '';
+  if (id !== 'talk') return [{ label, sentences }];
+  const lead = isFirst ? 1 : 0;
+  return [
+    ...(isFirst ? [{ label, sentences: sentences.slice(0, lead) }] : []),
+    { label, sentences: sentences.slice(lead), isList: true },
+  ];
 }
 
 /** What was done and seen with one reflex; then what it means, and what comes next. */

@@ -31,15 +31,25 @@ function changeDays({ windows }: Compiled, awaits: Awaits): AxisDay[] {
   return days.sort((a, b) => a - b);
 }
 
+/** The day by which at least half of some days have come; they stand in order. */
+const mostOf = (days: readonly AxisDay[]): AxisDay | undefined =>
+  days[Math.ceil(days.length / 2) - 1];
+
 /** By when a change is done in every source that dates it, and whether every source does date it. */
 export interface ChangeBy {
   day: AxisDay | null;
+  /** By when it is done in most of them: at least half. */
+  most: AxisDay | null;
   byAll: boolean;
 }
 
 export function changeBy(compiled: Compiled, awaits: Awaits): ChangeBy {
   const days = changeDays(compiled, awaits);
-  return { day: days.at(-1) ?? null, byAll: days.length === compiled.windows.length };
+  return {
+    day: days.at(-1) ?? null,
+    most: mostOf(days) ?? null,
+    byAll: days.length === compiled.windows.length,
+  };
 }
 
 function questionOf(
@@ -65,7 +75,7 @@ function questionOf(
     side: found.finding.side,
     verdict,
     awaits,
-    most: dateOf(days[Math.ceil(days.length / 2) - 1]),
+    most: dateOf(mostOf(days)),
     every: dateOf(days.at(-1)),
   };
 }

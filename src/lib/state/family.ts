@@ -3,6 +3,7 @@ import { familyPage } from '../handout/page.ts';
 import type { FamilyPage } from '../handout/model.ts';
 import { judgement, settings } from './app.svelte.ts';
 import { visitIn } from './familyAddress.ts';
+import { today } from './today.ts';
 
 export { visitIn, visitQuery } from './familyAddress.ts';
 
@@ -12,5 +13,6 @@ export function familyPageAt(query: string): FamilyPage | undefined {
   if (!record) return undefined;
   const number = visitIn(query, visits.length);
   const shown = number === null ? null : (visits[number - 1] ?? null);
-  return familyPage({ record, visits, options, shown, clinic: settings.clinic });
+  const { clinic } = settings;
+  return familyPage({ record, visits, options, shown, clinic, today: today() });
 }

@@ -1,23 +1,54 @@
 /** What is settled for the open child's family page, kept in its record, with undo. */
 import { NO_FAMILY, rawFamily, type Clinic, type Family } from '../case/family.ts';
+import type { Problem } from '../case/problem.ts';
 import type { FamilyPage, Sentence } from '../handout/model.ts';
 import { withChosen, withEdit, withoutOrphans } from '../handout/settle.ts';
 import { desk, judgement, settings } from './app.svelte.ts';
 
 const current = (): Family => judgement.recorded?.family ?? NO_FAMILY;
 
-/** Whether it could be kept: what is too long is refused, and the record is as before. */
-const keep = (family: Family): boolean =>
-  desk.follow({ family: rawFamily(family) }, 'family-changed').ok;
+const follow = (family: Family) => desk.follow({ family: rawFamily(family) }, 'family-changed');
+
+/** Whether it could be kept: what is refused leaves the record as before. */
+const keep = (family: Family): boolean => follow(family).ok;
 
 /** Language, pronoun or name. */
 export const settle = (
   change: Partial<Pick<Family, 'language' | 'pronoun' | 'calledName'>>,
 ): boolean => keep({ ...current(), ...change });
 
+/** Words that were refused, by child and place, for as long as the window is open: nothing typed is lost. */
+const refusedWords = new Map<string, Refused>();
+
+/** Words that could not be kept, and why. */
+export interface Refused {
+  text: string;
+  problem: Problem;
+}
+
+const placeOf = ({ visit, language }: FamilyPage, { key }: Sentence): string =>
+  JSON.stringify([desk.open?.id, visit, language, key]);
+
+/** What was typed for a sentence last and refused. */
+export const refusedAt = (page: FamilyPage, sentence: Sentence): Refused | undefined =>
+  refusedWords.get(placeOf(page, sentence));
+
 /** A sentence in other words; empty takes the edit away. Nothing is kept where nothing changes. */
-export const settleSentence = (page: FamilyPage, sentence: Sentence, text: string): boolean =>
-  text.trim() === sentence.text || keep(withEdit(current(), page, sentence, text));
+export function settleSentence(
+  page: FamilyPage,
+  sentence: Sentence,
+  text: string,
+): Refused | undefined {
+  const place = placeOf(page, sentence);
+  refusedWords.delete(place);
+  if (text.trim() === sentence.text) return undefined;
+  const tried = follow(withEdit(current(), page, sentence, text));
+  const [problem] = tried.ok ? [] : tried.problems;
+  if (!problem) return undefined;
+  const refused = { text, problem };
+  refusedWords.set(place, refused);
+  return refused;
+}
 
 export const settleChosen = (page: FamilyPage, chosen: readonly string[] | null): boolean =>
   keep(withChosen(current(), page.visit, chosen));

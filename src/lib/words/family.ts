@@ -58,6 +58,19 @@ export interface Graded {
   open: string;
 }
 
+/** The same where it is true of one side alone, which is named in the place {side}. */
+export interface Meant extends Graded {
+  oneSide?: Graded;
+}
+
+/** About how old, from when it is counted: of a child born at term nothing needs to be said of that. */
+export interface AboutAge {
+  unit: 'weeks' | 'months';
+  /** Whole; less than nothing before the day it is counted from. */
+  count: number;
+  clock: 'age' | 'birth' | 'due';
+}
+
 export type SectionId =
   'who' | 'looked' | 'talk' | 'today' | 'next' | 'help' | 'call' | 'urgent' | 'clinic' | 'caution';
 
@@ -80,9 +93,12 @@ export const SENTENCES = [
   'looked.nothing',
   'looked.few',
   'looked.more',
+  'looked.few-more',
+  'talk.intro',
   'today.talk',
   'today.watch',
   'today.fits',
+  'today.fits-so-far',
   'today.cannot-tell',
   'today.one-sign',
   'next.visit',
@@ -137,6 +153,8 @@ export interface FamilyWords {
   child: (who: Who) => ChildPlaces;
   title: { visit: string; course: string };
   headings: Readonly<Record<SectionId, string>>;
+  /** In the place of what it means today, on the page of a visit that was not the last. */
+  meantThen: string;
   labels: Readonly<
     Record<
       | 'did'
@@ -161,11 +179,11 @@ export interface FamilyWords {
   sides: Readonly<Record<'left' | 'right' | 'midline', string>>;
   /** Within a place {state}: how the infant was. */
   states: Readonly<Record<InfantState, string>>;
-  means: Readonly<Record<Meaning, Graded>>;
+  means: Readonly<Record<Meaning, Meant>>;
   /** An age or a span in full words: `3 months and 2 weeks`. */
   span: (spoken: SpokenAge) => string;
-  /** An age that is counted from the due date, within a sentence. */
-  fromDue: (age: string) => string;
+  /** About when, within a sentence: `at about 6 to 9 months`, or at one age where both are the same. */
+  when: (from: AboutAge, to: AboutAge) => string;
   /** How often: `3 times`. */
   times: (count: number) => string;
   /** Controls of the page as it is shown; `of` tells how far it has come. */
@@ -175,17 +193,23 @@ export interface FamilyWords {
   chart: {
     birth: string;
     due: string;
-    /** The same within a sentence, for what lies at birth or at the due date. */
-    birthAt: string;
-    dueAt: string;
-    /** {span} before that. */
-    before: (span: string) => string;
     months: (months: number) => string;
     today: string;
+    /** The same for the whole course. */
+    last: string;
+    /** What the shape of a band is. */
+    shape: string;
     marks: Readonly<Record<'there' | 'away' | 'one-side' | 'cannot-tell', string>>;
-    /** A band read aloud; {from} and {to} are words of the axis. */
-    band: string;
-    bandForYears: string;
+    /** A band read aloud: how it begins and how it ends. {when} is filled by `when`. */
+    fromBirth: string;
+    /** Of a child born before the due date. */
+    byDue: string;
+    comes: string;
+    comesUnsaid: string;
+    thenFades: string;
+    /** Of what feeding takes the place of. */
+    thenFeeds: string;
+    thenStays: string;
     bandNone: string;
     /** What was seen on a band, read aloud: {date} and {mark}. */
     seen: string;

@@ -3,7 +3,7 @@
  * may be a second language: short sentences, everyday words, no verdicts, no blame, no promise.
  * Places in braces are told in words/family.ts.
  */
-import type { ChildPlaces, FamilyWords, Who } from '../family.ts';
+import type { AboutAge, ChildPlaces, FamilyWords, Who } from '../family.ts';
 
 const PRONOUN = {
   she: { they: 'she', them: 'her', their: 'her' },
@@ -30,6 +30,19 @@ function child({ calledName, pronoun }: Who): ChildPlaces {
 
 const counted = (n: number, one: string): string => `${n} ${one}${n === 1 ? '' : 's'}`;
 
+const ofUnit = (n: number, unit: AboutAge['unit']): string => counted(n, unit.slice(0, -1));
+
+/** An age with the day it is counted from, where that has to be said. */
+function placed({ unit, count, clock }: AboutAge): string {
+  const origin = clock === 'due' ? 'the due date' : 'birth';
+  if (count === 0) return origin;
+  const span = ofUnit(Math.abs(count), unit);
+  if (count < 0) return `${span} before ${origin}`;
+  return clock === 'age' ? span : `${span} after ${origin}`;
+}
+
+const aboutPlaced = (age: AboutAge): string => `${age.count === 0 ? '' : 'about '}${placed(age)}`;
+
 const DISAGREE = 'Our guides do not all agree on this.';
 
 export const family: FamilyWords = {
@@ -49,6 +62,7 @@ export const family: FamilyWords = {
     clinic: 'Your clinic',
     caution: 'About this page',
   },
+  meantThen: 'What it meant that day',
   labels: {
     did: 'What we did',
     saw: 'What we saw',
@@ -83,12 +97,17 @@ export const family: FamilyWords = {
     'looked.few': 'We could only check a few things. So this page cannot tell you much yet.',
     'looked.more':
       'We looked at more than we show here. Ask us if you want to know about the rest.',
+    'looked.few-more':
+      'There is a bit more than we show here. Ask us if you want to know about it.',
+    'talk.intro': 'We also want to talk with you about:',
     'today.talk':
       'There are things we want to talk with you about. There can be many reasons for them. We do not know yet what they mean, and we may need a closer look.',
     'today.watch':
       'There are things we want to look at again. They may turn out to be fine, or we may need a closer look.',
     'today.fits':
       'What we saw is what we expect at this age. It does not tell us all there is to know.',
+    'today.fits-so-far':
+      'What we could check is what we expect at this age. There are things we can’t tell yet.',
     'today.cannot-tell': 'We can’t tell yet. We need to look again.',
     'today.one-sign':
       'Each baby grows in their own time. One sign alone does not tell the whole story.',
@@ -98,21 +117,22 @@ export const family: FamilyWords = {
       'None of this needs practice. Please do not try to bring it out at home. It is not a test that you or {name} can fail.',
     'help.daily': 'Hold {name}, talk, sing and play as you do each day. This helps.',
     'help.tummy':
-      'When {name} is awake and you are there, let {them} lie on the tummy for a while.',
+      'When {name} is awake, let {them} lie on the tummy for a while. Stay close and watch {them}.',
     'help.floor': 'Let {name} move and play on a safe floor, with you close by.',
-    'help.sleep': 'Lay {name} down to sleep on the back.',
+    'help.sleep': 'Always lay {name} on the back to sleep.',
     'help.pace': 'You know {name} best. Tell us what you see at home.',
     'call.any': 'Call us if you have a question or a worry. No worry is too small.',
     'call.ask': 'Call us if {name} moves in a new way that you do not understand.',
     'urgent.intro': 'Call us right away if you see one of these:',
-    'urgent.skills': '{Name} can no longer do something {they} could do before.',
+    'urgent.skills':
+      '{Name} can no longer do something {they} had learned, such as look at you, hold up the head or reach.',
     'urgent.feeding': '{Name} does not feed well, chokes a lot, or does not want to feed.',
     'urgent.tone': '{Names} body feels very floppy or very stiff.',
     'urgent.fit':
       '{Name} has a fit. That can be shaking or a stare that you cannot stop. It can also be short, sudden bends, again and again.',
     'urgent.side': 'One arm, one leg or one side does not move, or moves much less.',
     'urgent.number':
-      'If {name} cannot breathe well or will not wake up, call the emergency number. Do the same if you cannot reach us.',
+      'Call the emergency number if {name} has a first fit, or a fit that does not stop. Do the same if {they} cannot breathe well or will not wake up, or if you cannot reach us.',
     'caution.instead':
       'This page does not replace what your clinic tells you. If the two do not match, trust your clinic.',
     'caution.guides': 'Our guides are books and studies about when babies do these things.',
@@ -125,17 +145,16 @@ export const family: FamilyWords = {
     tried: 'We tried again on {date}, but could not tell.',
     came: 'On {from} it was not there yet. On {to} we saw it.',
     went: 'On {from} it was there. On {to} we did not see it any more.',
-    talk: 'We want to talk with you about this as well: {reflex}.',
-    'goes-by': 'It may take until {date} to fade, at about {age}.',
-    'goes-between': 'It may fade between {from} and {to}, at about {age}.',
-    'goes-later': 'Later on, it may fade. That may take until {date}, at about {age}.',
-    'comes-by': 'It may take until {date} to come, at about {age}.',
-    'comes-between': 'It may come between {from} and {to}, at about {age}.',
+    talk: '{reflex}',
+    'goes-by': 'It may take until {date} to fade, {when}.',
+    'goes-between': 'It may fade between {from} and {to}, {when}.',
+    'goes-later': 'Later on, it may fade, {when}. That may take until {date}.',
+    'comes-by': 'It may take until {date} to come, {when}.',
+    'comes-between': 'It may come between {from} and {to}, {when}.',
     'why-talk': 'We want to talk with you about this.',
     'look-again': 'We want to look at this again when we next meet.',
     'no-date': 'There is no fixed date for this to change.',
-    'soon-by':
-      'Soon we may look at this: {reflex}. It may take until {date} to come, at about {age}.',
+    'soon-by': 'Soon we may look at this: {reflex}. It may take until {date} to come, {when}.',
   },
   ownReflex: { name: '{reflex}', did: 'We looked at how {name} moved.' },
   saw: {
@@ -193,6 +212,10 @@ export const family: FamilyWords = {
     'talk-returned': {
       firm: `It had gone, and now it is there again.`,
       open: `It had gone, and now it is there again.`,
+      oneSide: {
+        firm: 'It had gone. On the {side}, it is there again.',
+        open: 'It had gone. On the {side}, it is there again.',
+      },
     },
     'talk-sides': {
       firm: `The two sides did not do the same. At this age, we expect them to be alike.`,
@@ -200,11 +223,15 @@ export const family: FamilyWords = {
     },
     'talk-still-there': {
       firm: `It is still there. At this age, we expect it to have faded.`,
-      open: `It is still there. By now, it may be time for it to have faded. ${DISAGREE}`,
+      open: 'It is still there. By now, some of our guides expect it to have faded, and others do not.',
+      oneSide: {
+        firm: 'On the {side}, it is still there. At this age, we expect it to have faded.',
+        open: 'On the {side}, it is still there. By now, some of our guides expect it to have faded, and others do not.',
+      },
     },
     'talk-not-seen': {
       firm: 'At this age, we expect to see it.',
-      open: `By now, it may be time for it to be there. ${DISAGREE}`,
+      open: 'By now, some of our guides expect to see it, and others do not.',
     },
     'watch-sides': {
       firm: 'The two sides were not quite alike.',
@@ -217,14 +244,26 @@ export const family: FamilyWords = {
     'watch-faint': {
       firm: 'It was faint. At this age, it is often more clear.',
       open: 'It was faint. At this age, it may be more clear.',
+      oneSide: {
+        firm: 'On the {side}, it was faint. At this age, it is often more clear.',
+        open: 'On the {side}, it was faint. At this age, it may be more clear.',
+      },
     },
     'watch-strong': {
       firm: 'It was strong. By itself this tells us little.',
       open: 'It was strong. By itself this tells us little.',
+      oneSide: {
+        firm: 'On the {side}, it was strong. By itself this tells us little.',
+        open: 'On the {side}, it was strong. By itself this tells us little.',
+      },
     },
     'watch-still-there': {
       firm: 'It is still there. About now, we expect it to fade.',
       open: `It is still there. It may be time for it to fade. ${DISAGREE}`,
+      oneSide: {
+        firm: 'On the {side}, it is still there. About now, we expect it to fade.',
+        open: `On the {side}, it is still there. It may be time for it to fade. ${DISAGREE}`,
+      },
     },
     'watch-not-seen': {
       firm: 'About now, we expect to see it.',
@@ -278,7 +317,7 @@ export const family: FamilyWords = {
     },
     atnr: {
       name: 'one arm out as the head turns (tonic neck)',
-      did: 'We turned {names} head to one side. We looked to see if that arm went straight and the other one bent.',
+      did: 'We turned {names} head to one side. We looked to see if the arm on that side went straight and the other one bent.',
     },
     babkin: {
       name: 'the mouth opening as the palms are pressed (Babkin)',
@@ -447,15 +486,28 @@ export const family: FamilyWords = {
   },
   span({ unit, months, weeks, days }) {
     if (unit === 'months')
-      return weeks > 0
-        ? `${counted(months, 'month')} and ${counted(weeks, 'week')}`
-        : counted(months, 'month');
+      return weeks > 3
+        ? `almost ${counted(months + 1, 'month')}`
+        : weeks > 0
+          ? `${counted(months, 'month')} and ${counted(weeks, 'week')}`
+          : counted(months, 'month');
     if (weeks === 0) return days === 0 ? 'less than 1 day' : counted(days, 'day');
     return days > 0
       ? `${counted(weeks, 'week')} and ${counted(days, 'day')}`
       : counted(weeks, 'week');
   },
-  fromDue: (age) => `${age} from the due date`,
+  when(from, to) {
+    if (from.count === to.count && from.unit === to.unit && from.clock === to.clock)
+      return to.count > 0
+        ? `at about ${placed(to)}`
+        : `${to.count === 0 ? 'around' : 'about'} ${placed(to)}`;
+    if (from.clock === 'due' && from.count === 0)
+      return `between the due date and about ${ofUnit(to.count, to.unit)} after it`;
+    if (from.count <= 0 || from.clock !== to.clock)
+      return `between ${aboutPlaced(from)} and ${aboutPlaced(to)}`;
+    const first = from.unit === to.unit ? String(from.count) : ofUnit(from.count, from.unit);
+    return `at about ${first} to ${placed(to)}`;
+  },
   times: (count) => counted(count, 'time'),
   show: {
     next: 'Next',
@@ -471,19 +523,23 @@ export const family: FamilyWords = {
   chart: {
     birth: 'birth',
     due: 'due date',
-    birthAt: 'birth',
-    dueAt: 'the due date',
-    before: (span) => `${span} before birth`,
     months: (months) => counted(months, 'month'),
     today: 'this visit',
+    last: 'last visit',
+    shape: 'the shape: when our guides expect it',
     marks: {
       there: 'there',
       away: 'not there',
       'one-side': 'one side',
       'cannot-tell': 'can’t tell',
     },
-    band: 'Our guides expect this from {from} to {to}.',
-    bandForYears: 'Our guides expect this from {from} on, for years.',
+    fromBirth: 'Our guides expect this from birth on.',
+    byDue: 'Our guides expect this by the due date.',
+    comes: 'Our guides expect this to come {when}.',
+    comesUnsaid: 'Our guides do not say when this comes.',
+    thenFades: 'They expect it to fade {when}.',
+    thenFeeds: 'They expect babies to feed without it {when}.',
+    thenStays: 'They expect it to stay for years.',
     bandNone: 'Our guides say little about when this comes and goes.',
     seen: '{date}: {mark}.',
   },

@@ -39,7 +39,7 @@ export const familyPage = {
   nothing: 'Nothing has been looked at yet, so there is nothing to choose from.',
   discuss: 'to be discussed',
   leftOff: (names: readonly string[]): string =>
-    `Asks to be discussed, and is left off: ${names.join('; ')}. The page says that it is to be talked about.`,
+    `To be discussed, and left off: ${names.join('; ')}. The page says that you want to talk about ${names.length === 1 ? 'it' : 'them'}.`,
   edit: 'Sentence, to be put in your own words',
   yours: 'Your words',
   ours: 'Back to ours',
@@ -49,5 +49,5 @@ export const familyPage = {
   unused: 'Your words that no longer have a place on this page',
   orphans: 'Words were kept for a visit that is no longer here.',
   clear: 'Remove them',
-  notKept: 'That could not be kept. It may be too long.',
+  notKept: 'Not kept yet.',
 };

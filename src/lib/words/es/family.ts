@@ -4,7 +4,7 @@
  * él, or the name) tells it. {names} reads "de ..." and {them} "a ...". Places in braces are told in
  * words/family.ts.
  */
-import type { ChildPlaces, FamilyWords, Who } from '../family.ts';
+import type { AboutAge, ChildPlaces, FamilyWords, Who } from '../family.ts';
 
 const PRONOUN = { she: 'ella', he: 'él' } as const;
 
@@ -31,6 +31,31 @@ const ofMonths = (n: number): string => counted(n, 'mes', 'meses');
 const ofWeeks = (n: number): string => counted(n, 'semana', 'semanas');
 const ofDays = (n: number): string => counted(n, 'día', 'días');
 
+const ofUnit = (n: number, unit: AboutAge['unit']): string =>
+  unit === 'weeks' ? ofWeeks(n) : ofMonths(n);
+
+/** An age as a point in time, with its article: "las 6 semanas". */
+const point = ({ unit, count }: AboutAge): string =>
+  unit === 'weeks'
+    ? count === 1
+      ? 'la primera semana'
+      : `las ${ofWeeks(count)}`
+    : count === 1
+      ? 'el primer mes'
+      : `los ${ofMonths(count)}`;
+
+const originOf = ({ clock }: AboutAge): string =>
+  clock === 'due' ? 'la fecha prevista' : 'el nacimiento';
+
+/** The day an age is counted from, where that has to be said. */
+const since = (age: AboutAge): string => (age.clock === 'age' ? '' : ` desde ${originOf(age)}`);
+
+function placed(age: AboutAge): string {
+  if (age.count === 0) return originOf(age);
+  if (age.count > 0) return `${point(age)}${since(age)}`;
+  return `${ofUnit(-age.count, age.unit)} antes de ${originOf(age)}`;
+}
+
 const DISAGREE = 'Nuestras guías no dicen todas lo mismo.';
 
 export const family: FamilyWords = {
@@ -40,9 +65,9 @@ export const family: FamilyWords = {
   title: { visit: 'Sobre la visita {names}', course: 'Sobre las visitas {names} hasta hoy' },
   headings: {
     who: 'La edad {names}',
-    looked: 'Qué miramos',
+    looked: 'Qué revisamos',
     talk: 'De qué más queremos hablar',
-    today: 'Qué nos dice hoy',
+    today: 'Qué significa hoy',
     next: 'Qué sigue ahora',
     help: 'Cómo puede ayudar',
     call: 'Cuándo llamarnos',
@@ -50,128 +75,134 @@ export const family: FamilyWords = {
     clinic: 'Su clínica',
     caution: 'Sobre esta hoja',
   },
+  meantThen: 'Qué significaba ese día',
   labels: {
     did: 'Qué hicimos',
     saw: 'Qué vimos',
-    means: 'Qué nos dice hoy',
+    means: 'Qué significa hoy',
     next: 'Qué sigue ahora',
     clinic: 'Clínica',
     phone: 'Teléfono',
-    chart: 'El dibujo {names} hasta hoy',
+    chart: 'La gráfica {names} hasta hoy',
     edited: 'Escrito por su clínica',
     write: 'Espacio para notas y preguntas',
     invented: 'Un ejemplo inventado. No es un bebé real.',
   },
   sentences: {
     'who.born': '{Name} nació el {date}.',
-    'who.born-early':
-      'Fue {span} antes de la fecha en que se esperaba el parto. Esa fecha era el {date}.',
+    'who.born-early': 'Fue {span} antes de la fecha prevista del parto. Esa fecha era el {date}.',
     'who.age': 'Ese día, {name} tenía {age}.',
     'who.age-birth': 'Si contamos desde que nació, {they} tenía {age} ese día.',
-    'who.age-due': 'Si contamos desde la fecha esperada, {they} tenía {age}.',
-    'who.age-before-due': 'La fecha esperada era {age} más tarde.',
-    'who.age-at-due': 'Ese día era la fecha esperada.',
+    'who.age-due': 'Si contamos desde la fecha prevista, {they} tendría {age}.',
+    'who.age-before-due': 'La fecha prevista era {age} más tarde.',
+    'who.age-at-due': 'Ese día era la fecha prevista del parto.',
     'who.why':
-      'Aquí contamos desde la fecha esperada. Los bebés que nacen antes aún necesitan esas semanas para crecer.',
+      'Aquí contamos desde la fecha prevista. Los bebés que nacen antes aún necesitan esas semanas para crecer.',
     'who.past': '{Name} nació antes de tiempo. A esta edad ya contamos desde que nació.',
     'who.doubt':
-      'La fecha esperada puede no ser exacta, hasta por {span}. Por eso, lo que decimos aquí puede cambiar un poco.',
+      'La fecha prevista puede variar hasta {span}. Por eso, lo que decimos aquí puede cambiar un poco.',
     'who.seen': 'Vimos a {name} el {date}.',
     'who.course': 'Vimos a {name} {times}: la primera el {from} y la última el {to}.',
-    'who.newer': 'Después de ese día hubo otra visita. Esta hoja no habla de ella. Pregúntenos.',
+    'who.newer':
+      'Después de ese día nos volvimos a ver. Esta hoja no habla de esa visita. Pregúntenos.',
     'looked.intro':
-      'Los bebés hacen algunas cosas sin pensar. Unas vienen y otras se van al crecer. Miramos algunas.',
-    'looked.nothing': 'Aún no hemos mirado nada.',
-    'looked.few': 'Solo pudimos mirar unas pocas cosas. Por eso, esta hoja aún no dice mucho.',
-    'looked.more': 'Miramos más de lo que está aquí. Si quiere saber del resto, pregúntenos.',
+      'Los bebés hacen algunos movimientos sin pensar. Unos aparecen y otros desaparecen al crecer. Revisamos algunos.',
+    'looked.nothing': 'Aún no hemos revisado nada.',
+    'looked.few': 'Solo pudimos revisar unas pocas cosas. Por eso, esta hoja aún no dice mucho.',
+    'looked.more': 'Revisamos más de lo que está aquí. Si quiere saber del resto, pregúntenos.',
+    'looked.few-more': 'Hay un poco más de lo que está aquí. Si quiere saberlo, pregúntenos.',
+    'talk.intro': 'También queremos hablar con usted de esto:',
     'today.talk':
-      'Hay cosas de las que queremos hablar con usted. Puede haber muchas razones. Aún no sabemos qué quieren decir, y tal vez haga falta mirar mejor.',
+      'Hay cosas de las que queremos hablar con usted. Puede haber muchas razones. Aún no sabemos qué quieren decir, y tal vez haga falta revisar mejor.',
     'today.watch':
-      'Hay cosas que queremos volver a mirar. Puede que todo esté bien, o que haga falta mirar mejor.',
+      'Hay cosas que queremos volver a revisar. Puede que todo esté bien, o que haga falta revisar mejor.',
     'today.fits': 'Lo que vimos es lo que se espera a esta edad. Pero no nos dice todo.',
-    'today.cannot-tell': 'Aún no lo sabemos. Hace falta volver a mirar.',
+    'today.fits-so-far':
+      'Lo que pudimos revisar es lo que se espera a esta edad. Hay cosas que aún no sabemos.',
+    'today.cannot-tell': 'Aún no lo sabemos. Hace falta volver a revisar.',
     'today.one-sign': 'Cada bebé crece a su ritmo. Una sola señal no lo dice todo.',
     'next.visit': 'La próxima visita es el {date}.',
-    'next.no-visit': 'Pregunte cuándo nos vemos otra vez.',
+    'next.no-visit': 'Pregúntenos cuándo volvemos a vernos.',
     'help.no-practice':
-      'Nada de esto hay que practicarlo. No trate de hacerlo en casa, por favor. No es un examen: ni usted ni {name} pueden fallar.',
+      'No hay que practicar nada de esto. Por favor, no intente provocarlo en casa. No es un examen: ni usted ni {name} pueden fallar.',
     'help.daily': 'Tome {them} en brazos, hable, cante y juegue como cada día. Eso ayuda.',
     'help.tummy':
-      'Cuando no tenga sueño y usted esté cerca, deje que {name} pase un rato boca abajo.',
+      'Cuando {name} no esté durmiendo, deje que pase un rato boca abajo. Quédese siempre a su lado.',
     'help.floor': 'Deje que {name} se mueva y juegue en un suelo seguro, con usted cerca.',
-    'help.sleep': 'Para dormir, acueste {them} boca arriba.',
-    'help.pace': 'Usted conoce mejor que nadie {them}. Díganos lo que ve en casa.',
-    'call.any': 'Llame si tiene dudas o algo le preocupa, aunque le parezca poco.',
-    'call.ask': 'Llame si {name} se mueve de un modo nuevo que usted no entiende.',
-    'urgent.intro': 'Llame de inmediato si ve algo de esto:',
-    'urgent.skills': '{Name} ya no puede hacer algo que antes hacía.',
-    'urgent.feeding': '{Name} come mal, se atraganta mucho o no quiere comer.',
+    'help.sleep': 'Para dormir, acueste siempre {them} boca arriba.',
+    'help.pace': 'Nadie conoce {them} mejor que usted. Díganos lo que ve en casa.',
+    'call.any': 'Llámenos si tiene dudas o algo le preocupa, aunque le parezca poco.',
+    'call.ask': 'Llámenos si {name} hace movimientos nuevos que le extrañan.',
+    'urgent.intro': 'Llámenos de inmediato si ve algo de esto:',
+    'urgent.skills':
+      '{Name} ya no hace algo que había aprendido, como mirarle a usted, sostener la cabeza o tomar cosas con la mano.',
+    'urgent.feeding':
+      '{Name} no toma bien el pecho o el biberón, se atraganta mucho o no quiere comer.',
     'urgent.tone': 'Siente que el cuerpo {names} está muy flojo o muy rígido.',
     'urgent.fit':
-      '{Name} tiene un ataque. Puede temblar o quedar con la mirada fija, y usted no lo puede parar. También puede doblarse de golpe, una y otra vez.',
-    'urgent.side': 'Un brazo, una pierna o un lado no se mueve, o se mueve mucho menos.',
+      '{Name} tiene una convulsión: da sacudidas o se queda con la mirada fija, y usted no lo puede parar. También puede encogerse de golpe, una y otra vez.',
+    'urgent.side':
+      '{Name} no mueve un brazo, una pierna o un lado del cuerpo, o lo mueve mucho menos.',
     'urgent.number':
-      'Si {name} no puede respirar bien o no se despierta, llame al número de emergencias. Haga lo mismo si no le contestamos.',
+      'Llame al número de emergencias si {name} tiene su primera convulsión, o una que no para. Haga lo mismo si {they} no respira bien o no se despierta, o si no le contestamos.',
     'caution.instead':
       'Esta hoja no toma el lugar de lo que le dice su clínica. Si no dicen lo mismo, siga lo que dice su clínica.',
     'caution.guides': 'Nuestras guías son libros y estudios de cuándo los bebés hacen estas cosas.',
-    'caution.limits':
-      'Dice lo que miramos. No puede poner nombre a una enfermedad, ni decir que no la hay.',
+    'caution.limits': 'Dice lo que revisamos. No puede decir qué enfermedad hay, ni descartarla.',
   },
   aboutReflex: {
     when: 'Lo vimos por última vez el {date}.',
-    other: 'Ese día miramos dos personas y no vimos lo mismo. Vamos a hablar de ello.',
+    other: 'Ese día lo revisamos dos personas y no vimos lo mismo. Vamos a hablar de ello.',
     tried: 'Lo intentamos otra vez el {date}, pero no pudimos saberlo.',
-    came: 'El {from} aún no estaba. El {to} ya lo vimos.',
-    went: 'El {from} estaba. El {to} ya no lo vimos.',
-    talk: 'También queremos hablar con usted de esto: {reflex}.',
-    'goes-by': 'Puede tardar en irse hasta el {date}, con más o menos {age}.',
-    'goes-between': 'Puede irse entre el {from} y el {to}, con más o menos {age}.',
-    'goes-later': 'Más tarde puede irse. Puede tardar hasta el {date}, con más o menos {age}.',
-    'comes-by': 'Puede tardar en venir hasta el {date}, con más o menos {age}.',
-    'comes-between': 'Puede venir entre el {from} y el {to}, con más o menos {age}.',
-    'look-again': 'Queremos volver a mirarlo en la próxima visita.',
+    came: 'El {from} aún no lo vimos. El {to} ya lo vimos.',
+    went: 'El {from} lo vimos. El {to} ya no lo vimos.',
+    talk: '{reflex}',
+    'goes-by': 'Puede desaparecer hasta el {date}, {when}.',
+    'goes-between': 'Puede desaparecer entre el {from} y el {to}, {when}.',
+    'goes-later': 'Más adelante puede desaparecer, {when}. A más tardar, hacia el {date}.',
+    'comes-by': 'Puede aparecer hasta el {date}, {when}.',
+    'comes-between': 'Puede aparecer entre el {from} y el {to}, {when}.',
+    'look-again': 'Queremos volver a revisarlo en la próxima visita.',
     'why-talk': 'Queremos hablar de esto con usted.',
     'no-date': 'No hay una fecha fija para que esto cambie.',
-    'soon-by':
-      'Pronto tal vez miremos esto: {reflex}. Puede tardar en venir hasta el {date}, con más o menos {age}.',
+    'soon-by': 'Pronto tal vez revisemos esto: {reflex}. Puede aparecer hasta el {date}, {when}.',
   },
   ownReflex: { name: '{reflex}', did: 'Miramos cómo se movía {name}.' },
   saw: {
     'not-elicited': {
       one: 'No lo vimos.',
       both: 'No lo vimos en ningún lado.',
-      side: 'Del lado {side} no lo vimos.',
+      side: 'En el lado {side} no lo vimos.',
     },
     weak: {
       one: 'Lo vimos, pero débil.',
-      both: 'Lo vimos de los dos lados, pero débil.',
-      side: 'Del lado {side} lo vimos, pero débil.',
+      both: 'Lo vimos en los dos lados, pero débil.',
+      side: 'En el lado {side} lo vimos, pero débil.',
     },
     elicited: {
       one: 'Lo vimos.',
-      both: 'Lo vimos de los dos lados.',
-      side: 'Del lado {side} lo vimos.',
+      both: 'Lo vimos en los dos lados.',
+      side: 'En el lado {side} lo vimos.',
     },
     brisk: {
       one: 'Lo vimos, rápido y fuerte.',
-      both: 'Lo vimos de los dos lados, rápido y fuerte.',
-      side: 'Del lado {side} lo vimos, rápido y fuerte.',
+      both: 'Lo vimos en los dos lados, rápido y fuerte.',
+      side: 'En el lado {side} lo vimos, rápido y fuerte.',
     },
     obligatory: {
-      one: 'Lo vimos. A {name} le costó salir de ahí.',
-      both: 'Lo vimos de los dos lados. A {name} le costó salir de ahí.',
-      side: 'Del lado {side} lo vimos. A {name} le costó salir de ahí.',
+      one: 'Lo vimos. A {name} le costó salir de esa postura.',
+      both: 'Lo vimos en los dos lados. A {name} le costó salir de esa postura.',
+      side: 'En el lado {side} lo vimos. A {name} le costó salir de esa postura.',
     },
     'not-assessable': {
-      one: 'Esta vez no lo pudimos mirar.',
-      both: 'Esta vez no lo pudimos mirar.',
-      side: 'Del lado {side} no lo pudimos mirar.',
+      one: 'Esta vez no lo pudimos revisar.',
+      both: 'Esta vez no lo pudimos revisar.',
+      side: 'En el lado {side} no lo pudimos revisar.',
     },
     'not-counted': {
       one: 'No lo vimos. Pero {name} {state}, y así no cuenta.',
       both: 'No lo vimos. Pero {name} {state}, y así no cuenta.',
-      side: 'Del lado {side} no lo vimos. Pero {name} {state}, y así no cuenta.',
+      side: 'En el lado {side} no lo vimos. Pero {name} {state}, y así no cuenta.',
     },
   },
   sides: { left: 'izquierdo', right: 'derecho', midline: 'del medio' },
@@ -186,24 +217,32 @@ export const family: FamilyWords = {
   },
   means: {
     'talk-held': {
-      firm: 'A {name} le costó salir de esta postura. A cualquier edad, eso hay que mirarlo mejor.',
-      open: 'A {name} le costó salir de esta postura. A cualquier edad, eso hay que mirarlo mejor.',
+      firm: 'A {name} le costó salir de esta postura. A cualquier edad, eso hay que revisarlo mejor.',
+      open: 'A {name} le costó salir de esta postura. A cualquier edad, eso hay que revisarlo mejor.',
     },
     'talk-returned': {
-      firm: 'Ya se había ido, y ahora está otra vez.',
-      open: 'Ya se había ido, y ahora está otra vez.',
+      firm: 'Ya no lo tenía. Ahora lo vimos otra vez.',
+      open: 'Ya no lo tenía. Ahora lo vimos otra vez.',
+      oneSide: {
+        firm: 'Ya no lo tenía. En el lado {side} lo vimos otra vez.',
+        open: 'Ya no lo tenía. En el lado {side} lo vimos otra vez.',
+      },
     },
     'talk-sides': {
-      firm: 'Los dos lados no hicieron lo mismo. A esta edad se espera que lo hagan.',
-      open: 'Los dos lados no hicieron lo mismo. A esta edad tal vez lo hagan.',
+      firm: 'Los dos lados no hicieron lo mismo. A esta edad se espera que los dos lados hagan lo mismo.',
+      open: 'Los dos lados no hicieron lo mismo. A esta edad tal vez se espera que lo hagan.',
     },
     'talk-still-there': {
-      firm: 'Aún está. A esta edad se espera que ya no esté.',
-      open: `Aún está. A esta edad tal vez ya no se espera. ${DISAGREE}`,
+      firm: 'Todavía lo tiene. A esta edad se espera que ya no lo tenga.',
+      open: 'Todavía lo tiene. A esta edad, algunas de nuestras guías esperan que ya no lo tenga, y otras no.',
+      oneSide: {
+        firm: 'En el lado {side} todavía lo tiene. A esta edad se espera que ya no lo tenga.',
+        open: 'En el lado {side} todavía lo tiene. A esta edad, algunas de nuestras guías esperan que ya no lo tenga, y otras no.',
+      },
     },
     'talk-not-seen': {
-      firm: 'A esta edad se espera que ya esté.',
-      open: `A esta edad tal vez ya se espera. ${DISAGREE}`,
+      firm: 'A esta edad se espera verlo.',
+      open: 'A esta edad, algunas de nuestras guías esperan verlo, y otras no.',
     },
     'watch-sides': {
       firm: 'Los dos lados no fueron del todo iguales.',
@@ -216,22 +255,34 @@ export const family: FamilyWords = {
     'watch-faint': {
       firm: 'Fue débil. A esta edad suele verse más claro.',
       open: 'Fue débil. A esta edad puede verse más claro.',
+      oneSide: {
+        firm: 'En el lado {side} fue débil. A esta edad suele verse más claro.',
+        open: 'En el lado {side} fue débil. A esta edad puede verse más claro.',
+      },
     },
     'watch-strong': {
       firm: 'Fue fuerte. Eso solo nos dice poco.',
       open: 'Fue fuerte. Eso solo nos dice poco.',
+      oneSide: {
+        firm: 'En el lado {side} fue fuerte. Eso solo nos dice poco.',
+        open: 'En el lado {side} fue fuerte. Eso solo nos dice poco.',
+      },
     },
     'watch-still-there': {
-      firm: 'Aún está. Por estos días se espera que se vaya.',
-      open: `Aún está. Tal vez ya es tiempo de que se vaya. ${DISAGREE}`,
+      firm: 'Todavía lo tiene. A esta edad se espera que poco a poco ya no lo tenga.',
+      open: `Todavía lo tiene. Tal vez ya es tiempo de que desaparezca. ${DISAGREE}`,
+      oneSide: {
+        firm: 'En el lado {side} todavía lo tiene. A esta edad se espera que poco a poco ya no lo tenga.',
+        open: `En el lado {side} todavía lo tiene. Tal vez ya es tiempo de que desaparezca. ${DISAGREE}`,
+      },
     },
     'watch-not-seen': {
-      firm: 'Por estos días se espera verlo.',
+      firm: 'Más o menos a esta edad se espera verlo.',
       open: `Tal vez ya es tiempo de verlo. ${DISAGREE}`,
     },
     'watch-soon': {
-      firm: 'Vino antes de lo que se espera. Eso solo nos dice poco.',
-      open: `Tal vez vino antes de lo que se espera. ${DISAGREE}`,
+      firm: 'Apareció antes de lo que se espera. Eso solo nos dice poco.',
+      open: `Tal vez apareció antes de lo que se espera. ${DISAGREE}`,
     },
     there: {
       firm: 'Es lo que se espera a esta edad.',
@@ -242,20 +293,20 @@ export const family: FamilyWords = {
       open: `Puede ser lo que se espera a esta edad. ${DISAGREE}`,
     },
     fading: {
-      firm: 'A esta edad se va poco a poco. Eso lleva tiempo.',
-      open: `A esta edad puede irse poco a poco. ${DISAGREE}`,
+      firm: 'A esta edad desaparece poco a poco. Eso lleva tiempo.',
+      open: `A esta edad puede desaparecer poco a poco. ${DISAGREE}`,
     },
     'may-come': {
-      firm: 'A esta edad aún tiene tiempo de venir.',
-      open: `A esta edad puede que aún venga. ${DISAGREE}`,
+      firm: 'A esta edad aún tiene tiempo de aparecer.',
+      open: `A esta edad puede que aún aparezca. ${DISAGREE}`,
     },
     soon: {
-      firm: 'Vino un poco antes de lo que se espera. Eso solo nos dice poco.',
-      open: `Tal vez vino un poco antes de lo que se espera. ${DISAGREE}`,
+      firm: 'Apareció un poco antes de lo que se espera. Eso solo nos dice poco.',
+      open: `Tal vez apareció un poco antes de lo que se espera. ${DISAGREE}`,
     },
     'cannot-tell-state': {
-      firm: 'Aún no lo sabemos. Hay que mirar cuando {name} esté en calma y sin sueño.',
-      open: 'Aún no lo sabemos. Hay que mirar cuando {name} esté en calma y sin sueño.',
+      firm: 'Aún no lo sabemos. Hay que revisarlo cuando {name} esté en calma y sin sueño.',
+      open: 'Aún no lo sabemos. Hay que revisarlo cuando {name} esté en calma y sin sueño.',
     },
     'cannot-tell-tried': {
       firm: 'Aún no lo sabemos. Vamos a probar otra vez.',
@@ -277,7 +328,7 @@ export const family: FamilyWords = {
     },
     atnr: {
       name: 'un brazo recto al girar la cabeza (tónico del cuello)',
-      did: 'Giramos la cabeza {names} a un lado. Miramos si ese brazo se ponía recto y el otro se doblaba.',
+      did: 'Giramos la cabeza {names} a un lado. Miramos si el brazo de ese lado se ponía recto y el otro se doblaba.',
     },
     babkin: {
       name: 'abrir la boca al tocar las palmas (Babkin)',
@@ -293,7 +344,7 @@ export const family: FamilyWords = {
     },
     crawling: {
       name: 'empujar con el pie para arrastrarse (arrastre)',
-      did: 'Boca abajo, le pusimos una mano en los pies. Miramos si empujaba para ir hacia delante.',
+      did: 'Con {name} boca abajo, le pusimos una mano en los pies. Miramos si empujaba para ir hacia delante.',
     },
     'crossed-extension': {
       name: 'la otra pierna se pone recta (extensión cruzada)',
@@ -349,7 +400,7 @@ export const family: FamilyWords = {
     },
     moro: {
       name: 'el susto al sentir que cae (Moro)',
-      did: 'Dejamos caer muy poco la cabeza {names} en la mano. Miramos si abría los dos brazos y los volvía a cerrar.',
+      did: 'Dejamos que la cabeza {names} bajara un poquito y la sostuvimos. Miramos si abría los dos brazos y los volvía a cerrar.',
     },
     'neck-righting': {
       name: 'girar como un tronco con la cabeza (cuello con cuerpo)',
@@ -389,7 +440,7 @@ export const family: FamilyWords = {
     },
     'protective-backward': {
       name: 'poner la mano al caer hacia atrás (defensa)',
-      did: 'En posición sentada, le dimos un empujón suave hacia atrás. Miramos si ponía una mano detrás.',
+      did: 'Con {name} en posición sentada, empujamos muy suave hacia atrás. Miramos si ponía una mano detrás.',
     },
     'protective-downward': {
       name: 'abrir las piernas al bajar (defensa)',
@@ -401,11 +452,11 @@ export const family: FamilyWords = {
     },
     'protective-sideways': {
       name: 'poner la mano al caer de lado (defensa)',
-      did: 'En posición sentada, le dimos un empujón suave a un lado. Miramos si ponía una mano de ese lado.',
+      did: 'Con {name} en posición sentada, empujamos muy suave a un lado. Miramos si ponía una mano de ese lado.',
     },
     'protective-stepping': {
       name: 'dar un paso para no caer (defensa)',
-      did: 'Con {name} de pie, le dimos un empujón suave. Miramos si daba un paso.',
+      did: 'Con {name} de pie, empujamos muy suave. Miramos si daba un paso.',
     },
     rooting: {
       name: 'girar la cara al tocar la mejilla (búsqueda)',
@@ -437,7 +488,7 @@ export const family: FamilyWords = {
     },
     tlr: {
       name: 'encoger o estirar el cuerpo con la cabeza (tónico laberíntico)',
-      did: 'Pusimos {them} boca abajo y boca arriba. Miramos si se encogía o se estiraba.',
+      did: 'Pusimos {them} boca abajo y boca arriba. Miramos si el cuerpo se encogía o se ponía recto.',
     },
     traction: {
       name: 'ayudar a sentarse (tracción)',
@@ -446,11 +497,25 @@ export const family: FamilyWords = {
   },
   span({ unit, months, weeks, days }) {
     if (unit === 'months')
-      return weeks > 0 ? `${ofMonths(months)} y ${ofWeeks(weeks)}` : ofMonths(months);
+      return weeks > 3
+        ? `casi ${ofMonths(months + 1)}`
+        : weeks > 0
+          ? `${ofMonths(months)} y ${ofWeeks(weeks)}`
+          : ofMonths(months);
     if (weeks === 0) return days === 0 ? 'menos de 1 día' : ofDays(days);
     return days > 0 ? `${ofWeeks(weeks)} y ${ofDays(days)}` : ofWeeks(weeks);
   },
-  fromDue: (age) => `${age} desde la fecha esperada`,
+  when(from, to) {
+    if (from.count === to.count && from.unit === to.unit && from.clock === to.clock)
+      return to.count < 0 ? placed(to) : `hacia ${placed(to)}`;
+    if (from.clock === 'due' && from.count === 0)
+      return `entre la fecha prevista y ${ofUnit(to.count, to.unit)} después`;
+    const isOneClock = from.count > 0 && from.clock === to.clock;
+    if (!isOneClock) return `entre ${placed(from)} y ${placed(to)}`;
+    const isOneUnit = from.unit === to.unit && from.count > 1;
+    const first = isOneUnit ? point(from).replace(/ \p{L}+$/u, '') : point(from);
+    return `entre ${first} y ${placed(to)}`;
+  },
   times: (count) => counted(count, 'vez', 'veces'),
   show: {
     next: 'Siguiente',
@@ -464,22 +529,26 @@ export const family: FamilyWords = {
     of: (at, all) => `${at} de ${all}`,
   },
   chart: {
-    birth: 'nació',
-    due: 'fecha esperada',
-    birthAt: 'el nacimiento',
-    dueAt: 'la fecha esperada',
-    before: (span) => `${span} antes de nacer`,
+    birth: 'nacimiento',
+    due: 'fecha prevista',
     months: ofMonths,
     today: 'esta visita',
+    last: 'última visita',
+    shape: 'la forma: cuándo se espera según nuestras guías',
     marks: {
       there: 'está',
       away: 'no está',
-      'one-side': 'de un lado',
+      'one-side': 'en un lado',
       'cannot-tell': 'no se sabe',
     },
-    band: 'Nuestras guías lo esperan desde {from} hasta {to}.',
-    bandForYears: 'Nuestras guías lo esperan desde {from}, por años.',
-    bandNone: 'Nuestras guías dicen poco de cuándo viene y cuándo se va.',
+    fromBirth: 'Según nuestras guías, se ve desde el nacimiento.',
+    byDue: 'Según nuestras guías, se ve ya en la fecha prevista del parto.',
+    comes: 'Según nuestras guías, aparece {when}.',
+    comesUnsaid: 'Nuestras guías no dicen cuándo aparece.',
+    thenFades: 'Según ellas, desaparece {when}.',
+    thenFeeds: 'Según ellas, los bebés ya comen sin esto {when}.',
+    thenStays: 'Según ellas, se ve durante años.',
+    bandNone: 'Nuestras guías dicen poco de cuándo aparece y cuándo desaparece.',
     seen: '{date}: {mark}.',
   },
 };
