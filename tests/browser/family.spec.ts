@@ -61,6 +61,19 @@ test('words that cannot be kept say why, and stand there when one comes back', a
   await expect(pace).toHaveText('Ask for Rosa.');
 });
 
+test('a name that cannot be kept says why, and stands until it is mended', async ({ page }) => {
+  await open(page, '#/family');
+  const name = page.getByLabel('What the family calls the child');
+  await name.fill('<b>Rosa</b>');
+  await name.blur();
+  await expect(page.getByText(/^Name used at home: holds markup or script/)).toBeVisible();
+  await expect(name).toHaveValue('<b>Rosa</b>');
+  await name.fill('Rosa');
+  await name.blur();
+  await expect(page.getByText(/^Name used at home/)).toBeHidden();
+  await expect(page.getByRole('heading', { name: 'About Rosa’s visit' })).toBeVisible();
+});
+
 test('what asks to be discussed and is left off is to be talked about', async ({ page }) => {
   await open(page, '#/family?visit=3');
   await page.getByRole('checkbox', { name: /^Crossed extension/ }).uncheck();

@@ -180,7 +180,7 @@ test('it is locked from any page, and the word of what was done has the focus', 
 test('an encrypted backup leaves no passphrase in its fields', async ({ page }) => {
   await open(page, '#/keeping');
   await page.getByRole('checkbox', { name: 'Encrypt the backup' }).check();
-  const field = page.getByLabel('Passphrase', { exact: true });
+  const field = page.getByLabel('Passphrase of the file', { exact: true });
   await field.fill(PASSPHRASE);
   await page.getByLabel('The same again').fill(PASSPHRASE);
   const saving = page.waitForEvent('download');

@@ -9,13 +9,16 @@ const current = (): Family => judgement.recorded?.family ?? NO_FAMILY;
 
 const follow = (family: Family) => desk.follow({ family: rawFamily(family) }, 'family-changed');
 
-/** Whether it could be kept: what is refused leaves the record as before. */
-const keep = (family: Family): boolean => follow(family).ok;
+/** What is wrong with it, none where it was kept: what is refused leaves the record as before. */
+function keep(family: Family): readonly Problem[] {
+  const tried = follow(family);
+  return tried.ok ? [] : tried.problems;
+}
 
 /** Language, pronoun or name. */
 export const settle = (
   change: Partial<Pick<Family, 'language' | 'pronoun' | 'calledName'>>,
-): boolean => keep({ ...current(), ...change });
+): readonly Problem[] => keep({ ...current(), ...change });
 
 /** Words that were refused, by child and place, for as long as the window is open: nothing typed is lost. */
 const refusedWords = new Map<string, Refused>();
@@ -50,14 +53,16 @@ export function settleSentence(
   return refused;
 }
 
-export const settleChosen = (page: FamilyPage, chosen: readonly string[] | null): boolean =>
-  keep(withChosen(current(), page.visit, chosen));
+export const settleChosen = (
+  page: FamilyPage,
+  chosen: readonly string[] | null,
+): readonly Problem[] => keep(withChosen(current(), page.visit, chosen));
 
-export const clearOrphans = (page: FamilyPage): boolean =>
+export const clearOrphans = (page: FamilyPage): readonly Problem[] =>
   keep(withoutOrphans(current(), page.orphans));
 
 /** Takes away an edit whose sentence no longer stands on the page. */
-export const clearUnused = (page: FamilyPage): boolean =>
+export const clearUnused = (page: FamilyPage): readonly Problem[] =>
   keep(
     page.unused.reduce<Family>(
       (family, { key, over }) => withEdit(family, page, { key, ours: over }, ''),
@@ -66,9 +71,9 @@ export const clearUnused = (page: FamilyPage): boolean =>
   );
 
 /** The clinic: of this child where the case keeps one, else of this machine. */
-export function settleClinic(change: Partial<Clinic>): boolean {
+export function settleClinic(change: Partial<Clinic>): readonly Problem[] {
   const family = current();
   if (family.clinic) return keep({ ...family, clinic: { ...family.clinic, ...change } });
   settings.setClinic({ ...settings.clinic, ...change });
-  return true;
+  return [];
 }
