@@ -4,30 +4,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium, type Page } from '@playwright/test';
 import { launchOptions } from '../support/browser.js';
+import { gate, go, PASSPHRASE, setLock, unlock } from './support/lock.ts';
 import { addFinding, expect, listed, open, test, TODAY } from './support/page.ts';
-
-const PASSPHRASE = 'three dunlins on the mud';
-
-async function setLock(page: Page, passphrase = PASSPHRASE): Promise<void> {
-  await open(page, '#/lock');
-  await page.getByLabel('Passphrase', { exact: true }).fill(passphrase);
-  await page.getByLabel('The same again').fill(passphrase);
-  await page.getByLabel(/I have written the passphrase down/).check();
-  await page.getByRole('button', { name: 'Set a lock' }).click();
-  await expect(page.getByText('The lock is set.')).toBeVisible();
-}
-
-/** Follows a link within the app: an address typed in loads it anew, and asks for the passphrase. */
-async function go(page: Page, hash: string): Promise<void> {
-  await page.evaluate((to) => {
-    const link = document.createElement('a');
-    link.href = to;
-    document.body.append(link);
-    link.click();
-    link.remove();
-  }, hash);
-  await page.waitForFunction((to) => location.hash === to, hash);
-}
 
 async function newChild(page: Page, label: string, born: string): Promise<void> {
   await go(page, '#/children/new');
@@ -36,14 +14,6 @@ async function newChild(page: Page, label: string, born: string): Promise<void> 
   await page.getByRole('textbox', { name: 'Gestation at birth' }).fill('33w1d');
   await page.getByRole('button', { name: 'Add child' }).click();
   await expect(page.getByRole('heading', { name: label })).toBeVisible();
-}
-
-const gate = (page: Page) => page.getByRole('heading', { name: 'Tidemark is locked' });
-
-async function unlock(page: Page, passphrase = PASSPHRASE): Promise<void> {
-  await expect(gate(page)).toBeVisible();
-  await page.getByLabel('Passphrase').fill(passphrase);
-  await page.getByRole('button', { name: 'Open', exact: true }).click();
 }
 
 /** Every stored row of children as it lies, bytes as letters. */
@@ -236,17 +206,6 @@ test('a talk is not broken off; the lock falls when it is left', async ({ page }
   await expect(gate(page)).toHaveCount(0);
   await go(page, '#/children');
   await expect(gate(page)).toBeVisible();
-});
-
-test('another window that was open when the lock was set asks for it too', async ({
-  page,
-  context,
-}) => {
-  const other = await context.newPage();
-  await other.goto('/#/children');
-  await expect(listed(other)).toHaveText(['Kestrel']);
-  await setLock(page);
-  await expect(gate(other)).toBeVisible();
 });
 
 test('changed and removed with the passphrase, and not without', async ({ page }) => {

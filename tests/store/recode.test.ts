@@ -4,8 +4,8 @@ import { afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { openDatabase } from '../../src/lib/store/database.ts';
 import { newLock, openLock, readLock, type LockRecord } from '../../src/lib/store/lock.ts';
 import { LockCodec } from '../../src/lib/store/lockCodec.ts';
-import { recode } from '../../src/lib/store/recode.ts';
-import { ANY, type Rows } from '../../src/lib/store/rows.ts';
+import { LockMoved, recode } from '../../src/lib/store/recode.ts';
+import { ANY, StoreError, type Rows } from '../../src/lib/store/rows.ts';
 import { isSealed } from '../../src/lib/store/seal.ts';
 
 const PASSPHRASE = 'three dunlins on the mud';
@@ -20,7 +20,7 @@ const name = (): string => `tidemark-recode-${round}`;
 
 const coded = (withKey = false, onshut?: () => void): LockCodec => {
   const codec = new LockCodec(onshut);
-  if (withKey) codec.key = key;
+  if (withKey) Object.assign(codec, { key, keyId: lock.keyId });
   return codec;
 };
 
@@ -42,7 +42,13 @@ async function bodies(): Promise<unknown[]> {
 }
 
 const set = () =>
-  recode({ name: name(), from: coded(), to: coded(true), lock: JSON.stringify(lock) });
+  recode({
+    name: name(),
+    from: coded(),
+    to: coded(true),
+    lock: JSON.stringify(lock),
+    was: undefined,
+  });
 
 beforeAll(async () => {
   ({ lock, key } = await newLock(PASSPHRASE));
@@ -69,7 +75,13 @@ describe('setting and removing a lock', () => {
     const rows = await open(again);
     expect(await rows.read('cases')).toEqual(before);
 
-    await recode({ name: name(), from: coded(true), to: coded(), lock: undefined });
+    await recode({
+      name: name(),
+      from: coded(true),
+      to: coded(),
+      lock: undefined,
+      was: JSON.stringify(lock),
+    });
     expect(await bodies()).toEqual(TEXTS);
     expect(await textsIn(await open(coded()))).toEqual(TEXTS);
     expect(await (await open(coded())).read('small')).toEqual([]);
@@ -82,7 +94,13 @@ describe('setting and removing a lock', () => {
     await database.table('cases').put({ id: 'child-1', rev: 'x', body: 'Plover' });
     database.close();
     expect(await textsIn(await open(coded(true)))).toEqual(TEXTS);
-    const all = { name: name(), from: coded(true), to: coded(true), lock: JSON.stringify(lock) };
+    const all = {
+      name: name(),
+      from: coded(true),
+      to: coded(true),
+      lock: JSON.stringify(lock),
+      was: JSON.stringify(lock),
+    };
     expect(await recode({ ...all, onlyPlain: true })).toEqual({ written: 1, unread: 0 });
     expect((await bodies()).every(isSealed)).toBe(true);
     expect(await textsIn(await open(coded(true)))).toEqual(TEXTS);
@@ -107,6 +125,39 @@ describe('setting and removing a lock', () => {
     expect((await bodies()).every(isSealed)).toBe(true);
   });
 
+  it('writes nothing where another lock stands than the one that was seen', async () => {
+    await open(coded());
+    await set();
+    const { lock: next } = await newLock(PASSPHRASE);
+    const stale = { name: name(), from: coded(true), to: coded(true), was: JSON.stringify(next) };
+    await expect(recode({ ...stale, lock: JSON.stringify(next) })).rejects.toThrow(LockMoved);
+    await expect(recode({ ...stale, lock: undefined })).rejects.toThrow(LockMoved);
+    await expect(set()).rejects.toThrow(LockMoved);
+    expect((await bodies()).every(isSealed)).toBe(true);
+    expect(await textsIn(await open(coded(true)))).toEqual(TEXTS);
+  });
+
+  it('lets no window write plain text among sealed rows, nor under a key that no lock here wraps', async () => {
+    const plain = await open(coded());
+    await set();
+    const change = { table: 'cases', id: 'child-9', base: ANY, text: 'Tern' } as const;
+    await expect(plain.write([change])).rejects.toThrow(StoreError);
+    const other = coded(true);
+    other.keyId = 'f'.repeat(32);
+    await expect((await open(other)).write([change])).rejects.toThrow(StoreError);
+    const sealing = await open(coded(true));
+    await recode({
+      name: name(),
+      from: coded(true),
+      to: coded(),
+      lock: undefined,
+      was: JSON.stringify(lock),
+    });
+    await expect(sealing.write([change])).rejects.toThrow(StoreError);
+    expect(await bodies()).toEqual(TEXTS);
+    expect((await plain.write([change])).ok).toBe(true);
+  });
+
   it('loses nothing that another window writes meanwhile', async () => {
     const other = await open(coded());
     let isWritten = false;
@@ -120,7 +171,13 @@ describe('setting and removing a lock', () => {
       }
       return encode(text, at);
     };
-    await recode({ name: name(), from: coded(), to: slow, lock: JSON.stringify(lock) });
+    await recode({
+      name: name(),
+      from: coded(),
+      to: slow,
+      lock: JSON.stringify(lock),
+      was: undefined,
+    });
     expect(await textsIn(await open(coded(true)))).toEqual([
       'Kestrel, changed',
       'Plover',
@@ -136,7 +193,13 @@ describe('setting and removing a lock', () => {
     const row = (await database.table('cases').get('child-0')) as { body: Uint8Array };
     await database.table('cases').put({ ...row, id: 'child-2' }); // put in another's place
     database.close();
-    const back = { name: name(), from: coded(true), to: coded(), lock: undefined };
+    const back = {
+      name: name(),
+      from: coded(true),
+      to: coded(),
+      lock: undefined,
+      was: JSON.stringify(lock),
+    };
     expect(await recode(back)).toEqual({ written: 2, unread: 1 });
     const [first, second, third] = await bodies();
     expect([first, second]).toEqual(TEXTS.slice(0, 2));

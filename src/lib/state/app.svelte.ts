@@ -99,6 +99,10 @@ export const judgement = new Judgement(atlas, desk, settings, view, trial);
 export const lock = new Lock({
   shelf: storage,
   database: DATABASE,
+  leaving: () => {
+    const at = globalThis.document.activeElement;
+    if (at instanceof HTMLElement) at.blur();
+  },
   kept: async () => {
     await Promise.all([library.written, desk.written, talks.written]);
     await rememberDraft();

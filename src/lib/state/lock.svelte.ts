@@ -24,12 +24,18 @@ const CHANNEL = 'tidemark-lock';
 /** How often other windows are told that this one is in use, ms. */
 const TELL_MS = 10_000;
 
-type Said = { what: 'in-use'; at: number } | { what: 'lock' } | { what: 'changed' };
+type Said =
+  | { what: 'in-use'; at: number }
+  | { what: 'lock' }
+  /** What the others seal with from now on: what they still hold must not be left in plain text, nor lost. */
+  | { what: 'changed'; key: CryptoKey | undefined; keyId: string };
 
 export interface LockOutside {
   shelf: Shelf | undefined;
   /** Names of the database. */
   database: string;
+  /** What stands in a field is taken in. */
+  leaving: () => void;
   /** Settles when all that was changed is kept; false where it could not be. */
   kept: () => Promise<boolean>;
   /** The key is there: what was sealed outside of the store may be read. */
@@ -46,6 +52,10 @@ const modules = () =>
     import('../store/lockCodec.ts'),
   ]);
 
+/** A codec that seals with the key that a lock wraps. */
+const withKey = (codec: LockCodec, key: CryptoKey, { keyId = '' }: LockRecord): LockCodec =>
+  Object.assign(codec, { key, keyId });
+
 export class Lock {
   standing = $state<LockStanding>('unknown');
   /** Whether a passphrase can be tried already. */
@@ -57,7 +67,7 @@ export class Lock {
   /** Whether what is kept can be sealed in this browser and on this page. */
   readonly possible = canSeal();
   codec: LockCodec | undefined;
-  #record: LockRecord | undefined;
+  #rows: Pick<Rows, 'one'> | undefined;
   #used: number;
   #told = 0;
   #going = false;
@@ -79,7 +89,7 @@ export class Lock {
     this.#channel.onmessage = ({ data }: MessageEvent<Said>) => {
       if (data.what === 'in-use') this.#used = Math.max(this.#used, data.at);
       else if (data.what === 'lock') void this.lock(false);
-      else if (this.standing !== 'locked') void this.#leave();
+      else void this.#moved(data.key, data.keyId);
     };
   }
 
@@ -90,6 +100,7 @@ export class Lock {
 
   /** Looks whether the store is locked, and settles once it may be read. */
   async begin(rows: Rows): Promise<void> {
+    this.#rows = rows;
     // no other row is read: a sealed one met before the passphrase means that the lock was set meanwhile
     const row = await rows.one(LOCK_ROW);
     if (!row) {
@@ -98,11 +109,11 @@ export class Lock {
       return;
     }
     const { readLock } = await import('../store/lock.ts');
-    this.#record = readLock(row.text);
+    const record = readLock(row.text);
     this.#remember(true);
     const isOpen = new Promise<void>((resolve) => (this.#opened = resolve));
-    this.standing = this.#record ? 'locked' : 'broken';
-    this.ready = this.#record !== undefined;
+    this.standing = record ? 'locked' : 'broken';
+    this.ready = record !== undefined;
     await isOpen;
   }
 
@@ -114,20 +125,28 @@ export class Lock {
   /** Opens with a passphrase; false where it is another one. */
   async unlock(passphrase: string): Promise<boolean> {
     const { shelf, now, database } = this.#outside;
-    const record = this.#record;
-    if (!record || this.wait() > 0) return false;
+    if (this.wait() > 0) return false;
     wasWrong(shelf, now()); // counted before it is tried: a reload in the middle is no way around
-    const [{ openLock }, { recode }, { LockCodec: Codec }] = await modules();
-    const key = await openLock(record, passphrase);
+    const [{ openLock }, { recode, LockMoved }, { LockCodec: Codec }] = await modules();
+    const found = await this.#found();
+    if (!found) {
+      this.#goneBehindGate();
+      return true;
+    }
+    const key = await openLock(found.record, passphrase);
     if (!key || !this.codec) return false;
-    wasRight(shelf);
-    this.codec.key = key;
+    const codec = withKey(new Codec(), key, found.record);
     // rows that a window without the key left plain are sealed now
-    const codec = new Codec();
-    codec.key = key;
-    const text = JSON.stringify(record);
-    const sealing = { name: database, from: codec, to: codec, lock: text, onlyPlain: true };
-    await recode(sealing).catch(() => undefined);
+    const same = { lock: found.text, was: found.text };
+    const sealing = { name: database, from: codec, to: codec, ...same, onlyPlain: true };
+    try {
+      await recode(sealing);
+    } catch (error) {
+      // what the browser refuses to write stays plain for now; a passphrase of before opens nothing
+      if (error instanceof LockMoved) return false;
+    }
+    wasRight(shelf);
+    withKey(this.codec, key, found.record);
     await this.#outside.opened();
     this.#used = now();
     this.standing = 'open';
@@ -135,53 +154,58 @@ export class Lock {
     return true;
   }
 
-  /** Sets a lock and seals every row. Rejects where the browser refuses; then nothing has changed. */
+  /** Sets a lock and seals every row. Rejects where it cannot be; then nothing has changed. */
   async set(passphrase: string): Promise<void> {
     const [{ newLock }, { recode }, { LockCodec: Codec }] = await modules();
     const { lock, key } = await newLock(passphrase);
     await this.#outside.kept();
-    const to = new Codec();
-    to.key = key;
-    const text = JSON.stringify(lock);
-    if (this.codec) this.codec.reading = key; // the page sees sealed rows before this is done
-    await recode({ name: this.#outside.database, from: new Codec(), to, lock: text });
-    if (this.codec) this.codec.key = key;
-    this.#record = lock;
+    await this.#holding(async () => {
+      const to = withKey(new Codec(), key, lock);
+      const text = JSON.stringify(lock);
+      if (this.codec) this.codec.reading = key; // the page sees sealed rows before this is done
+      const name = this.#outside.database;
+      await recode({ name, from: new Codec(), to, lock: text, was: undefined });
+      if (this.codec) withKey(this.codec, key, lock);
+    });
     this.#remember(true);
     this.#used = this.#outside.now();
     this.standing = 'open';
-    this.#tell({ what: 'changed' });
+    this.#tell({ what: 'changed', key, keyId: lock.keyId ?? '' });
   }
 
   /** Another passphrase for the same rows; false where the old one is wrong. */
   async change(passphrase: string, next: string): Promise<boolean> {
     const [{ rewrap }, { recode }, { LockCodec: Codec }] = await modules();
-    const lock = this.#record && (await this.#tried(() => rewrap(this.#record!, passphrase, next)));
-    if (!lock) return false;
-    const codec = new Codec();
-    codec.key = this.codec?.key;
+    const found = await this.#found();
+    const lock = found && (await this.#tried(() => rewrap(found.record, passphrase, next)));
+    const { codec: own } = this;
+    if (!lock || !own?.key) return false;
+    const codec = withKey(new Codec(), own.key, lock);
     const text = JSON.stringify(lock);
     const name = this.#outside.database;
-    await recode({ name, from: codec, to: codec, lock: text, onlyPlain: true });
-    this.#record = lock;
+    const was = found.text;
+    await recode({ name, from: codec, to: codec, lock: text, was, onlyPlain: true });
+    this.#tell({ what: 'changed', key: own.key, keyId: own.keyId });
     return true;
   }
 
   /** Takes the lock away: every row lies open again; false where the passphrase is wrong. */
   async remove(passphrase: string): Promise<boolean> {
     const [{ openLock }, { recode }, { LockCodec: Codec }] = await modules();
-    const key = this.#record && (await this.#tried(() => openLock(this.#record!, passphrase)));
+    const found = await this.#found();
+    const key = found && (await this.#tried(() => openLock(found.record, passphrase)));
     if (!key) return false;
     await this.#outside.kept();
-    const from = new Codec();
-    from.key = key;
-    if (this.codec) this.codec.reading = key;
-    await recode({ name: this.#outside.database, from, to: new Codec(), lock: undefined });
-    if (this.codec) this.codec.key = undefined;
-    this.#record = undefined;
+    await this.#holding(async () => {
+      const from = withKey(new Codec(), key, found.record);
+      if (this.codec) this.codec.reading = key;
+      const name = this.#outside.database;
+      await recode({ name, from, to: new Codec(), lock: undefined, was: found.text });
+      if (this.codec) this.codec.key = undefined;
+    });
     this.#remember(false);
     this.standing = 'none';
-    this.#tell({ what: 'changed' });
+    this.#tell({ what: 'changed', key: undefined, keyId: '' });
     return true;
   }
 
@@ -238,9 +262,48 @@ export class Lock {
     return value;
   }
 
+  /** The lock as it lies in the store now, whatever another window did to it; undefined for none. */
+  async #found(): Promise<{ record: LockRecord; text: string } | undefined> {
+    const row = await this.#rows?.one(LOCK_ROW);
+    const { readLock } = await import('../store/lock.ts');
+    const record = row && readLock(row.text);
+    return record && { record, text: row.text };
+  }
+
+  /** Nothing is written while the lock is set or taken away. */
+  async #holding(work: () => Promise<void>): Promise<void> {
+    const { codec } = this;
+    let release = (): void => undefined;
+    if (codec) codec.changing = new Promise((resolve) => (release = resolve));
+    try {
+      await work();
+    } finally {
+      if (codec) codec.changing = undefined;
+      release();
+    }
+  }
+
+  /** Another window has set, changed or taken away the lock: this one keeps what it holds, and begins anew. */
+  async #moved(key: CryptoKey | undefined, keyId: string): Promise<void> {
+    if (this.standing === 'locked' || this.standing === 'broken') {
+      if (!key) this.#goneBehindGate();
+      return;
+    }
+    if (this.codec) Object.assign(this.codec, { key, keyId });
+    this.standing = key ? 'open' : 'none';
+    await this.#leave();
+  }
+
+  /** The lock was taken away while this window stood before it. */
+  #goneBehindGate(): void {
+    this.#remember(false);
+    this.#outside.reload();
+  }
+
   async #leave(): Promise<void> {
     if (this.#going) return;
     this.#going = true;
+    this.#outside.leaving();
     if (await this.#outside.kept()) this.#outside.reload();
     this.#going = false;
   }

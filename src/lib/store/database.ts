@@ -14,6 +14,7 @@ import {
   type StoredRow,
   type Table,
   type Trouble,
+  type Written,
 } from './rows.ts';
 import { DATABASE } from './names.ts';
 import { inSlices } from './slices.ts';
@@ -159,6 +160,10 @@ async function allOf(table: DexieTable<Found, string>): Promise<Found[]> {
 function rowsOf(database: Dexie, codec: Codec, isNewer: boolean, isOutdated: () => boolean): Rows {
   const has = new Set(database.tables.map(({ name }) => name));
   const tableOf = (table: Table): DexieTable<Found, string> => database.table(table);
+  const { guard } = codec;
+  /** Whether what the codec made belongs among the rows as they stand at this moment. */
+  const isAdmitted = async (): Promise<boolean> =>
+    !guard || guard.admits((await tableOf(guard.at.table).get(guard.at.id))?.body);
   return {
     kind: isNewer ? 'newer' : 'kept',
     read: async (table) => {
@@ -170,7 +175,7 @@ function rowsOf(database: Dexie, codec: Codec, isNewer: boolean, isOutdated: () 
       const row = has.has(table) ? await tableOf(table).get(id) : undefined;
       return row && entryOf(row, table, codec);
     },
-    write: async (changes) => {
+    write: async function write(changes, isAgain = false): Promise<Written> {
       if (isNewer) throw new StoreError('newer');
       if (isOutdated()) throw new StoreError('outdated');
       if (changes.length === 0) return { ok: true, revs: [] };
@@ -179,11 +184,14 @@ function rowsOf(database: Dexie, codec: Codec, isNewer: boolean, isOutdated: () 
         change.text === undefined ? undefined : rowOf(change, codec),
       );
       let clashing: { change: Change; row: Found | undefined }[] = [];
+      let admitted = true as boolean; // set within the transaction
       try {
         await database.transaction(
           'rw',
-          [...new Set(changes.map(({ table }) => table))],
+          [...new Set([...changes.map(({ table }) => table), ...(guard ? [guard.at.table] : [])])],
           async () => {
+            admitted = await isAdmitted();
+            if (!admitted) return;
             const asked = changes.filter(({ base }) => base !== ANY);
             for (let at = 0; at < asked.length; at += ROWS_AT_ONCE) {
               const part = asked.slice(at, at + ROWS_AT_ONCE);
@@ -204,6 +212,11 @@ function rowsOf(database: Dexie, codec: Codec, isNewer: boolean, isOutdated: () 
         );
       } catch (error) {
         throw new StoreError(isOutdated() ? 'outdated' : troubleOf(error), error);
+      }
+      if (!admitted) {
+        // the lock was set or taken away after the rows were made: they are made once more
+        if (isAgain) throw new StoreError('failed', new Error('another lock stands'));
+        return write(changes, true);
       }
       if (clashing.length === 0) return { ok: true, revs: rows.map((row) => row?.rev) };
       const clashes = clashing.map(async ({ change: { table, id }, row }): Promise<Clash> => ({

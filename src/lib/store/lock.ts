@@ -14,12 +14,15 @@ import {
 import { importKey, openFresh, sealFresh, utf8, type Bytes } from './seal.ts';
 
 const KEY_BYTES = 32;
+const KEY_ID_BYTES = 16;
 
 /** What lies beside sealed rows: how the passphrase is stretched, and the content key in its wrap. */
 const lockShape = v.object({
   format: v.literal('tidemark-lock'),
   version: v.literal(1),
   derivation: derivationShape,
+  /** Names the content key, the same under every passphrase: no secret. Locks of before have none. */
+  keyId: v.optional(v.pipe(v.string(), v.regex(/^[0-9a-f]{32}$/))),
   /** Nonce, sealed key and tag, hexadecimal. */
   wrapped: v.pipe(v.string(), v.regex(/^[0-9a-f]{120}$/)),
 });
@@ -52,11 +55,12 @@ const boundBy = (derivation: Derivation): Bytes =>
 const wrappingKey = async (passphrase: string, derivation: Derivation): Promise<CryptoKey> =>
   importKey(await deriveBytes(passphraseBytes(passphrase), derivation));
 
-async function wrap(raw: Bytes, passphrase: string): Promise<LockRecord> {
+async function wrap(raw: Bytes, passphrase: string, keyId?: string): Promise<LockRecord> {
   const derivation = newDerivation();
   const key = await wrappingKey(passphrase, derivation);
   const wrapped = bytesToHex(await sealFresh(key, raw, boundBy(derivation)));
-  return { format: 'tidemark-lock', version: 1, derivation, wrapped };
+  const named = keyId === undefined ? {} : { keyId };
+  return { format: 'tidemark-lock', version: 1, derivation, ...named, wrapped };
 }
 
 /** The content key's bytes; undefined where the passphrase is another. */
@@ -72,7 +76,8 @@ async function unwrap(lock: LockRecord, passphrase: string): Promise<Bytes | und
 /** A lock with a content key that never was before. */
 export async function newLock(passphrase: string): Promise<{ lock: LockRecord; key: CryptoKey }> {
   const raw = crypto.getRandomValues(new Uint8Array(KEY_BYTES));
-  const lock = await wrap(raw, passphrase);
+  const keyId = bytesToHex(crypto.getRandomValues(new Uint8Array(KEY_ID_BYTES)));
+  const lock = await wrap(raw, passphrase, keyId);
   return { lock, key: await importKey(raw) };
 }
 
@@ -92,5 +97,5 @@ export async function rewrap(
   next: string,
 ): Promise<LockRecord | undefined> {
   const raw = await unwrap(lock, passphrase);
-  return raw && wrap(raw, next);
+  return raw && wrap(raw, next, lock.keyId);
 }

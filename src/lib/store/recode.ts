@@ -15,6 +15,8 @@ export interface Recoding {
   to: Codec;
   /** The text of the lock that stands from then on; undefined: none. */
   lock: string | undefined;
+  /** The text of the lock that stands before; where another does, nothing is written. */
+  was: string | undefined;
   /** Whether rows that are sealed already stay as they are. */
   onlyPlain?: boolean;
 }
@@ -25,6 +27,9 @@ export interface Recoded {
   /** Rows left as they were, since their content cannot be read. */
   unread: number;
 }
+
+/** Another window has set, changed or taken away the lock meanwhile. */
+export class LockMoved extends Error {}
 
 /** More rounds than other windows could need for their writing. */
 const ROUNDS = 20;
@@ -58,12 +63,13 @@ async function recoded(row: Found, at: At, from: Codec, to: Codec): Promise<Stor
   }
 }
 
-/** Rejects where the browser refuses to write; then nothing has changed. */
+/** Rejects where the browser refuses to write, or with `LockMoved`; then nothing has changed. */
 export async function recode({
   name,
   from,
   to,
   lock,
+  was,
   onlyPlain = false,
 }: Recoding): Promise<Recoded> {
   const database = await new Dexie(name, { chromeTransactionDurability: 'strict' }).open();
@@ -81,6 +87,8 @@ export async function recode({
           all.push({ at, row, next: await recoded(row, at, from, to) });
         }
       const isDone = await database.transaction('rw', tables, async () => {
+        const there = await tableOf(LOCK_ROW.table).get(LOCK_ROW.id);
+        if ((there && contentOf(there)) !== was) throw new LockMoved();
         for (const table of tables) {
           const now = new Map((await tableOf(table).toArray()).map((row) => [String(row.id), row]));
           const seen = all.filter(({ at }) => at.table === table);

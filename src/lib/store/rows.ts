@@ -37,6 +37,8 @@ export interface At {
 export interface Codec {
   encode(text: string, at: At): unknown;
   decode(body: unknown, at: At): string | Promise<string>;
+  /** A row that says whether what this codec makes belongs here: asked in the transaction that writes. */
+  guard?: { at: At; admits(body: unknown): boolean };
 }
 
 /** Content as it is. */
