@@ -1,7 +1,9 @@
 /** What was removed and what was saved, brought back: the bin and backups, in a real browser. */
 import { readFile } from 'node:fs/promises';
+import type { Page } from '@playwright/test';
 import { addChild, expect, listed, more, open, test } from './support/page.ts';
 import { PLOVER, setNote, standing } from './support/keep.ts';
+import { go, setLock } from './support/lock.ts';
 
 test('what is removed lies in the bin, says when it goes, and comes back', async ({ page }) => {
   await open(page, '#/children');
@@ -151,21 +153,51 @@ test('forgotten answers come back with undo, and out of the bin', async ({ page 
   await expect(learnt).toBeVisible();
 });
 
-test('a chosen folder gets backups by itself, and is known after a reload', async ({ page }) => {
-  // the browser's own private folder stands in for one that a person would choose
-  await page.addInitScript(() => {
+/** The browser's own private folder stands in for one that a person would choose. */
+const withStick = (page: Page): Promise<unknown> =>
+  page.addInitScript(() => {
     Object.assign(globalThis, {
       showDirectoryPicker: async () =>
         (await navigator.storage.getDirectory()).getDirectoryHandle('stick', { create: true }),
     });
   });
-  const written = (): Promise<string> =>
-    page.evaluate(async () => {
-      const root = await navigator.storage.getDirectory();
-      const folder = await root.getDirectoryHandle('stick', { create: true });
+
+/** The day's backup in it; empty where there is none. */
+const onStick = (page: Page): Promise<string> =>
+  page.evaluate(async () => {
+    const root = await navigator.storage.getDirectory();
+    const folder = await root.getDirectoryHandle('stick', { create: true });
+    try {
       const file = await folder.getFileHandle('tidemark-2026-06-08.tidemark-backup.json');
-      return (await file.getFile()).text();
-    });
+      return await (await file.getFile()).text();
+    } catch {
+      return '';
+    }
+  });
+
+test('under a lock nothing goes to a folder in plain text unless that is allowed', async ({
+  page,
+}) => {
+  await withStick(page);
+  await setLock(page);
+  await go(page, '#/keeping');
+  await page.getByRole('button', { name: 'Choose a folder' }).click();
+  await expect(
+    page.getByText(/^While a lock is set no backup goes to the folder “stick”/),
+  ).toBeVisible();
+  expect(await onStick(page)).toBe('');
+  await page.getByRole('button', { name: 'Let plain backups go there' }).click();
+  await expect(
+    page.getByText(/^Backups are written to the folder “stick” in plain text/),
+  ).toBeVisible();
+  await expect.poll(() => onStick(page)).toContain('Kestrel');
+  await page.getByRole('button', { name: 'Write none under a lock' }).click();
+  await expect(page.getByText(/^While a lock is set no backup goes/)).toBeVisible();
+});
+
+test('a chosen folder gets backups by itself, and is known after a reload', async ({ page }) => {
+  await withStick(page);
+  const written = () => onStick(page);
   await open(page, '#/keeping');
   await page.getByRole('button', { name: 'Choose a folder' }).click();
   await expect(page.getByText('Backups are written to the folder “stick”.')).toBeVisible();

@@ -343,6 +343,7 @@ for (const [way, enter] of Object.entries(WAYS))
     page,
     baseURL,
   }) => {
+    test.slow(); // every payload comes in, is taken, and is looked for on page after page
     const signs = await watched(page, [baseURL!]);
     for (const payload of PAYLOADS) {
       const shown = await enter(page, payload);

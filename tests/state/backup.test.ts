@@ -58,6 +58,7 @@ async function machine(rows: Rows = memoryRows()) {
       Object.fromEntries(
         Object.entries(small).flatMap(([name, { text }]) => (text ? [[name, text]] : [])),
       ),
+    { isSealed: () => false, shelf: undefined },
   );
   for (const one of [library, desk, talks, settings.kept, progress.kept, mappings]) joinUndo(one);
   await library.load(rows);

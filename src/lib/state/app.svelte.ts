@@ -87,6 +87,7 @@ export const small: Record<string, () => string | undefined> = {
 export const backups = new Backups(
   { cases: desk.backed, own: library.backed, talks: talks.backed },
   () => smallTexts(small),
+  { isSealed: () => lock.standing === 'open', shelf: storage },
 );
 for (const one of [library, desk, talks, settings.kept]) joinUndo(one);
 /** What the page says of something it did beside the open child. */

@@ -11,6 +11,7 @@ import type { Folder } from '../store/folder.ts';
 import { ANY, type Rows } from '../store/rows.ts';
 import { DEMO_ID } from './demo.ts';
 import { isExample } from './examples/ids.ts';
+import type { Shelf } from './settings.svelte.ts';
 import type { Sync } from './sync.ts';
 
 const DAY_MS = 86_400_000;
@@ -23,6 +24,14 @@ type Source = Pick<Sync<object>, 'texts' | 'changedSince'>;
 export type FolderState = 'none' | 'open' | 'closed' | 'failed';
 
 const shape = v.object({ at: v.number() });
+const PLAIN_ALLOWED = 'tidemark-folder-plain';
+
+/** What is known of the lock. */
+interface LockBeside {
+  isSealed: () => boolean;
+  shelf: Shelf | undefined;
+}
+
 const ROW = { table: 'small', id: 'backup' } as const;
 
 export class Backups {
@@ -36,10 +45,35 @@ export class Backups {
   readonly #small: () => Record<string, string>;
   #rows: Rows | undefined;
   #writing: Promise<void> = Promise.resolve();
+  /** Whether plain backups go into the folder though what is kept here is sealed. */
+  #isPlainAllowed = $state(false);
+  readonly #lock: LockBeside;
 
-  constructor(sources: Readonly<Record<BackupTable, Source>>, small: () => Record<string, string>) {
+  constructor(
+    sources: Readonly<Record<BackupTable, Source>>,
+    small: () => Record<string, string>,
+    lock: LockBeside,
+  ) {
     this.#sources = sources;
     this.#small = small;
+    this.#lock = lock;
+    this.#isPlainAllowed = lock.shelf?.getItem(PLAIN_ALLOWED) === '1';
+  }
+
+  /** Whether nothing goes into the folder, since it would lie there in plain text. */
+  get isHeldByLock(): boolean {
+    return this.#lock.isSealed() && !this.#isPlainAllowed;
+  }
+
+  /** Whether plain backups may go into the folder under a lock. */
+  async allowPlain(isAllowed: boolean, now: Date): Promise<void> {
+    this.#isPlainAllowed = isAllowed;
+    try {
+      this.#lock.shelf?.setItem(PLAIN_ALLOWED, isAllowed ? '1' : '');
+    } catch {
+      // a denied storage only means that it is asked again
+    }
+    if (isAllowed) await this.intoFolder(now);
   }
 
   async load(rows: Rows): Promise<void> {
@@ -126,7 +160,7 @@ export class Backups {
   intoFolder(now: Date): Promise<void> {
     this.#writing = this.#writing.then(async () => {
       const { folder } = this;
-      if (!folder || this.folderState !== 'open') return;
+      if (!folder || this.folderState !== 'open' || this.isHeldByLock) return;
       try {
         const { writeInto } = await import('../store/folder.ts');
         await writeInto(folder, backupName(now), await this.bytes(now));

@@ -56,6 +56,12 @@ export const backup = {
       `The browser must be allowed again to write to the folder “${name}”. Until then no backup goes there.`,
     failed:
       'The folder could not be written to: it may be gone or full. No backup goes there; save one by hand, or choose a folder again.',
+    held: (name: string): string =>
+      `While a lock is set no backup goes to the folder “${name}”: it would lie there in plain text, as those do that went there before. Save an encrypted one by hand, or let plain ones go there.`,
+    plain: 'Let plain backups go there',
+    plainUnder: (name: string): string =>
+      `Backups are written to the folder “${name}” in plain text, though what is kept here is sealed.`,
+    hold: 'Write none under a lock',
     allow: 'Allow again',
     leave: 'Write no more there',
     cannot: 'This browser cannot write to a folder by itself; save a backup by hand.',
@@ -155,7 +161,7 @@ export const bin = {
   unbrought: 'Undone: it is in the bin again.',
   not: {
     gone: (name: string): string =>
-      `${capital(name)} belongs to something that is not here. Bring that back first.`,
+      `${capital(name)} belongs to something that is not here, or to a visit that has another date or examiner by now. Bring that back first, or give the visit its date and examiner again.`,
     again: (name: string): string =>
       `${capital(name)} does not go in: by now the visit says something else of that reflex and side. Take that out first if this one is to stand; until then it stays in the bin.`,
     refused: (name: string): string =>

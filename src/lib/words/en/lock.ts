@@ -35,6 +35,8 @@ export const page = {
   lost: 'A lost passphrase cannot be recovered. There is no second way in.',
   traces:
     'What was written before the lock may stay in the browser’s own files until the browser tidies them. To be rid of it at once: save an encrypted backup, clear this site’s data in the browser, set the lock, and open the backup.',
+  folder: (name: string): string =>
+    `The backups that lie in the folder “${name}” are plain text and stay so. Under a lock no more go there, unless that is allowed under Keeping and backup.`,
   passphrase: 'Passphrase',
   passphraseHelp: (min: number): string =>
     `At least ${min} characters; four or five words that do not belong together are good.`,
