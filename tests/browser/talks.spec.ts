@@ -138,7 +138,8 @@ test('a file that is not a talk is refused in a sentence, and nothing is lost', 
   for (const [bad, said] of [
     [text.slice(0, 900), 'ends in the middle'],
     [text.replace('"version": 1', '"version": 2'), 'a newer Tidemark (version 2)'],
-    ['{"format":"tidemark-case","version":1}', 'is not a Tidemark talk'],
+    ['{"format":"tidemark-case","version":1}', 'is one child’s case. Open it under Children'],
+    ['{"format":"other","version":1}', 'is not a Tidemark talk'],
     [
       text.replace('Alike to the eye', '<img src=x onerror=alert(1)>'),
       'Step 1, caption: holds markup',
