@@ -150,8 +150,8 @@ async function fill(on: Machine, from: Made): Promise<void> {
   await on.written();
 }
 
-async function carried(from: Machine): Promise<Backup> {
-  const read = await readBackup(await from.backups.bytes(NOW));
+function carried(from: Machine): Backup {
+  const read = readBackup(from.backups.bytes(NOW));
   if (!read.ok) throw new Error(read.problem.code);
   return read.backup;
 }
@@ -190,7 +190,7 @@ describe('a backup taken on an empty machine', () => {
       fc.asyncProperty(made, async (all) => {
         const [there, here] = [await machine(), await machine()];
         await fill(there, all);
-        const backup = await carried(there);
+        const backup = carried(there);
         const preview = previewOf(backup, hereOn(here), here.library.known);
         expect(preview.unread).toEqual([]);
         expect(preview.lines.map(({ compared }) => compared)).not.toContain('changed');
@@ -233,7 +233,7 @@ describe('a backup taken on an empty machine', () => {
     const [there, here] = [await machine(), await machine()];
     there.settings.setTheme('dark');
     here.settings.setTheme('light');
-    const preview = previewOf(await carried(there), hereOn(here), here.library.known);
+    const preview = previewOf(carried(there), hereOn(here), here.library.known);
     expect(preview.lines.map(({ compared, entry }) => [entry.id, compared])).toEqual([
       [SETTINGS, 'changed'],
     ]);

@@ -13,8 +13,8 @@ import { malformedJson, malformedText } from '../support/malform.ts';
 import { reading } from '../support/slowest.ts';
 
 const bytesOf = (text: string): Uint8Array => new TextEncoder().encode(text);
-const code = async (text: string): Promise<string> => {
-  const read = await readBackup(bytesOf(text));
+const code = (text: string): string => {
+  const read = readBackup(bytesOf(text));
   return read.ok ? 'read' : read.problem.code;
 };
 
@@ -36,37 +36,23 @@ const GOOD: Backup = {
   items: [{ table: 'cases', id: 'a', text: 'one' }],
   small: {},
 };
-const text = async (): Promise<string> => new TextDecoder().decode(await backupBytes(GOOD));
+const text = (): string => new TextDecoder().decode(backupBytes(GOOD));
 
 describe('a backup', () => {
-  test('out and in again is the same', async () => {
-    await fc.assert(
-      fc.asyncProperty(backups, async (backup) => {
-        expect(await readBackup(await backupBytes(backup))).toEqual({ ok: true, backup });
+  test('out and in again is the same', () => {
+    fc.assert(
+      fc.property(backups, (backup) => {
+        expect(readBackup(backupBytes(backup))).toEqual({ ok: true, backup });
       }),
     );
   });
 
-  test('in an envelope is opened by the same, and by no other', async () => {
-    const turned = (bytes: Uint8Array, by: number): Promise<Uint8Array> =>
-      Promise.resolve(bytes.map((byte) => byte ^ by));
-    const envelope = (by: number) => ({
-      seal: (bytes: Uint8Array) => turned(bytes, by),
-      open: (bytes: Uint8Array) => turned(bytes, by),
-    });
-    const sealed = await backupBytes(GOOD, envelope(90));
-    expect(await readBackup(sealed, envelope(90))).toEqual({ ok: true, backup: GOOD });
-    expect(await readBackup(sealed, envelope(91))).toMatchObject({ ok: false });
-    const shut = { seal: envelope(1).seal, open: () => Promise.reject(new Error('wrong')) };
-    expect(await readBackup(sealed, shut)).toEqual({ ok: false, problem: { code: 'wrong-key' } });
-  });
-
-  test('of a newer version, cut short, or naming an entry twice is refused as such', async () => {
-    const whole = await text();
-    expect(await code(whole.replace('"version": 1', '"version": 2'))).toBe('newer-backup');
-    expect(await code(whole.slice(0, whole.length - 20))).toBe('cut-short');
-    const twice = await backupBytes({ ...GOOD, items: [...GOOD.items, ...GOOD.items] });
-    expect(await readBackup(twice)).toEqual({ ok: false, problem: { code: 'twice', id: 'a' } });
+  test('of a newer version, cut short, or naming an entry twice is refused as such', () => {
+    const whole = text();
+    expect(code(whole.replace('"version": 1', '"version": 2'))).toBe('newer-backup');
+    expect(code(whole.slice(0, whole.length - 20))).toBe('cut-short');
+    const twice = backupBytes({ ...GOOD, items: [...GOOD.items, ...GOOD.items] });
+    expect(readBackup(twice)).toEqual({ ok: false, problem: { code: 'twice', id: 'a' } });
   });
 });
 
@@ -90,24 +76,25 @@ describe('a hostile file', () => {
       'a constructor',
       '{"format":"tidemark-backup","version":1,"at":"2026-06-08T10:00:00Z","items":[],"small":{"constructor":"x"}}',
     ],
-  ])('%s is no backup', async (_, given) => {
-    expect(await code(given)).toBe('not-a-backup');
+  ])('%s is no backup', (_, given) => {
+    expect(code(given)).toBe('not-a-backup');
     expect(({} as Record<string, unknown>)['x']).toBeUndefined();
   });
 
-  test('an empty file, and another of our own, are named as what they are', async () => {
-    expect(await code(' ')).toBe('blank');
+  test('an empty file, and another of our own, are named as what they are', () => {
+    expect(code(' ')).toBe('blank');
     for (const kind of ['case', 'talk'])
-      expect(
-        await readBackup(new TextEncoder().encode(`{\n "format": "tidemark-${kind}"}`)),
-      ).toEqual({ ok: false, problem: { code: 'not-a-backup', kind } });
+      expect(readBackup(new TextEncoder().encode(`{\n "format": "tidemark-${kind}"}`))).toEqual({
+        ok: false,
+        problem: { code: 'not-a-backup', kind },
+      });
   });
 
-  test('nested without end, or in another encoding, is refused', async () => {
+  test('nested without end, or in another encoding, is refused', () => {
     const deep = `{"format":"tidemark-backup","a":${'['.repeat(100_000)}${']'.repeat(100_000)}}`;
-    expect(await code(deep)).toBe('too-deep');
+    expect(code(deep)).toBe('too-deep');
     const wide = new Uint8Array([0xff, 0xfe, ...bytesOf('{"format":"tidemark-backup"}')]);
-    expect(await readBackup(wide)).toEqual({ ok: false, problem: { code: 'not-a-backup' } });
+    expect(readBackup(wide)).toEqual({ ok: false, problem: { code: 'not-a-backup' } });
   });
 
   test('larger than any honest one is refused before it is read', () => {
@@ -115,43 +102,40 @@ describe('a hostile file', () => {
     expect(backupTooLarge(MAX_BACKUP_BYTES + 1)).toMatchObject({ code: 'too-large' });
   });
 
-  test('with any change to its bytes gets an answer', async () => {
-    const whole = bytesOf(await text());
-    await fc.assert(
-      fc.asyncProperty(
+  test('with any change to its bytes gets an answer', () => {
+    const whole = bytesOf(text());
+    fc.assert(
+      fc.property(
         fc.array(fc.tuple(fc.nat({ max: whole.length - 1 }), fc.nat({ max: 255 })), {
           maxLength: 8,
         }),
         fc.nat({ max: whole.length }),
-        async (changes, length) => {
+        (changes, length) => {
           const bytes = whole.slice(0, length);
           for (const [at, byte] of changes) if (at < length) bytes[at] = byte;
-          expect(await readBackup(bytes)).toHaveProperty('ok');
+          expect(readBackup(bytes)).toHaveProperty('ok');
         },
       ),
       { numRuns: 10_000 },
     );
   });
 
-  test('malformed, ten thousand times, is refused by a code or read as a backup', async () => {
-    const whole = await text();
+  test('malformed, ten thousand times, is refused by a code or read as a backup', () => {
+    const whole = text();
     let refused = 0;
-    await fc.assert(
-      fc.asyncProperty(
-        fc.oneof(malformedText([whole]), malformedJson([whole])),
-        async (malformed) => {
-          const read = await reading('backup', () => readBackup(bytesOf(malformed)));
-          if (!read.ok) {
-            refused += 1;
-            expect(read.problem.code).toMatch(/^[a-z-]+$/);
-            return;
-          }
-          for (const { table, id, text: held } of read.backup.items) {
-            expect(BACKUP_TABLES).toContain(table);
-            expect([typeof id, typeof held]).toEqual(['string', 'string']);
-          }
-        },
-      ),
+    fc.assert(
+      fc.property(fc.oneof(malformedText([whole]), malformedJson([whole])), (malformed) => {
+        const read = reading('backup', () => readBackup(bytesOf(malformed)));
+        if (!read.ok) {
+          refused += 1;
+          expect(read.problem.code).toMatch(/^[a-z-]+$/);
+          return;
+        }
+        for (const { table, id, text: held } of read.backup.items) {
+          expect(BACKUP_TABLES).toContain(table);
+          expect([typeof id, typeof held]).toEqual(['string', 'string']);
+        }
+      }),
       { numRuns: 10_000, seed: 2026 },
     );
     expect(refused).toBeGreaterThan(2_500);

@@ -5,7 +5,6 @@ import {
   type Backup,
   type BackupItem,
   type BackupTable,
-  type Envelope,
 } from '../store/backupFile.ts';
 import type { Folder } from '../store/folder.ts';
 import { ANY, type Rows } from '../store/rows.ts';
@@ -39,8 +38,6 @@ export class Backups {
   at = $state(0);
   folder = $state.raw<Folder | undefined>(undefined);
   folderState = $state<FolderState>('none');
-  /** What lies around a backup's bytes, where it is to be sealed. */
-  envelope: Envelope | undefined;
   readonly #sources: Readonly<Record<BackupTable, Source>>;
   readonly #small: () => Record<string, string>;
   #rows: Rows | undefined;
@@ -113,9 +110,9 @@ export class Backups {
     return { at: now.toISOString(), items, small: this.#small() };
   }
 
-  /** The bytes of a backup, sealed where an envelope is set. */
-  bytes(now: Date): Promise<Uint8Array> {
-    return backupBytes(this.everything(now), this.envelope);
+  /** The bytes of a backup. */
+  bytes(now: Date): Uint8Array<ArrayBuffer> {
+    return backupBytes(this.everything(now));
   }
 
   /** A backup was made, whole. */
@@ -163,7 +160,7 @@ export class Backups {
       if (!folder || this.folderState !== 'open' || this.isHeldByLock) return;
       try {
         const { writeInto } = await import('../store/folder.ts');
-        await writeInto(folder, backupName(now), await this.bytes(now));
+        await writeInto(folder, backupName(now), this.bytes(now));
         await this.made(now.getTime());
       } catch {
         this.folderState = 'failed';

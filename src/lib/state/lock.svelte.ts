@@ -3,8 +3,8 @@
  * page anew, so that nothing that was read stays behind in it.
  */
 import { LOCK_ROW, type LockCodec } from '../store/lockCodec.ts';
+import { holding, lockIn, lockModules, withKey } from './lockStored.ts';
 import type { Rows } from '../store/rows.ts';
-import type { LockRecord } from '../store/lock.ts';
 import { canSeal } from '../store/seal.ts';
 import type { Shelf } from './settings.svelte.ts';
 import { secondsLeft, wasRight, wasWrong } from './tries.ts';
@@ -44,17 +44,6 @@ export interface LockOutside {
   reload: () => void;
   now: () => number;
 }
-
-const modules = () =>
-  Promise.all([
-    import('../store/lock.ts'),
-    import('../store/recode.ts'),
-    import('../store/lockCodec.ts'),
-  ]);
-
-/** A codec that seals with the key that a lock wraps. */
-const withKey = (codec: LockCodec, key: CryptoKey, { keyId = '' }: LockRecord): LockCodec =>
-  Object.assign(codec, { key, keyId });
 
 export class Lock {
   standing = $state<LockStanding>('unknown');
@@ -127,8 +116,8 @@ export class Lock {
     const { shelf, now, database } = this.#outside;
     if (this.wait() > 0) return false;
     wasWrong(shelf, now()); // counted before it is tried: a reload in the middle is no way around
-    const [{ openLock }, { recode, LockMoved }, { LockCodec: Codec }] = await modules();
-    const found = await this.#found();
+    const [{ openLock }, { recode, LockMoved }, { LockCodec: Codec }] = await lockModules();
+    const found = await lockIn(this.#rows);
     if (!found) {
       this.#goneBehindGate();
       return true;
@@ -156,10 +145,10 @@ export class Lock {
 
   /** Sets a lock and seals every row. Rejects where it cannot be; then nothing has changed. */
   async set(passphrase: string): Promise<void> {
-    const [{ newLock }, { recode }, { LockCodec: Codec }] = await modules();
+    const [{ newLock }, { recode }, { LockCodec: Codec }] = await lockModules();
     const { lock, key } = await newLock(passphrase);
     await this.#outside.kept();
-    await this.#holding(async () => {
+    await holding(this.codec, async () => {
       const to = withKey(new Codec(), key, lock);
       const text = JSON.stringify(lock);
       if (this.codec) this.codec.reading = key; // the page sees sealed rows before this is done
@@ -175,8 +164,8 @@ export class Lock {
 
   /** Another passphrase for the same rows; false where the old one is wrong. */
   async change(passphrase: string, next: string): Promise<boolean> {
-    const [{ rewrap }, { recode }, { LockCodec: Codec }] = await modules();
-    const found = await this.#found();
+    const [{ rewrap }, { recode }, { LockCodec: Codec }] = await lockModules();
+    const found = await lockIn(this.#rows);
     const lock = found && (await this.#tried(() => rewrap(found.record, passphrase, next)));
     const { codec: own } = this;
     if (!lock || !own?.key) return false;
@@ -191,12 +180,12 @@ export class Lock {
 
   /** Takes the lock away: every row lies open again; false where the passphrase is wrong. */
   async remove(passphrase: string): Promise<boolean> {
-    const [{ openLock }, { recode }, { LockCodec: Codec }] = await modules();
-    const found = await this.#found();
+    const [{ openLock }, { recode }, { LockCodec: Codec }] = await lockModules();
+    const found = await lockIn(this.#rows);
     const key = found && (await this.#tried(() => openLock(found.record, passphrase)));
     if (!key) return false;
     await this.#outside.kept();
-    await this.#holding(async () => {
+    await holding(this.codec, async () => {
       const from = withKey(new Codec(), key, found.record);
       if (this.codec) this.codec.reading = key;
       const name = this.#outside.database;
@@ -260,27 +249,6 @@ export class Lock {
     const value = await open();
     if (value) wasRight(shelf);
     return value;
-  }
-
-  /** The lock as it lies in the store now, whatever another window did to it; undefined for none. */
-  async #found(): Promise<{ record: LockRecord; text: string } | undefined> {
-    const row = await this.#rows?.one(LOCK_ROW);
-    const { readLock } = await import('../store/lock.ts');
-    const record = row && readLock(row.text);
-    return record && { record, text: row.text };
-  }
-
-  /** Nothing is written while the lock is set or taken away. */
-  async #holding(work: () => Promise<void>): Promise<void> {
-    const { codec } = this;
-    let release = (): void => undefined;
-    if (codec) codec.changing = new Promise((resolve) => (release = resolve));
-    try {
-      await work();
-    } finally {
-      if (codec) codec.changing = undefined;
-      release();
-    }
   }
 
   /** Another window has set, changed or taken away the lock: this one keeps what it holds, and begins anew. */

@@ -5,12 +5,12 @@ import { saveBlob } from './download.ts';
 
 /** Hands a backup of everything to the browser to be saved, encrypted where a passphrase is given. */
 export async function saveEverything(now = new Date(), passphrase?: string): Promise<void> {
-  const bytes = await backups.bytes(now);
+  const bytes = backups.bytes(now);
   if (passphrase === undefined)
-    saveBlob(backupName(now), new Blob([new Uint8Array(bytes)], { type: 'application/json' }));
+    saveBlob(backupName(now), new Blob([bytes], { type: 'application/json' }));
   else {
     const { closedWith } = await import('./apart/envelopes.ts');
-    const sealed = await closedWith(new Blob([new Uint8Array(bytes)]), passphrase);
+    const sealed = await closedWith(new Blob([bytes]), passphrase);
     saveBlob(`${backupName(now)}.age`, new Blob([sealed], { type: 'application/octet-stream' }));
   }
   await backups.made(now.getTime());

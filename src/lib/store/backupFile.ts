@@ -44,18 +44,9 @@ export type BackupProblem =
   | { code: 'cut-short' }
   | { code: 'newer-backup'; version: number }
   | { code: 'too-deep' }
-  | { code: 'twice'; id: string }
-  /** It is sealed, and no key to it was given. */
-  | { code: 'sealed' }
-  | { code: 'wrong-key' };
+  | { code: 'twice'; id: string };
 
 export type ReadBackup = { ok: true; backup: Backup } | { ok: false; problem: BackupProblem };
-
-/** What may lie around a file's bytes, such as an encryption. Both reject where they cannot. */
-export interface Envelope {
-  seal(bytes: Uint8Array): Promise<Uint8Array>;
-  open(bytes: Uint8Array): Promise<Uint8Array>;
-}
 
 const shape = v.object({
   format: v.literal(FORMAT),
@@ -94,25 +85,16 @@ function parsed(text: string): unknown {
   });
 }
 
-/** The bytes of a backup; with an envelope, sealed. */
-export async function backupBytes(backup: Backup, envelope?: Envelope): Promise<Uint8Array> {
+/** The bytes of a backup. */
+export function backupBytes(backup: Backup): Uint8Array<ArrayBuffer> {
   const whole = { format: FORMAT, version: VERSION, ...backup };
-  const bytes = new TextEncoder().encode(`${JSON.stringify(whole, null, 1)}\n`);
-  return envelope ? envelope.seal(bytes) : bytes;
+  return new TextEncoder().encode(`${JSON.stringify(whole, null, 1)}\n`);
 }
 
 /** Reads a backup's bytes. Nothing is taken from one with a problem. */
-export async function readBackup(given: Uint8Array, envelope?: Envelope): Promise<ReadBackup> {
-  const large = backupTooLarge(given.length);
+export function readBackup(bytes: Uint8Array): ReadBackup {
+  const large = backupTooLarge(bytes.length);
   if (large) return refuse(large);
-  let bytes = given;
-  try {
-    if (envelope) bytes = await envelope.open(given);
-  } catch {
-    return refuse({ code: 'wrong-key' });
-  }
-  const opened = backupTooLarge(bytes.length);
-  if (opened) return refuse(opened);
   let text: string;
   try {
     text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);

@@ -120,7 +120,7 @@ async function* readEverything({ file, size, atlas }: FileJob): Pieces {
   const large = backupTooLarge(size);
   const read = large
     ? { ok: false as const, problem: large }
-    : await readBackup(new Uint8Array(await file.arrayBuffer()));
+    : readBackup(new Uint8Array(await file.arrayBuffer()));
   if (!read.ok) {
     yield { is: 'refused', by: 'backup', problem: read.problem };
     return;

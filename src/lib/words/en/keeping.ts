@@ -125,10 +125,6 @@ export function backupSentence(problem: BackupProblem): string {
       return `The backup was saved by a newer Tidemark (version ${problem.version}). Update Tidemark to open it. Nothing has changed.`;
     case 'twice':
       return `The backup names one entry twice (${problem.id}), so it was not written by Tidemark. Nothing has changed.`;
-    case 'sealed':
-      return 'The backup is locked with a passphrase. Nothing has changed.';
-    case 'wrong-key':
-      return 'The passphrase does not open this backup. Nothing has changed.';
     case 'blank':
       return 'The file is empty. Copy or save it again. Nothing has changed.';
     case 'not-a-backup':
