@@ -8,7 +8,7 @@ import type { Problem } from '../case/problem.ts';
 import { newRev, type Change } from '../store/rows.ts';
 import type { Kept } from '../store/store.ts';
 import { byId, settled } from './shelved.ts';
-import type { Both, Outcome } from './sync.ts';
+import type { Both, Outcome } from './shape.ts';
 
 /** Records by the id they are kept under. */
 export const recordsOf = (shelf: readonly Kept[]): ReadonlyMap<string, Case> =>

@@ -2,7 +2,7 @@
  * The lock on what is kept here. The key is nowhere but in this page's memory: to lock is to load the
  * page anew, so that nothing that was read stays behind in it.
  */
-import { LOCK_ROW, type LockCodec } from '../store/lockCodec.ts';
+import { LOCK_ROW, LockCodec } from '../store/lockCodec.ts';
 import { holding, lockIn, lockModules, withKey } from './lockStored.ts';
 import type { Rows } from '../store/rows.ts';
 import { canSeal } from '../store/seal.ts';
@@ -116,7 +116,7 @@ export class Lock {
     const { shelf, now, database } = this.#outside;
     if (this.wait() > 0) return false;
     wasWrong(shelf, now()); // counted before it is tried: a reload in the middle is no way around
-    const [{ openLock }, { recode, LockMoved }, { LockCodec: Codec }] = await lockModules();
+    const [{ openLock }, { recode, LockMoved }] = await lockModules();
     const found = await lockIn(this.#rows);
     if (!found) {
       this.#goneBehindGate();
@@ -124,7 +124,7 @@ export class Lock {
     }
     const key = await openLock(found.record, passphrase);
     if (!key || !this.codec) return false;
-    const codec = withKey(new Codec(), key, found.record);
+    const codec = withKey(new LockCodec(), key, found.record);
     // rows that a window without the key left plain are sealed now
     const same = { lock: found.text, was: found.text };
     const sealing = { name: database, from: codec, to: codec, ...same, onlyPlain: true };
@@ -145,15 +145,15 @@ export class Lock {
 
   /** Sets a lock and seals every row. Rejects where it cannot be; then nothing has changed. */
   async set(passphrase: string): Promise<void> {
-    const [{ newLock }, { recode }, { LockCodec: Codec }] = await lockModules();
+    const [{ newLock }, { recode }] = await lockModules();
     const { lock, key } = await newLock(passphrase);
     await this.#outside.kept();
     await holding(this.codec, async () => {
-      const to = withKey(new Codec(), key, lock);
+      const to = withKey(new LockCodec(), key, lock);
       const text = JSON.stringify(lock);
       if (this.codec) this.codec.reading = key; // the page sees sealed rows before this is done
       const name = this.#outside.database;
-      await recode({ name, from: new Codec(), to, lock: text, was: undefined });
+      await recode({ name, from: new LockCodec(), to, lock: text, was: undefined });
       if (this.codec) withKey(this.codec, key, lock);
     });
     this.#remember(true);
@@ -164,12 +164,12 @@ export class Lock {
 
   /** Another passphrase for the same rows; false where the old one is wrong. */
   async change(passphrase: string, next: string): Promise<boolean> {
-    const [{ rewrap }, { recode }, { LockCodec: Codec }] = await lockModules();
+    const [{ rewrap }, { recode }] = await lockModules();
     const found = await lockIn(this.#rows);
     const lock = found && (await this.#tried(() => rewrap(found.record, passphrase, next)));
     const { codec: own } = this;
     if (!lock || !own?.key) return false;
-    const codec = withKey(new Codec(), own.key, lock);
+    const codec = withKey(new LockCodec(), own.key, lock);
     const text = JSON.stringify(lock);
     const name = this.#outside.database;
     const was = found.text;
@@ -180,16 +180,16 @@ export class Lock {
 
   /** Takes the lock away: every row lies open again; false where the passphrase is wrong. */
   async remove(passphrase: string): Promise<boolean> {
-    const [{ openLock }, { recode }, { LockCodec: Codec }] = await lockModules();
+    const [{ openLock }, { recode }] = await lockModules();
     const found = await lockIn(this.#rows);
     const key = found && (await this.#tried(() => openLock(found.record, passphrase)));
     if (!key) return false;
     await this.#outside.kept();
     await holding(this.codec, async () => {
-      const from = withKey(new Codec(), key, found.record);
+      const from = withKey(new LockCodec(), key, found.record);
       if (this.codec) this.codec.reading = key;
       const name = this.#outside.database;
-      await recode({ name, from, to: new Codec(), lock: undefined, was: found.text });
+      await recode({ name, from, to: new LockCodec(), lock: undefined, was: found.text });
       if (this.codec) this.codec.key = undefined;
     });
     this.#remember(false);

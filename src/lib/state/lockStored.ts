@@ -4,11 +4,7 @@ import { LOCK_ROW, type LockCodec } from '../store/lockCodec.ts';
 import type { Rows } from '../store/rows.ts';
 
 export const lockModules = () =>
-  Promise.all([
-    import('../store/lock.ts'),
-    import('../store/recode.ts'),
-    import('../store/lockCodec.ts'),
-  ]);
+  Promise.all([import('../store/lock.ts'), import('../store/recode.ts')]);
 
 /** A codec that seals with the key that a lock wraps. */
 export const withKey = (codec: LockCodec, key: CryptoKey, { keyId = '' }: LockRecord): LockCodec =>

@@ -3,7 +3,8 @@ import type { Rows } from '../store/rows.ts';
 import { History } from './history.svelte.ts';
 import type { Keeping } from './keeping.svelte.ts';
 import { byId, settled, stepped } from './shelved.ts';
-import { Sync, type Shape } from './sync.ts';
+import type { Shape } from './shape.ts';
+import { Sync } from './sync.ts';
 
 /** What one table holds, and how it is written and read. */
 type Table<T> = Pick<Shape<T>, 'table' | 'write' | 'read' | 'gone' | 'ready'>;

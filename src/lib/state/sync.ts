@@ -3,53 +3,11 @@
  * from the store, all of it in one transaction and only over what it has seen; what another window
  * wrote meanwhile is brought together with what was done here, so that neither is lost.
  */
-import {
-  ANY,
-  newRev,
-  StoreError,
-  type Change,
-  type Entry,
-  type Rows,
-  type Table,
-} from '../store/rows.ts';
+import { ANY, newRev, StoreError, type Change, type Entry, type Rows } from '../store/rows.ts';
 import { slices } from '../store/slices.ts';
 import type { Keeping } from './keeping.svelte.ts';
-import { PartRows, type Part, type PartRow } from './partRows.ts';
-
-/** What comes of two changes to one entry. Undefined: it is gone. */
-export interface Outcome<T> {
-  value: T | undefined;
-  /** Rows that must be written with it, such as what has to be asked of the user. */
-  beside?: readonly Change[];
-  /** An entry of its own, where both are kept as they are. */
-  also?: { id: string; value: T };
-}
-
-/** Two changes to one entry: as it was, as it is here, as it is in the store. Undefined: not there. */
-export interface Both<T> {
-  id: string;
-  base: T | undefined;
-  mine: T | undefined;
-  theirs: T | undefined;
-}
-
-export interface Shape<T> {
-  table: Table;
-  write: (value: T) => string;
-  /** Undefined where the text is not understood: such a row is left as it is. */
-  read: (id: string, text: string) => T | undefined;
-  merge: (both: Both<T>) => Outcome<T>;
-  /** What a change takes out of an entry that is to lie in the bin by itself. */
-  gone?: (before: T, after: T, id: string) => readonly Part[];
-  /** Waits for what reading and writing need. */
-  ready?: () => Promise<unknown>;
-  /** What the page shows now. */
-  shown: () => ReadonlyMap<string, T>;
-  /** Shows what has come from the store; undefined takes it away. */
-  settle: (values: ReadonlyMap<string, T | undefined>) => void;
-  /** The store was read. */
-  wasRead?: () => void;
-}
+import { PartRows, type PartRow } from './partRows.ts';
+import type { Shape } from './shape.ts';
 
 /** An entry as the store has it. */
 interface Base<T> {
@@ -187,7 +145,7 @@ export class Sync<T extends object> {
         if (!written.ok) {
           const { table } = this.#shape;
           const clashes = written.clashes.filter((clash) => clash.table === table);
-          for (const { id, entry } of clashes) this.#met(id, entry);
+          this.#meet(clashes);
           for (const one of written.clashes) if (one.table === 'bin') this.#apart.add(one.id);
           continue;
         }
@@ -273,32 +231,49 @@ export class Sync<T extends object> {
     const entries = await rows.read(this.#shape.table);
     if (entries.length > 0) await this.#shape.ready?.();
     const there = new Map(entries.map((entry) => [entry.id, entry]));
-    for (const id of new Set([...there.keys(), ...this.#base.keys()])) {
-      const entry = there.get(id);
-      if (entry?.rev !== this.#base.get(id)?.rev) this.#met(id, entry);
-    }
+    const ids = [...new Set([...there.keys(), ...this.#base.keys()])];
+    this.#meet(
+      ids
+        .filter((id) => there.get(id)?.rev !== this.#base.get(id)?.rev)
+        .map((id) => ({ id, entry: there.get(id) })),
+    );
     this.#shape.wasRead?.();
   }
 
-  /** An entry stands otherwise in the store than was known here. */
-  #met(id: string, entry: Entry | undefined): void {
+  /** Entries stand otherwise in the store than was known here: they are shown in one go. */
+  #meet(entries: readonly { id: string; entry: Entry | undefined }[]): void {
+    if (entries.length === 0) return;
+    const shown = new Map<string, T | undefined>(this.#shape.shown());
+    const settled = new Map<string, T | undefined>();
+    for (const { id, entry } of entries)
+      for (const [of, value] of this.#met(id, entry, shown.get(id))) {
+        shown.set(of, value);
+        settled.set(of, value);
+      }
+    this.#shape.settle(settled);
+  }
+
+  /** An entry stands otherwise in the store than was known here; the answer is what is to be shown. */
+  #met(
+    id: string,
+    entry: Entry | undefined,
+    mine: T | undefined,
+  ): (readonly [string, T | undefined])[] {
     const { read, merge, write } = this.#shape;
     const base = this.#base.get(id);
-    const mine = this.#shape.shown().get(id);
     const isSame = entry !== undefined && base?.text === entry.text;
     const theirs = isSame ? base.value : entry && read(id, entry.text);
     if (entry) this.#base.set(id, { ...entry, value: theirs });
     else this.#base.delete(id);
-    if (isSame) return;
+    if (isSame) return [];
     const isChangedHere =
       mine !== base?.value &&
       (mine === undefined || base === undefined || write(mine) !== base.text);
     if (!isChangedHere) {
       if (theirs !== undefined) this.#last.delete(id);
-      this.#shape.settle(new Map([[id, theirs]]));
-      return;
+      return [[id, theirs]];
     }
-    if (mine !== undefined && write(mine) === entry?.text) return; // the same was done in both
+    if (mine !== undefined && write(mine) === entry?.text) return []; // the same was done in both
     // what was done here just before it was removed here is not lost with a removal that does not hold
     const here = mine ?? (theirs === undefined ? undefined : this.#last.get(id));
     if (entry === undefined && mine !== undefined) this.#kept.add(id);
@@ -307,11 +282,6 @@ export class Sync<T extends object> {
     // what was brought together holds what was shown before: should it go later, it goes whole
     if (value !== undefined && value === theirs) this.#last.delete(id);
     else if (value !== undefined) this.#last.set(id, value);
-    this.#shape.settle(
-      new Map<string, T | undefined>([
-        [id, value],
-        ...(also ? [[also.id, also.value] as const] : []),
-      ]),
-    );
+    return [[id, value], ...(also ? [[also.id, also.value] as const] : [])];
   }
 }
