@@ -175,6 +175,24 @@ test('an unfinished visit is sealed in the tab and comes back', async ({ page })
   await expect(page.getByRole('button', { name: 'Change Moro reflex' })).toBeVisible();
 });
 
+test('a half-filled form is sealed in the tab and comes back after idle time', async ({ page }) => {
+  await setLock(page);
+  await go(page, '#/children/new');
+  await page.getByLabel('Label').fill('Dunlin');
+  await page.getByRole('radio', { name: 'Due date' }).check();
+  await page.getByLabel('Birth date').fill('2026-0');
+  await page.clock.setFixedTime(new Date(`${TODAY}T11:00:00`));
+  await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
+  await expect(gate(page)).toBeVisible();
+  const kept = await page.evaluate(() => JSON.stringify({ ...sessionStorage }));
+  expect(kept).toContain('tidemark-forms');
+  expect(kept).not.toContain('Dunlin');
+  await unlock(page);
+  await expect(page.getByLabel('Label')).toHaveValue('Dunlin');
+  await expect(page.getByLabel('Birth date')).toHaveValue('2026-0');
+  await expect(page.getByRole('radio', { name: 'Due date' })).toBeChecked();
+});
+
 test('it locks after idle time, and every window with it', async ({ page, context }) => {
   await setLock(page);
   const other = await context.newPage();

@@ -6,7 +6,7 @@ import { parseRaw } from '../../src/lib/case/parse.ts';
 import { judgeCase, sheetOf } from '../../src/lib/judge/judge.ts';
 import { demoCase } from '../../src/lib/state/demo.ts';
 import { Desk } from '../../src/lib/state/desk.svelte.ts';
-import { readDraft, writeDraft } from '../../src/lib/state/draft.ts';
+import { formsPlace, visitPlace } from '../../src/lib/state/draft.ts';
 import { redated } from '../../src/lib/state/redate.ts';
 import { blankVisit, withResponse } from '../../src/lib/state/visit.ts';
 import { dateAsks } from '../../src/lib/state/visitDate.ts';
@@ -83,12 +83,33 @@ describe('an unfinished visit', () => {
   it('outlives a reload, and goes when it is kept', () => {
     const place = tab();
     const draft = { childId: 'kestrel', number: undefined, visit: visitOn('2025-01-01') };
-    writeDraft(place, draft);
-    expect(readDraft(place)).toEqual(draft);
-    writeDraft(place, { ...draft, number: 2 });
-    expect(readDraft(place)?.number).toBe(2);
-    writeDraft(place, undefined);
-    expect(readDraft(place)).toBeUndefined();
+    visitPlace.write(place, draft);
+    expect(visitPlace.read(place)).toEqual(draft);
+    visitPlace.write(place, { ...draft, number: 2 });
+    expect(visitPlace.read(place)?.number).toBe(2);
+    visitPlace.write(place, undefined);
+    expect(visitPlace.read(place)).toBeUndefined();
+  });
+
+  it('stands beside the details of children that are not saved yet', () => {
+    const place = tab();
+    const form = {
+      by: 'due',
+      label: 'Plo',
+      born: '2026-0',
+      gestation: '',
+      due: '',
+      dating: '',
+    } as const;
+    const forms = [
+      { ...form, childId: undefined },
+      { ...form, childId: 'kestrel' },
+    ];
+    formsPlace.write(place, forms);
+    expect(formsPlace.read(place)).toEqual(forms);
+    expect(visitPlace.read(place)).toBeUndefined();
+    formsPlace.write(place, undefined);
+    expect(formsPlace.read(place)).toBeUndefined();
   });
 
   it.each(['{', '7', '{"childId":"kestrel"}', '{"childId":1,"visit":{}}'])(
@@ -96,7 +117,7 @@ describe('an unfinished visit', () => {
     (text) => {
       const place = tab();
       place.setItem('tidemark-draft', text);
-      expect(readDraft(place)).toBeUndefined();
+      expect(visitPlace.read(place)).toBeUndefined();
     },
   );
 });

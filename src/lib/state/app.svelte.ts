@@ -10,7 +10,7 @@ import { Incoming } from './incoming.svelte.ts';
 import { Judgement } from './judgement.svelte.ts';
 import { Keeping } from './keeping.svelte.ts';
 import { isOwn, Library } from './library.svelte.ts';
-import { keepSealed, readDraft, readSealed, writeDraft } from './draft.ts';
+import { formsPlace, visitPlace } from './draft.ts';
 import { DATABASE } from '../store/names.ts';
 import { LockCodec } from '../store/lockCodec.ts';
 import { Lock } from './lock.svelte.ts';
@@ -68,7 +68,8 @@ export const settings = new Settings(storage, isKnownSource);
 export const view = new View();
 /** The first time, the invented child is shown at once; later, what was open is waited for. */
 export const desk = new Desk(library.known, lastOpen ? [] : seed, lastOpen, keeping);
-desk.drafts.now = readDraft(tabStorage());
+desk.drafts.now = visitPlace.read(tabStorage());
+desk.drafts.forms = formsPlace.read(tabStorage()) ?? [];
 /** What came from another system and waits to be looked through. */
 export const incoming = new Incoming(desk, library.known);
 /** Talks of the reader's own. */
@@ -110,7 +111,9 @@ export const lock = new Lock({
     return keeping.standing !== 'not-saved' || keeping.kind !== 'kept';
   },
   opened: async () => {
-    if (lock.codec) desk.drafts.now = await readSealed(tabStorage(), lock.codec);
+    if (!lock.codec) return;
+    desk.drafts.now = await visitPlace.unseal(tabStorage(), lock.codec);
+    desk.drafts.forms = (await formsPlace.unseal(tabStorage(), lock.codec)) ?? [];
   },
   reload: () => globalThis.location.reload(),
   now: () => Date.now(),
@@ -161,13 +164,18 @@ export function remember(): void {
 }
 
 /** Keeps what cannot be kept in the record yet over a reload. */
-export const rememberDraft = (): Promise<void> => {
-  const { now: draft } = desk.drafts;
-  if (lock.standing === 'none') writeDraft(tabStorage(), draft);
-  else if (lock.standing === 'open' && lock.codec)
-    return keepSealed(tabStorage(), draft, lock.codec);
-  return Promise.resolve();
-};
+export async function rememberDraft(): Promise<void> {
+  const { now: visit, forms: all } = desk.drafts;
+  const forms = all.length > 0 ? all : undefined;
+  const tab = tabStorage();
+  if (lock.standing === 'none') {
+    visitPlace.write(tab, visit);
+    formsPlace.write(tab, forms);
+  } else if (lock.standing === 'open' && lock.codec) {
+    const { codec } = lock;
+    await Promise.all([visitPlace.seal(tab, visit, codec), formsPlace.seal(tab, forms, codec)]);
+  }
+}
 
 /** A new version of Tidemark, and when it is used. */
 export const renewal = new Renewal(() => location.reload());

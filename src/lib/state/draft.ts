@@ -1,72 +1,102 @@
-/** An unfinished visit in the tab's own storage, so that a reload does not lose what was entered. */
+/** What is typed in and not kept yet, in the tab's own storage, so that a reload does not lose it. */
+import { bytesToHex, hexToBytes } from '@noble/hashes/utils.js';
 import * as v from 'valibot';
 import { visitShape } from '../case/shape.ts';
-import { bytesToHex, hexToBytes } from '@noble/hashes/utils.js';
 import type { LockCodec } from '../store/lockCodec.ts';
-import type { Draft } from './drafts.svelte.ts';
+import type { Draft, FormDraft } from './drafts.svelte.ts';
 
-const KEY = 'tidemark-draft';
+type Tab = Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>;
 
-const shape = v.object({
+/** One place in the tab's storage. */
+export class TabPlace<T> {
+  readonly #id: string;
+  readonly #understood: (value: unknown) => T | undefined;
+  #latest = 0;
+
+  constructor(id: string, understood: (value: unknown) => T | undefined) {
+    this.#id = id;
+    this.#understood = understood;
+  }
+
+  get key(): string {
+    return `tidemark-${this.#id}`;
+  }
+
+  #of(text: string | null | undefined): T | undefined {
+    try {
+      return this.#understood(JSON.parse(text ?? 'null'));
+    } catch {
+      return undefined;
+    }
+  }
+
+  /** What was left unfinished; undefined when nothing was, or it is not understood. */
+  read(tab: Tab | undefined): T | undefined {
+    return this.#of(tab?.getItem(this.key));
+  }
+
+  write(tab: Tab | undefined, value: T | undefined): void {
+    this.#put(tab, value === undefined ? undefined : JSON.stringify(value));
+  }
+
+  /** The tab's storage is written to the disk too: under a lock it is sealed like a row. */
+  async seal(tab: Tab | undefined, value: T | undefined, codec: LockCodec): Promise<void> {
+    const turn = (this.#latest += 1);
+    if (value === undefined) {
+      this.#put(tab, undefined);
+      return;
+    }
+    const sealed = await codec.encode(JSON.stringify(value), { table: 'small', id: this.#id });
+    if (turn !== this.#latest || !(sealed instanceof Uint8Array)) return; // a later one is on its way
+    this.#put(tab, bytesToHex(sealed));
+  }
+
+  async unseal(tab: Tab | undefined, codec: LockCodec): Promise<T | undefined> {
+    const text = tab?.getItem(this.key) ?? '';
+    try {
+      const bytes = hexToBytes(text);
+      return this.#of(await codec.decode(bytes, { table: 'small', id: this.#id }));
+    } catch {
+      return this.#of(text); // left by a time before the lock
+    }
+  }
+
+  #put(tab: Tab | undefined, text: string | undefined): void {
+    try {
+      if (text === undefined) tab?.removeItem(this.key);
+      else tab?.setItem(this.key, text);
+    } catch {
+      // a full or denied storage only means that a reload loses what is typed
+    }
+  }
+}
+
+const draftShape = v.object({
   childId: v.string(),
   number: v.optional(v.number()),
   visit: visitShape,
 });
 
-type Tab = Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>;
+/** An unfinished visit. */
+export const visitPlace = new TabPlace<Draft>('draft', (value) => {
+  const read = v.safeParse(draftShape, value);
+  return read.success ? { number: undefined, ...read.output } : undefined;
+});
 
-function draftOf(text: string | null | undefined): Draft | undefined {
-  try {
-    const read = v.safeParse(shape, JSON.parse(text ?? 'null'));
-    return read.success ? { number: undefined, ...read.output } : undefined;
-  } catch {
-    return undefined;
-  }
-}
+const formsShape = v.array(
+  v.object({
+    childId: v.optional(v.string()),
+    by: v.picklist(['gestation', 'due']),
+    label: v.string(),
+    born: v.string(),
+    gestation: v.string(),
+    due: v.string(),
+    dating: v.string(),
+  }),
+);
 
-/** What was left unfinished; undefined when nothing was, or it is not understood. */
-export const readDraft = (tab: Tab | undefined): Draft | undefined => draftOf(tab?.getItem(KEY));
-
-export function writeDraft(tab: Tab | undefined, draft: Draft | undefined): void {
-  try {
-    if (draft) tab?.setItem(KEY, JSON.stringify(draft));
-    else tab?.removeItem(KEY);
-  } catch {
-    // a full or denied storage only means that a reload loses the draft
-  }
-}
-
-/** The tab's storage is written to the disk too: under a lock the draft is sealed like a row. */
-const PLACE = { table: 'small', id: 'draft' } as const;
-let latest = 0;
-
-export async function keepSealed(
-  tab: Tab | undefined,
-  draft: Draft | undefined,
-  codec: LockCodec,
-): Promise<void> {
-  const turn = (latest += 1);
-  if (!draft) {
-    writeDraft(tab, undefined);
-    return;
-  }
-  const sealed = await codec.encode(JSON.stringify(draft), PLACE);
-  if (turn !== latest || !(sealed instanceof Uint8Array)) return; // a later one is on its way
-  try {
-    tab?.setItem(KEY, bytesToHex(sealed));
-  } catch {
-    // as above
-  }
-}
-
-export async function readSealed(
-  tab: Tab | undefined,
-  codec: LockCodec,
-): Promise<Draft | undefined> {
-  const text = tab?.getItem(KEY) ?? '';
-  try {
-    return draftOf(await codec.decode(hexToBytes(text), PLACE));
-  } catch {
-    return draftOf(text); // left by a time before the lock
-  }
-}
+/** Details of children that are typed in and not saved. */
+export const formsPlace = new TabPlace<readonly FormDraft[]>('forms', (value) => {
+  const read = v.safeParse(formsShape, value);
+  return read.success ? read.output.map((one) => ({ childId: undefined, ...one })) : undefined;
+});

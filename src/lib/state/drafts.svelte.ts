@@ -1,4 +1,4 @@
-/** A visit as it is typed in: kept in the record as soon as it can be, and nothing of it lost before. */
+/** What is typed in: a visit is kept in the record as soon as it can be, and nothing is lost before. */
 import type { Atlas } from '../atlas/atlas.ts';
 import { parseRaw } from '../case/parse.ts';
 import type { Problem } from '../case/problem.ts';
@@ -15,8 +15,21 @@ export interface Draft {
   visit: RawVisit;
 }
 
+/** Details of a child as they stand in the form, not saved yet. */
+export interface FormDraft {
+  /** Undefined for a child that is not there yet. */
+  childId: string | undefined;
+  by: 'gestation' | 'due';
+  label: string;
+  born: string;
+  gestation: string;
+  due: string;
+  dating: string;
+}
+
 export class Drafts {
   now = $state.raw<Draft | undefined>(undefined);
+  forms = $state.raw<readonly FormDraft[]>([]);
   readonly #desk: Pick<Desk, 'open' | 'putVisit'>;
   readonly #atlas: Atlas;
 
@@ -67,5 +80,19 @@ export class Drafts {
 
   discard(): void {
     this.now = undefined;
+  }
+
+  /** What was typed of a child's details, or of a new child's, and not saved. */
+  form(childId: string | undefined): FormDraft | undefined {
+    return this.forms.find((form) => form.childId === childId);
+  }
+
+  holdForm(form: FormDraft): void {
+    this.forms = [...this.forms.filter(({ childId }) => childId !== form.childId), form];
+  }
+
+  /** The form was saved, or what was typed in it is given up. */
+  dropForm(childId: string | undefined): void {
+    if (this.form(childId)) this.forms = this.forms.filter((form) => form.childId !== childId);
   }
 }

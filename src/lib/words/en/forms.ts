@@ -22,6 +22,9 @@ export const childForm = {
   remove: 'Remove this child',
   file: 'Save a case file',
   preview: 'What this means',
+  unsaved: 'Not saved yet: this is as it was typed before.',
+  anew: 'Empty the form',
+  asSaved: 'Back to what is saved',
   gestationIs: (gestation: string): string => `Gestation at birth: ${gestation}.`,
   dueIs: (due: string): string => `Due date: ${due}.`,
   todayIs: (date: string, counted: string, other: string): string =>
