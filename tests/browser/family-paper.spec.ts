@@ -145,3 +145,53 @@ test('what is still being written is printed as it reads', async ({ page }) => {
   const printed = pages.flatMap(({ letters }) => letters.map(({ text }) => text)).join(' ');
   expect(printed).toContain('Ring Rowan on Mondays.*');
 });
+
+/** How the sheet is laid out. Runs in the page. */
+function laid() {
+  const sheet = document.querySelector<HTMLElement>('.sheet')!;
+  return {
+    tag: sheet.lang,
+    figure: sheet.style.getPropertyValue('--figure'),
+    how: [...sheet.classList].sort(),
+    figures: sheet.querySelectorAll('.figure svg').length,
+    lines: sheet.querySelectorAll('.rule').length,
+  };
+}
+
+test('printed at once after a change, it is laid out as when it is left to settle', async ({
+  page,
+}) => {
+  await page.addInitScript(`globalThis.printed = () => {
+    window.dispatchEvent(new Event('beforeprint'));
+    return (${laid.toString()})();
+  }`);
+  await open(page, '#/family?visit=3');
+  await expect(page.getByText('Printed, it takes two sheets')).toBeVisible();
+  const settled = async () => {
+    await page.evaluate(() => new Promise(requestAnimationFrame));
+    return page.evaluate(laid);
+  };
+  const english = await settled();
+
+  // the change and the print in one go, so that nothing settles between them
+  const spanish = await page
+    .getByRole('radio', { name: 'Español' })
+    .evaluate((radio: HTMLInputElement) => {
+      radio.click();
+      return (globalThis as unknown as { printed: () => unknown }).printed();
+    });
+  expect(spanish).not.toEqual(english);
+  expect(spanish).toEqual(await settled());
+
+  const long = await page
+    .locator('.paper [data-key="help.pace"]')
+    .evaluate((sentence: HTMLElement) => {
+      sentence.focus();
+      sentence.textContent = 'Lo hablamos con calma en la consulta. '.repeat(12).trim();
+      sentence.dispatchEvent(new InputEvent('input', { bubbles: true }));
+      return (globalThis as unknown as { printed: () => unknown }).printed();
+    });
+  expect(long).not.toEqual(spanish);
+  expect(long).toEqual(await settled());
+  expect((await settled()).figures).toBe(4);
+});
