@@ -102,17 +102,16 @@ describe.each(LANGUAGES)('the page in %s', (language) => {
       state: words.states.drowsy,
       side: words.sides.right,
     };
-    const counted = (text: string): { text: string; counts: Counts } => {
-      const filled = fill(text, places);
+    const counted = (text: string, tense: 'now' | 'then' = 'now') => {
+      const filled = fill(text, { ...places, ...words.tense[tense] });
       return { text: filled, counts: countsOf(filled, language) };
     };
     const saw = counted(words.saw['not-counted'].both);
     const means = MEANINGS.flatMap((meaning) => {
-      const { oneSide, ...graded } = words.means[meaning];
-      return [graded, ...(oneSide ? [oneSide] : [])].flatMap(({ firm, open }) => [
-        counted(firm),
-        counted(open),
-      ]);
+      const { oneSide, ofFeeding, ...graded } = words.means[meaning];
+      return [graded, oneSide, ofFeeding, ofFeeding?.oneSide].flatMap((of) =>
+        of ? [counted(of.firm), counted(of.open), counted(of.open, 'then')] : [],
+      );
     });
     let looked = 0;
     for (const reflex of FAMILY_REFLEXES) {

@@ -40,7 +40,10 @@ describe.each(LANGUAGES)('%s', (language) => {
     for (const id of MEANINGS) {
       expect(words.means[id].firm, id).toMatch(/\.$/);
       expect(words.means[id].open, id).toMatch(/\.$/);
-      for (const text of Object.values(words.means[id].oneSide ?? {}))
+      const { oneSide, ofFeeding } = words.means[id];
+      for (const text of [oneSide, ofFeeding?.oneSide].flatMap((one) =>
+        one ? [one.firm, one.open] : [],
+      ))
         expect(text, id).toMatch(/\{side\}.*\.$/);
     }
     for (const id of FAMILY_REFLEXES) {
@@ -48,9 +51,12 @@ describe.each(LANGUAGES)('%s', (language) => {
       expect(words.reflexes[id].did, id).toMatch(/\.$/);
     }
     for (const [path, text] of textsOf(words)) expect(text.trim(), path).not.toBe('');
+    // the words of a tense are a language's own: each has the same of them for both
+    expect(Object.keys(words.tense.then)).toEqual(Object.keys(words.tense.now));
     const paths = (of: unknown): string[] =>
       textsOf(of)
         .map(([path]) => path)
+        .filter((path) => !path.startsWith('/tense'))
         .sort();
     expect(paths(words)).toEqual(paths(FAMILY_WORDS.en));
   });
@@ -60,12 +66,13 @@ describe.each(LANGUAGES)('%s', (language) => {
     expect(new Set(names).size).toBe(names.length);
   });
 
-  it('has, besides the child, the places that English has', () => {
-    const others = (text: string): string[] =>
-      [...new Set(placesOf(text).filter((place) => !CHILD.includes(place)))].sort();
+  it('has, besides the child and the tense, the places that English has', () => {
+    const own = (of: typeof words): string[] => [...CHILD, ...Object.keys(of.tense.now)];
+    const others = (text: string, of: typeof words): string[] =>
+      [...new Set(placesOf(text).filter((place) => !own(of).includes(place)))].sort();
     const english = new Map(textsOf(FAMILY_WORDS.en));
     for (const [path, text] of textsOf(words))
-      expect(others(text), path).toEqual(others(english.get(path) ?? ''));
+      expect(others(text, words), path).toEqual(others(english.get(path) ?? '', FAMILY_WORDS.en));
   });
 
   it('fills the places of a child in every way of speaking, and says the name', () => {

@@ -5,6 +5,7 @@
 import { DAYS_PER_MONTH, DAYS_PER_WEEK, TERM_DAYS, type AxisDay } from '../age/axis.ts';
 import { agesOn, dateAtAxisDay, DEFAULT_LIMITS } from '../age/clocks.ts';
 import type { CivilDate } from '../age/civil.ts';
+import type { Reflex } from '../atlas/types.ts';
 import type { AboutAge } from '../words/family.ts';
 import type { PageInput } from './model.ts';
 import type { Speaker } from './speaker.ts';
@@ -13,6 +14,11 @@ import type { Speaker } from './speaker.ts';
 const WEEKS_BELOW_DAYS = 8 * DAYS_PER_WEEK;
 
 const limitsOf = ({ options }: PageInput) => options.limits ?? DEFAULT_LIMITS;
+
+/** What an infant feeds by: to a family, that it fades is a child that feeds no more. */
+const FED_BY: ReadonlySet<string> = new Set(['rooting', 'sucking', 'swallowing']);
+
+export const isFedBy = ({ id }: Reflex): boolean => FED_BY.has(id);
 
 export const isBornEarly = (input: PageInput): boolean =>
   input.record.child.birth.gestationalDays < limitsOf(input).pretermBelowDays;

@@ -10,7 +10,7 @@ import type { RidgePiece } from '../chart/model.ts';
 import type { Compiled } from '../judge/expectation.ts';
 import type { JudgedVisit } from '../judge/judge.ts';
 import { changeBy, type ChangeBy } from '../judge/questions.ts';
-import { dateOf, isBornEarly, whenOn } from './about.ts';
+import { dateOf, isBornEarly, isFedBy, whenOn } from './about.ts';
 import type { FamilyBand, FamilyChart, FamilyMark, PageInput } from './model.ts';
 import type { Speaker } from './speaker.ts';
 import type { Stands } from './stands.ts';
@@ -64,7 +64,7 @@ function marksOf(
 const isLong = (day: number): boolean => day > monthDay(24) + 1;
 
 /** When the sources expect it to come and to fade, by the same reckoning as the dates of the sentences. */
-function spanWords(say: Speaker, { group }: Reflex, compiled: Compiled, input: PageInput): string {
+function spanWords(say: Speaker, reflex: Reflex, compiled: Compiled, input: PageInput): string {
   const { chart } = say.words;
   const start = startOf(input);
   const said = (text: string, { most, day }: ChangeBy): string => {
@@ -80,7 +80,7 @@ function spanWords(say: Speaker, { group }: Reflex, compiled: Compiled, input: P
     ? chart.thenStays
     : fades.day === null
       ? ''
-      : said(group === 'feeding' ? chart.thenFeeds : chart.thenFades, fades);
+      : said(isFedBy(reflex) ? chart.thenFeeds : chart.thenFades, fades);
   if (last === -Infinity || (comes.day === null && end === '')) return chart.bandNone;
   const begin =
     comes.day === null

@@ -46,7 +46,7 @@ export function choose(stands: readonly Stands[], chosen: readonly string[] | nu
   const ranked = stands.toSorted((a, b) => rankOf(a) - rankOf(b));
   const mattering = ranked.filter((one) => rankOf(one) <= MATTERS).length;
   const told = chosen
-    ? chosen.flatMap((id) => stands.find(({ reflex }) => reflex.id === id) ?? [])
+    ? ranked.filter(({ reflex }) => chosen.includes(reflex.id))
     : ranked.slice(0, Math.min(BRING_TO, Math.max(mattering, FILL_TO)));
   return {
     told,

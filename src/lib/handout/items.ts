@@ -2,10 +2,12 @@
 import { group, max } from 'd3';
 import { DEFAULT_LIMITS } from '../age/clocks.ts';
 import type { CivilDate } from '../age/civil.ts';
+import type { Reflex } from '../atlas/types.ts';
 import { agesAt } from '../case/case.ts';
 import { answersOf, courseOf } from '../case/course.ts';
 import { isUnfitState, type Response } from '../case/finding.ts';
 import type { JudgedFinding } from '../judge/judge.ts';
+import { isFedBy } from './about.ts';
 import { meantBy, type MeantOf } from './meaning.ts';
 import type { FamilyItem, Sentence } from './model.ts';
 import { nextOf, type Ahead } from './next.ts';
@@ -83,21 +85,41 @@ function movedOf(say: Speaker, { reflex }: Stands, { input }: Ahead): Sentence[]
 }
 
 /** A meaning in words; where it is true of one side alone, that side is named. */
-function meansText(say: Speaker, { meaning, firm, sides }: MeantOf): string {
-  const graded = say.words.means[meaning];
+function meansText(
+  say: Speaker,
+  { meaning, firm, sides }: MeantOf,
+  reflex: Reflex,
+  tense: 'now' | 'then',
+): string {
+  const whole = say.words.means[meaning];
+  const graded = (isFedBy(reflex) && whole.ofFeeding) || whole;
   const [side, ...others] = sides;
   const isOneSide = side !== undefined && side !== 'midline' && others.length === 0;
   const { [firm ? 'firm' : 'open']: text } = (isOneSide && graded.oneSide) || graded;
-  return say.fill(text, { side: say.words.sides[side ?? 'midline'] });
+  return say.fill(text, { ...say.words.tense[tense], side: say.words.sides[side ?? 'midline'] });
 }
 
-function meansOf(say: Speaker, one: Stands) {
-  const meant = meantBy(one.told);
+/**
+ * What it means, worst first. What was last looked at on an earlier day means what it meant then: told
+ * in that day's tense, and that it has not been looked at since.
+ */
+function meansOf(say: Speaker, one: Stands, on: CivilDate) {
+  const { reflex, attention, told, triedOn } = one;
+  const [now, then] = [told.filter((of) => of.on === on), told.filter((of) => of.on !== on)];
+  // beside what was seen today, of an earlier day only what is still to be talked about
+  const older = now.length > 0 ? then.filter(({ found }) => found.attention === 'discuss') : then;
+  const meant = [
+    ...meantBy(older).map((of) => ({ ...of, tense: 'then' as const })),
+    ...meantBy(now).map((of) => ({ ...of, tense: 'now' as const })),
+  ];
   const [first = { meaning: 'cannot-tell-tried' as const, firm: true }] = meant;
-  const { reflex, attention } = one;
   const said = meant.map((of, index) =>
-    say.say(`item.${reflex.id}.means${index > 0 ? `.${index}` : ''}`, meansText(say, of)),
+    say.say(
+      `item.${reflex.id}.means${index > 0 ? `.${index}` : ''}`,
+      meansText(say, of, reflex, of.tense),
+    ),
   );
+  if (now.length === 0 && then.length > 0 && !triedOn) said.push(say.about(reflex, 'since'));
   if (attention === 'discuss') said.push(say.about(reflex, 'why-talk'));
   return { meaning: first.meaning, firm: first.firm, means: said };
 }
@@ -127,7 +149,7 @@ export function itemOf(say: Speaker, one: Stands, ahead: Ahead): FamilyItem {
     name: say.name(reflex),
     did: say.say(`item.${reflex.id}.did`, plain.did),
     saw: [...sawOf(say, one, ahead.on), ...movedOf(say, one, ahead)],
-    ...meansOf(say, one),
+    ...meansOf(say, one, ahead.on),
     next: nextOf(say, one, ahead),
     attention,
   };

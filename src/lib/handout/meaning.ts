@@ -1,14 +1,14 @@
 /** What a reflex means today, as codes: from the verdict, its firmness and what was raised on top. */
 import type { Side } from '../atlas/types.ts';
 import { isElicited } from '../case/finding.ts';
-import { attentionOf, worstFirst, type JudgedFinding } from '../judge/judge.ts';
+import { attentionOf, worstFirst } from '../judge/judge.ts';
 import type { Attention, Raised } from '../judge/rules/rule.ts';
 import type { Meaning } from '../words/family.ts';
 import type { Told } from './stands.ts';
 
 export interface Meant {
   meaning: Meaning;
-  /** Whether every source that speaks agrees. What a rule raised rests on no source and is firm. */
+  /** Whether every source that speaks agrees. What a rule raised rests on none and is firm. */
   firm: boolean;
 }
 
@@ -40,7 +40,7 @@ const CANNOT_TELL = {
 } as const;
 
 /** What the verdict alone means. */
-function ofVerdict({ finding, judged }: JudgedFinding): Meant {
+function ofVerdict({ found: { finding, judged }, wasThere }: Told): Meant {
   if (judged.verdict === 'not-judged') return { meaning: CANNOT_TELL[judged.why.code], firm: true };
   const { firm } = judged;
   const asks = attentionOf(judged);
@@ -48,30 +48,36 @@ function ofVerdict({ finding, judged }: JudgedFinding): Meant {
     case 'persisting':
       return { meaning: asks === 'discuss' ? 'talk-still-there' : 'watch-still-there', firm };
     case 'missing':
+      // what was there before is not still to come
+      if (wasThere) return { meaning: asks === 'discuss' ? 'talk-gone' : 'watch-gone', firm };
       return { meaning: asks === 'discuss' ? 'talk-not-seen' : 'watch-not-seen', firm };
     case 'early':
       return { meaning: asks === 'watch' ? 'watch-soon' : 'soon', firm };
     case 'closing':
       return { meaning: 'fading', firm };
     case 'may-still-appear':
-      return { meaning: 'may-come', firm };
+      return { meaning: wasThere ? 'gone-may-come' : 'may-come', firm };
     case 'fits':
       return { meaning: isElicited(finding.response) ? 'there' : 'away', firm };
   }
 }
 
 /** Every reason a finding has for what it asks for, and what its verdict means when nothing asks. */
-export function meaningsOf(found: JudgedFinding): Meant[] {
-  const { attention, judged, raised } = found;
+export function meaningsOf(told: Told): Meant[] {
+  const { attention, judged, raised } = told.found;
   const flags = raised
     .filter(({ asks }) => asks === attention)
     .flatMap((one) => ofRaised(one) ?? [])
-    .map((meaning): Meant => ({ meaning, firm: true }));
+    .map((meaning): Meant => ({
+      meaning,
+      // that it is often clearer is known only where every source expects it by now
+      firm: meaning !== 'watch-faint' || (judged.verdict === 'fits' && judged.firm),
+    }));
   const own: Attention = attentionOf(judged);
   // what has come back is not "still" there
   if (judged.verdict === 'persisting' && flags.some(({ meaning }) => meaning === 'talk-returned'))
     return flags;
-  return own === attention || flags.length === 0 ? [...flags, ofVerdict(found)] : flags;
+  return own === attention || flags.length === 0 ? [...flags, ofVerdict(told)] : flags;
 }
 
 /** What a reflex means over its sides: all reasons for the most that any side asks for, each once. */
@@ -80,13 +86,13 @@ export function meantBy(told: readonly Told[]): MeantOf[] {
   if (!lead) return [];
   const asks = lead.attention === 'discuss' || lead.attention === 'watch';
   const of = asks
-    ? told.map(({ found }) => found).filter(({ attention }) => attention === lead.attention)
-    : [lead];
+    ? told.filter(({ found }) => found.attention === lead.attention)
+    : told.filter(({ found }) => found === lead);
   const meant = new Map<Meaning, MeantOf>();
-  for (const found of of)
-    for (const { meaning, firm } of meaningsOf(found)) {
+  for (const one of of)
+    for (const { meaning, firm } of meaningsOf(one)) {
       const before = meant.get(meaning);
-      const sides = [...(before?.sides ?? []), found.finding.side];
+      const sides = [...(before?.sides ?? []), one.found.finding.side];
       meant.set(meaning, { meaning, firm: firm && (before?.firm ?? true), sides });
     }
   return [...meant.values()];

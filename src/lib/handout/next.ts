@@ -3,7 +3,7 @@ import { addDays, type CivilDate } from '../age/civil.ts';
 import { isAnswer, isElicited } from '../case/finding.ts';
 import { planFor, type Plan, type PlanLine } from '../judge/plan.ts';
 import { changeBy, type OpenQuestion } from '../judge/questions.ts';
-import { dateOf, isPast, overBy, whenOn } from './about.ts';
+import { dateOf, isFedBy, isPast, overBy, whenOn } from './about.ts';
 import { section } from './sections.ts';
 import type { FamilySection, PageInput, Sentence } from './model.ts';
 import type { Speaker } from './speaker.ts';
@@ -47,6 +47,7 @@ const latest = (questions: readonly OpenQuestion[]): OpenQuestion | undefined =>
 
 function asked(say: Speaker, one: Stands, question: OpenQuestion, ahead: Ahead): Sentence[] {
   const { most, every, awaits } = question;
+  if (awaits === 'to-integrate' && isFedBy(one.reflex)) return []; // what takes its place is feeding
   if (!every) return [say.about(one.reflex, 'no-date')];
   if (!isAhead(every, ahead)) return []; // the time is past: what it means has been said
   const { by, between } = WORDS[awaits];
@@ -61,8 +62,7 @@ function asked(say: Speaker, one: Stands, question: OpenQuestion, ahead: Ahead):
 function goesLater(say: Speaker, one: Stands, ahead: Ahead): Sentence[] {
   const lead = one.told[0]?.found;
   if (!lead || lead.judged.verdict !== 'fits' || !isElicited(lead.finding.response)) return [];
-  // to a family, sucking that fades is a child that feeds no more: what takes its place is feeding
-  if (one.reflex.group === 'feeding') return [];
+  if (isFedBy(one.reflex)) return [];
   const { compiled } = lead.reading;
   if (compiled.windows.some(({ lifelong }) => lifelong)) return [];
   const { day, most } = changeBy(compiled, 'to-integrate');

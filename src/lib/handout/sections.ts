@@ -7,6 +7,8 @@ import { isAnswer } from '../case/finding.ts';
 import type { JudgedVisit } from '../judge/judge.ts';
 import { isBornEarly, isPast } from './about.ts';
 import type { FamilyItem, FamilySection, PageInput, Sentence } from './model.ts';
+import { meantBy } from './meaning.ts';
+import type { Ahead } from './next.ts';
 import type { Speaker } from './speaker.ts';
 import type { Stands } from './stands.ts';
 import type { SectionId } from '../words/family.ts';
@@ -125,14 +127,24 @@ export const talkSection = (say: Speaker, toTalkAbout: readonly Stands[]): Famil
     ...toTalkAbout.map(({ reflex }) => say.about(reflex, 'talk')),
   ]);
 
-/** What all of it comes to. Nothing is said to be as expected of what could not be told. */
+/**
+ * What all of it comes to. Nothing is said to be as expected of what could not be told, nor of what was
+ * not looked at on the day told of.
+ */
 export function todaySection(
   say: Speaker,
   stands: readonly Stands[],
-  isPast: boolean,
+  { on, input }: Ahead,
 ): FamilySection {
-  const asks = new Set(stands.map(({ attention }) => attention));
-  const isWhole = !asks.has('not-judged') && answered(stands) >= LITTLE;
+  const fresh = stands.filter(({ told }) => told.some((one) => one.on === on));
+  const asks = new Set([
+    ...stands.map(({ attention }) => attention).filter((attention) => attention !== 'fits'),
+    ...fresh.map(({ attention }) => attention),
+  ]);
+  const isWhole = !asks.has('not-judged') && answered(fresh) >= LITTLE;
+  const isOpen = fresh.some(
+    ({ attention, told }) => attention === 'fits' && meantBy(told).some(({ firm }) => !firm),
+  );
   const overall = asks.has('discuss')
     ? 'today.talk'
     : asks.has('watch')
@@ -140,15 +152,16 @@ export function todaySection(
       : !asks.has('fits')
         ? 'today.cannot-tell'
         : isWhole
-          ? 'today.fits'
-          : 'today.fits-so-far';
-  // beside several things to talk about, "one sign alone" would soothe
-  const isOne = stands.filter(({ attention }) => attention === 'discuss').length <= 1;
+          ? (`today.fits${isOpen ? '-open' : ''}` as const)
+          : (`today.fits-so-far${isOpen ? '-open' : ''}` as const);
+  // beside several things to talk about or to look at again, "one sign alone" would soothe
+  const isOne =
+    stands.filter(({ attention }) => attention === 'discuss' || attention === 'watch').length <= 1;
   const said = section(say, 'today', [
     say.one(overall),
     ...(isOne ? [say.one('today.one-sign')] : []),
   ]);
-  return isPast ? { ...said, heading: say.say('heading.today', say.words.meantThen) } : said;
+  return isPast(input) ? { ...said, heading: say.say('heading.today', say.words.meantThen) } : said;
 }
 
 const ofIds = (say: Speaker, ...ids: readonly Parameters<Speaker['one']>[0][]): Sentence[] =>
@@ -159,12 +172,15 @@ export function helpSection(say: Speaker, ages: Ages | undefined, looked: boolea
   const day = ages?.axisDay ?? TERM_DAYS;
   const atHome =
     day < TERM_DAYS
-      ? []
-      : [day < FLOOR_FROM_DAY ? 'tummy' : 'floor', ...(day < SLEEP_UNTIL_DAY ? ['sleep'] : [])];
+      ? (['sleep-home'] as const)
+      : ([
+          day < FLOOR_FROM_DAY ? 'tummy' : 'floor',
+          ...(day < SLEEP_UNTIL_DAY ? (['sleep'] as const) : []),
+        ] as const);
   return section(say, 'help', [
     ...(looked ? [say.one('help.no-practice')] : []),
     say.one('help.daily'),
-    ...atHome.map((id) => say.one(`help.${id as 'tummy' | 'floor' | 'sleep'}`)),
+    ...atHome.map((id) => say.one(`help.${id}`)),
     ...ofIds(say, 'help.pace'),
   ]);
 }

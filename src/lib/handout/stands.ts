@@ -5,7 +5,7 @@
  */
 import type { CivilDate } from '../age/civil.ts';
 import type { Reflex, Side } from '../atlas/types.ts';
-import { isAnswer } from '../case/finding.ts';
+import { isAnswer, isElicited } from '../case/finding.ts';
 import { changesAt, type Move } from '../judge/changes.ts';
 import { worstFirst, type JudgedFinding, type JudgedVisit } from '../judge/judge.ts';
 import type { Attention } from '../judge/rules/rule.ts';
@@ -14,6 +14,8 @@ import type { Attention } from '../judge/rules/rule.ts';
 export interface Told {
   found: JudgedFinding;
   on: CivilDate;
+  /** Whether the side answered at an earlier visit. */
+  wasThere: boolean;
 }
 
 export interface Stands {
@@ -24,7 +26,7 @@ export interface Stands {
   attention: Attention;
   /** Another examiner saw something else on the same day. */
   othersDiffer: boolean;
-  /** Looked at again at the visit told of, without an answer. */
+  /** Looked at again since, without an answer: at the visit told of, over a course at any later one. */
   triedOn: CivilDate | null;
   /** How it moved since the answer before. */
   move: Move;
@@ -43,7 +45,7 @@ interface SideOf {
   told: Told;
   attention: Attention;
   differs: boolean;
-  tried: boolean;
+  triedOn: CivilDate | null;
 }
 
 /** What stands on one side. `seen` holds its findings, oldest first; `here` those of the visit told of. */
@@ -58,19 +60,16 @@ function sideOf(
   const worst = worstFirst(last.map(({ found }) => found))[0];
   const own = here.find(isLooked);
   const tried = here.find((found) => !isLooked(found));
-  const standing = worst && lastOn ? { found: worst, on: lastOn } : null;
+  const standing = last.find(({ found }) => found === worst) ?? null;
   const pick =
-    own && lastOn && last.some(({ found }) => found === own)
-      ? { found: own, on: lastOn }
-      : standing && (course || worst?.attention === 'discuss')
-        ? standing
-        : null;
+    last.find(({ found }) => found === own) ??
+    (standing && (course || worst?.attention === 'discuss') ? standing : null);
   if (!pick) {
     const since = seen.at(-1);
     if (course)
-      return since ? { told: since, attention: 'not-judged', differs: false, tried: false } : null;
+      return since ? { told: since, attention: 'not-judged', differs: false, triedOn: null } : null;
     const at = seen.find(({ found }) => found === tried);
-    return at ? { told: at, attention: 'not-judged', differs: false, tried: false } : null;
+    return at ? { told: at, attention: 'not-judged', differs: false, triedOn: null } : null;
   }
   return {
     told: pick,
@@ -79,7 +78,8 @@ function sideOf(
         ? worst.attention
         : pick.found.attention,
     differs: last.some(({ found }) => found.finding.response !== pick.found.finding.response),
-    tried: !own && tried !== undefined,
+    triedOn:
+      seen.findLast(({ found, on }) => (course ? on > pick.on : found === tried))?.on ?? null,
   };
 }
 
@@ -101,7 +101,10 @@ export function standsOf(visits: readonly JudgedVisit[], shown: JudgedVisit | nu
       seen.set(found.reflex, sides);
       const side = sides.get(found.finding.side) ?? [];
       sides.set(found.finding.side, side);
-      side.push({ found, on: visit.on });
+      const wasThere = side.some(
+        (before) => before.on < visit.on && isElicited(before.found.finding.response),
+      );
+      side.push({ found, on: visit.on, wasThere });
     }
   const base = shown ?? dated.at(-1);
   const changed = base ? changesAt(base, visits).changed : [];
@@ -124,7 +127,11 @@ export function standsOf(visits: readonly JudgedVisit[], shown: JudgedVisit | nu
         told: parts.map(({ told }) => told),
         attention,
         othersDiffer: parts.some(({ differs }) => differs),
-        triedOn: parts.some(({ tried }) => tried) ? upTo : null,
+        triedOn:
+          parts
+            .flatMap(({ triedOn }) => triedOn ?? [])
+            .toSorted()
+            .at(-1) ?? null,
         move,
       },
     ];

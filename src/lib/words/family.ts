@@ -34,17 +34,20 @@ export const MEANINGS = [
   'talk-sides',
   'talk-still-there',
   'talk-not-seen',
+  'talk-gone',
   'watch-sides',
   'watch-sides-common',
   'watch-faint',
   'watch-strong',
   'watch-still-there',
   'watch-not-seen',
+  'watch-gone',
   'watch-soon',
   'there',
   'away',
   'fading',
   'may-come',
+  'gone-may-come',
   'soon',
   'cannot-tell-state',
   'cannot-tell-tried',
@@ -61,6 +64,8 @@ export interface Graded {
 /** The same where it is true of one side alone, which is named in the place {side}. */
 export interface Meant extends Graded {
   oneSide?: Graded;
+  /** The same of what a child feeds by: to a family, that it fades is a child that feeds no more. */
+  ofFeeding?: Omit<Meant, 'ofFeeding'>;
 }
 
 /** About how old, from when it is counted: of a child born at term nothing needs to be said of that. */
@@ -98,7 +103,9 @@ export const SENTENCES = [
   'today.talk',
   'today.watch',
   'today.fits',
+  'today.fits-open',
   'today.fits-so-far',
+  'today.fits-so-far-open',
   'today.cannot-tell',
   'today.one-sign',
   'next.visit',
@@ -108,6 +115,7 @@ export const SENTENCES = [
   'help.tummy',
   'help.floor',
   'help.sleep',
+  'help.sleep-home',
   'help.pace',
   'call.any',
   'call.ask',
@@ -127,6 +135,7 @@ export type SentenceId = (typeof SENTENCES)[number];
 /** Sentences about one reflex; {reflex} holds its plain name. */
 export const REFLEX_SENTENCES = [
   'when',
+  'since',
   'other',
   'tried',
   'came',
@@ -180,6 +189,8 @@ export interface FamilyWords {
   /** Within a place {state}: how the infant was. */
   states: Readonly<Record<InfantState, string>>;
   means: Readonly<Record<Meaning, Meant>>;
+  /** What stands in the other places of a meaning: of the day told of, or of a day before it. */
+  tense: Readonly<Record<'now' | 'then', Readonly<Record<string, string>>>>;
   /** An age or a span in full words: `3 months and 2 weeks`. */
   span: (spoken: SpokenAge) => string;
   /** About when, within a sentence: `at about 6 to 9 months`, or at one age where both are the same. */

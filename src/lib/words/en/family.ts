@@ -86,7 +86,8 @@ export const family: FamilyWords = {
     'who.why':
       'Here we count from the due date. Babies who come early still need those weeks to grow.',
     'who.past': '{Name} came early. By now, we count from birth.',
-    'who.doubt': 'The due date may be off by up to {span}. So what we say here may shift a little.',
+    'who.doubt':
+      'The due date may be off by up to {span}. So the ages and dates here may shift by as much.',
     'who.seen': 'We saw {name} on {date}.',
     'who.course': 'We saw {name} {times}, the first time on {from} and the last on {to}.',
     'who.newer':
@@ -106,8 +107,12 @@ export const family: FamilyWords = {
       'There are things we want to look at again. They may turn out to be fine, or we may need a closer look.',
     'today.fits':
       'What we saw is what we expect at this age. It does not tell us all there is to know.',
+    'today.fits-open':
+      'What we saw may be what we expect at this age. Our guides do not agree on all of it. It does not tell us all there is to know.',
     'today.fits-so-far':
       'What we could check is what we expect at this age. There are things we can’t tell yet.',
+    'today.fits-so-far-open':
+      'What we could check may be what we expect at this age. There are things we can’t tell yet.',
     'today.cannot-tell': 'We can’t tell yet. We need to look again.',
     'today.one-sign':
       'Each baby grows in their own time. One sign alone does not tell the whole story.',
@@ -120,6 +125,7 @@ export const family: FamilyWords = {
       'When {name} is awake, let {them} lie on the tummy for a while. Stay close and watch {them}.',
     'help.floor': 'Let {name} move and play on a safe floor, with you close by.',
     'help.sleep': 'Always lay {name} on the back to sleep.',
+    'help.sleep-home': 'At home, always lay {name} on the back to sleep.',
     'help.pace': 'You know {name} best. Tell us what you see at home.',
     'call.any': 'Call us if you have a question or a worry. No worry is too small.',
     'call.ask': 'Call us if {name} moves in a new way that you do not understand.',
@@ -140,14 +146,16 @@ export const family: FamilyWords = {
       'It says what we looked at. It cannot name an illness, and it cannot rule one out.',
   },
   aboutReflex: {
-    when: 'We last saw this on {date}.',
+    when: 'We last looked at this on {date}.',
+    since: 'We have not looked at it since.',
     other: 'Two of us looked on that day and did not see the same. We will talk about it.',
     tried: 'We tried again on {date}, but could not tell.',
     came: 'On {from} it was not there yet. On {to} we saw it.',
     went: 'On {from} it was there. On {to} we did not see it any more.',
     talk: '{reflex}',
     'goes-by': 'It may take until {date} to fade, {when}.',
-    'goes-between': 'It may fade between {from} and {to}, {when}.',
+    'goes-between':
+      'Many of our guides expect it to have faded by {from}, and the last of them by {to}, {when}.',
     'goes-later': 'Later on, it may fade, {when}. That may take until {date}.',
     'comes-by': 'It may take until {date} to come, {when}.',
     'comes-between': 'It may come between {from} and {to}, {when}.',
@@ -210,28 +218,44 @@ export const family: FamilyWords = {
       open: `{Name} could not easily move out of this. At any age, we take a closer look then.`,
     },
     'talk-returned': {
-      firm: `It had gone, and now it is there again.`,
-      open: `It had gone, and now it is there again.`,
+      firm: `It had gone, and {now} it {is} there again.`,
+      open: `It had gone, and {now} it {is} there again.`,
       oneSide: {
-        firm: 'It had gone. On the {side}, it is there again.',
-        open: 'It had gone. On the {side}, it is there again.',
+        firm: 'It had gone. On the {side}, it {is} there again.',
+        open: 'It had gone. On the {side}, it {is} there again.',
       },
     },
     'talk-sides': {
-      firm: `The two sides did not do the same. At this age, we expect them to be alike.`,
-      open: `The two sides did not do the same. At this age, we would think they are alike.`,
+      firm: `The two sides did not do the same. At {age}, we expect them to be alike.`,
+      open: `The two sides did not do the same. At {age}, we would think they are alike.`,
     },
     'talk-still-there': {
-      firm: `It is still there. At this age, we expect it to have faded.`,
-      open: 'It is still there. By now, some of our guides expect it to have faded, and others do not.',
+      firm: `It {is} still there. At {age}, we expect it to have faded.`,
+      open: 'It {is} still there. {By}, some of our guides expect it to have faded, and others do not.',
       oneSide: {
-        firm: 'On the {side}, it is still there. At this age, we expect it to have faded.',
-        open: 'On the {side}, it is still there. By now, some of our guides expect it to have faded, and others do not.',
+        firm: 'On the {side}, it {is} still there. At {age}, we expect it to have faded.',
+        open: 'On the {side}, it {is} still there. {By}, some of our guides expect it to have faded, and others do not.',
+      },
+      ofFeeding: {
+        firm: 'It {is} still there. At {age}, we expect babies to feed without it.',
+        open: 'It {is} still there. {By}, some of our guides expect babies to feed without it, and others do not.',
+        oneSide: {
+          firm: 'On the {side}, it {is} still there. At {age}, we expect babies to feed without it.',
+          open: 'On the {side}, it {is} still there. {By}, some of our guides expect babies to feed without it, and others do not.',
+        },
       },
     },
     'talk-not-seen': {
-      firm: 'At this age, we expect to see it.',
-      open: 'By now, some of our guides expect to see it, and others do not.',
+      firm: 'At {age}, we expect to see it.',
+      open: '{By}, some of our guides expect to see it, and others do not.',
+    },
+    'talk-gone': {
+      firm: 'It was there before. At {age}, we still expect to see it.',
+      open: 'It was there before. {By}, some of our guides still expect to see it, and others do not.',
+      oneSide: {
+        firm: 'On the {side}, it was there before. At {age}, we still expect to see it.',
+        open: 'On the {side}, it was there before. {By}, some of our guides still expect to see it, and others do not.',
+      },
     },
     'watch-sides': {
       firm: 'The two sides were not quite alike.',
@@ -242,11 +266,11 @@ export const family: FamilyWords = {
       open: 'The two sides were not quite alike. In many babies this is so.',
     },
     'watch-faint': {
-      firm: 'It was faint. At this age, it is often more clear.',
-      open: 'It was faint. At this age, it may be more clear.',
+      firm: 'It was faint. At {age}, it is often more clear.',
+      open: 'It was faint. At {age}, it may be more clear.',
       oneSide: {
-        firm: 'On the {side}, it was faint. At this age, it is often more clear.',
-        open: 'On the {side}, it was faint. At this age, it may be more clear.',
+        firm: 'On the {side}, it was faint. At {age}, it is often more clear.',
+        open: 'On the {side}, it was faint. At {age}, it may be more clear.',
       },
     },
     'watch-strong': {
@@ -258,40 +282,64 @@ export const family: FamilyWords = {
       },
     },
     'watch-still-there': {
-      firm: 'It is still there. About now, we expect it to fade.',
-      open: `It is still there. It may be time for it to fade. ${DISAGREE}`,
+      firm: 'It {is} still there. About {now}, we expect it to fade.',
+      open: `It {is} still there. It {maybe} time for it to fade. ${DISAGREE}`,
       oneSide: {
-        firm: 'On the {side}, it is still there. About now, we expect it to fade.',
-        open: `On the {side}, it is still there. It may be time for it to fade. ${DISAGREE}`,
+        firm: 'On the {side}, it {is} still there. About {now}, we expect it to fade.',
+        open: `On the {side}, it {is} still there. It {maybe} time for it to fade. ${DISAGREE}`,
+      },
+      ofFeeding: {
+        firm: 'It {is} still there. About {now}, we expect babies to feed without it.',
+        open: `It {is} still there. It {maybe} time to feed without it. ${DISAGREE}`,
+        oneSide: {
+          firm: 'On the {side}, it {is} still there. About {now}, we expect babies to feed without it.',
+          open: `On the {side}, it {is} still there. It {maybe} time to feed without it. ${DISAGREE}`,
+        },
       },
     },
     'watch-not-seen': {
-      firm: 'About now, we expect to see it.',
-      open: `It may be time for it to be there. ${DISAGREE}`,
+      firm: 'About {now}, we expect to see it.',
+      open: `It {maybe} time for it to be there. ${DISAGREE}`,
+    },
+    'watch-gone': {
+      firm: 'It was there before. At {age}, we may still see it.',
+      open: 'It was there before. Some of our guides expect to see it for longer, and others do not.',
+      oneSide: {
+        firm: 'On the {side}, it was there before. At {age}, we may still see it.',
+        open: 'On the {side}, it was there before. Some of our guides expect to see it for longer, and others do not.',
+      },
     },
     'watch-soon': {
       firm: 'It came sooner than we expect. By itself this tells us little.',
       open: `It may have come sooner than we expect. ${DISAGREE}`,
     },
     there: {
-      firm: 'This is what we expect at this age.',
-      open: `This may be what we expect at this age. ${DISAGREE}`,
+      firm: 'This is what we expect at {age}.',
+      open: `This may be what we expect at {age}. ${DISAGREE}`,
     },
     away: {
-      firm: 'This is what we expect at this age.',
-      open: `This may be what we expect at this age. ${DISAGREE}`,
+      firm: 'This is what we expect at {age}.',
+      open: `This may be what we expect at {age}. ${DISAGREE}`,
     },
     fading: {
-      firm: 'At this age, it fades bit by bit. That takes time.',
-      open: `At this age, it may fade bit by bit. ${DISAGREE}`,
+      firm: 'At {age}, it fades bit by bit. That takes time.',
+      open: 'Some of our guides say it fades at {age}. Others do not.',
+      ofFeeding: {
+        firm: 'At {age}, babies learn bit by bit to feed without it.',
+        open: 'Some of our guides say that babies feed without it at {age}. Others do not.',
+      },
     },
     'may-come': {
-      firm: 'At this age, it still has time to come.',
-      open: `At this age, it may still come. ${DISAGREE}`,
+      firm: 'At {age}, it still has time to come.',
+      open: `At {age}, it may still come. ${DISAGREE}`,
+    },
+    'gone-may-come': {
+      firm: 'It was there before. At {age}, it does not have to be there yet.',
+      open: `It was there before. At {age}, it may not have to be there yet. ${DISAGREE}`,
     },
     soon: {
-      firm: 'It is there a bit sooner than we expect. By itself this tells us little.',
-      open: `It may be there a bit sooner than we expect. ${DISAGREE}`,
+      firm: 'It {is} there a bit sooner than we expect. By itself this tells us little.',
+      open: `It {maybe} there a bit sooner than we expect. ${DISAGREE}`,
     },
     'cannot-tell-state': {
       firm: 'We can’t tell yet. We need to look when {name} is calm and awake.',
@@ -302,9 +350,13 @@ export const family: FamilyWords = {
       open: 'We can’t tell yet. We will try again.',
     },
     'cannot-tell-silent': {
-      firm: 'We can’t tell yet. Our guides say little about this age.',
-      open: 'We can’t tell yet. Our guides say little about this age.',
+      firm: 'We can’t tell yet. Our guides say little about {age}.',
+      open: 'We can’t tell yet. Our guides say little about {age}.',
     },
+  },
+  tense: {
+    now: { age: 'this age', By: 'By now', now: 'now', is: 'is', maybe: 'may be' },
+    then: { age: 'that age', By: 'By then', now: 'then', is: 'was', maybe: 'may have been' },
   },
   reflexes: {
     'acoustic-startle': {

@@ -100,7 +100,7 @@ export const family: FamilyWords = {
       'Aquí contamos desde la fecha prevista. Los bebés que nacen antes aún necesitan esas semanas para crecer.',
     'who.past': '{Name} nació antes de tiempo. A esta edad ya contamos desde que nació.',
     'who.doubt':
-      'La fecha prevista puede variar hasta {span}. Por eso, lo que decimos aquí puede cambiar un poco.',
+      'La fecha prevista puede variar hasta {span}. Por eso, las edades y fechas de aquí pueden variar lo mismo.',
     'who.seen': 'Vimos a {name} el {date}.',
     'who.course': 'Vimos a {name} {times}: la primera el {from} y la última el {to}.',
     'who.newer':
@@ -117,8 +117,12 @@ export const family: FamilyWords = {
     'today.watch':
       'Hay cosas que queremos volver a revisar. Puede que todo esté bien, o que haga falta revisar mejor.',
     'today.fits': 'Lo que vimos es lo que se espera a esta edad. Pero no nos dice todo.',
+    'today.fits-open':
+      'Lo que vimos puede ser lo que se espera a esta edad. Nuestras guías no están de acuerdo en todo. Y esto no nos dice todo.',
     'today.fits-so-far':
       'Lo que pudimos revisar es lo que se espera a esta edad. Hay cosas que aún no sabemos.',
+    'today.fits-so-far-open':
+      'Lo que pudimos revisar puede ser lo que se espera a esta edad. Hay cosas que aún no sabemos.',
     'today.cannot-tell': 'Aún no lo sabemos. Hace falta volver a revisar.',
     'today.one-sign': 'Cada bebé crece a su ritmo. Una sola señal no lo dice todo.',
     'next.visit': 'La próxima visita es el {date}.',
@@ -130,6 +134,7 @@ export const family: FamilyWords = {
       'Cuando {name} no esté durmiendo, deje que pase un rato boca abajo. Quédese siempre a su lado.',
     'help.floor': 'Deje que {name} se mueva y juegue en un suelo seguro, con usted cerca.',
     'help.sleep': 'Para dormir, acueste siempre {them} boca arriba.',
+    'help.sleep-home': 'En casa, para dormir, acueste siempre {them} boca arriba.',
     'help.pace': 'Nadie conoce {them} mejor que usted. Díganos lo que ve en casa.',
     'call.any': 'Llámenos si tiene dudas o algo le preocupa, aunque le parezca poco.',
     'call.ask': 'Llámenos si {name} hace movimientos nuevos que le extrañan.',
@@ -151,21 +156,24 @@ export const family: FamilyWords = {
     'caution.limits': 'Dice lo que revisamos. No puede decir qué enfermedad hay, ni descartarla.',
   },
   aboutReflex: {
-    when: 'Lo vimos por última vez el {date}.',
+    when: 'Lo revisamos por última vez el {date}.',
+    since: 'Desde entonces no lo hemos vuelto a revisar.',
     other: 'Ese día lo revisamos dos personas y no vimos lo mismo. Vamos a hablar de ello.',
     tried: 'Lo intentamos otra vez el {date}, pero no pudimos saberlo.',
     came: 'El {from} aún no lo vimos. El {to} ya lo vimos.',
     went: 'El {from} lo vimos. El {to} ya no lo vimos.',
     talk: '{reflex}',
-    'goes-by': 'Puede desaparecer hasta el {date}, {when}.',
-    'goes-between': 'Puede desaparecer entre el {from} y el {to}, {when}.',
-    'goes-later': 'Más adelante puede desaparecer, {when}. A más tardar, hacia el {date}.',
-    'comes-by': 'Puede aparecer hasta el {date}, {when}.',
+    'goes-by': 'Puede tardar en desaparecer hasta el {date}, {when}.',
+    'goes-between':
+      'Muchas de nuestras guías esperan que ya no esté el {from}, y la última, el {to}, {when}.',
+    'goes-later': 'Más adelante puede desaparecer, {when}. Puede tardar hasta el {date}.',
+    'comes-by': 'Puede tardar en aparecer hasta el {date}, {when}.',
     'comes-between': 'Puede aparecer entre el {from} y el {to}, {when}.',
     'look-again': 'Queremos volver a revisarlo en la próxima visita.',
     'why-talk': 'Queremos hablar de esto con usted.',
     'no-date': 'No hay una fecha fija para que esto cambie.',
-    'soon-by': 'Pronto tal vez revisemos esto: {reflex}. Puede aparecer hasta el {date}, {when}.',
+    'soon-by':
+      'Pronto tal vez revisemos esto: {reflex}. Puede tardar en aparecer hasta el {date}, {when}.',
   },
   ownReflex: { name: '{reflex}', did: 'Miramos cómo se movía {name}.' },
   saw: {
@@ -221,28 +229,44 @@ export const family: FamilyWords = {
       open: 'A {name} le costó salir de esta postura. A cualquier edad, eso hay que revisarlo mejor.',
     },
     'talk-returned': {
-      firm: 'Ya no lo tenía. Ahora lo vimos otra vez.',
-      open: 'Ya no lo tenía. Ahora lo vimos otra vez.',
+      firm: 'Ya no lo tenía. {Now} lo vimos otra vez.',
+      open: 'Ya no lo tenía. {Now} lo vimos otra vez.',
       oneSide: {
         firm: 'Ya no lo tenía. En el lado {side} lo vimos otra vez.',
         open: 'Ya no lo tenía. En el lado {side} lo vimos otra vez.',
       },
     },
     'talk-sides': {
-      firm: 'Los dos lados no hicieron lo mismo. A esta edad se espera que los dos lados hagan lo mismo.',
-      open: 'Los dos lados no hicieron lo mismo. A esta edad tal vez se espera que lo hagan.',
+      firm: 'Los dos lados no hicieron lo mismo. A {age} se espera que los dos lados hagan lo mismo.',
+      open: 'Los dos lados no hicieron lo mismo. A {age} tal vez se espera que lo hagan.',
     },
     'talk-still-there': {
-      firm: 'Todavía lo tiene. A esta edad se espera que ya no lo tenga.',
-      open: 'Todavía lo tiene. A esta edad, algunas de nuestras guías esperan que ya no lo tenga, y otras no.',
+      firm: 'Todavía lo {has}. A {age} se espera que ya no lo tenga.',
+      open: 'Todavía lo {has}. A {age}, algunas de nuestras guías esperan que ya no lo tenga, y otras no.',
       oneSide: {
-        firm: 'En el lado {side} todavía lo tiene. A esta edad se espera que ya no lo tenga.',
-        open: 'En el lado {side} todavía lo tiene. A esta edad, algunas de nuestras guías esperan que ya no lo tenga, y otras no.',
+        firm: 'En el lado {side} todavía lo {has}. A {age} se espera que ya no lo tenga.',
+        open: 'En el lado {side} todavía lo {has}. A {age}, algunas de nuestras guías esperan que ya no lo tenga, y otras no.',
+      },
+      ofFeeding: {
+        firm: 'Todavía lo {has}. A {age} se espera que los bebés coman sin esto.',
+        open: 'Todavía lo {has}. A {age}, algunas de nuestras guías esperan que los bebés coman sin esto, y otras no.',
+        oneSide: {
+          firm: 'En el lado {side} todavía lo {has}. A {age} se espera que los bebés coman sin esto.',
+          open: 'En el lado {side} todavía lo {has}. A {age}, algunas de nuestras guías esperan que los bebés coman sin esto, y otras no.',
+        },
       },
     },
     'talk-not-seen': {
-      firm: 'A esta edad se espera verlo.',
-      open: 'A esta edad, algunas de nuestras guías esperan verlo, y otras no.',
+      firm: 'A {age} se espera verlo.',
+      open: 'A {age}, algunas de nuestras guías esperan verlo, y otras no.',
+    },
+    'talk-gone': {
+      firm: 'Antes sí lo tenía. A {age} todavía se espera verlo.',
+      open: 'Antes sí lo tenía. A {age}, algunas de nuestras guías todavía esperan verlo, y otras no.',
+      oneSide: {
+        firm: 'En el lado {side} antes sí lo tenía. A {age} todavía se espera verlo.',
+        open: 'En el lado {side} antes sí lo tenía. A {age}, algunas de nuestras guías todavía esperan verlo, y otras no.',
+      },
     },
     'watch-sides': {
       firm: 'Los dos lados no fueron del todo iguales.',
@@ -253,11 +277,11 @@ export const family: FamilyWords = {
       open: 'Los dos lados no fueron del todo iguales. A muchos bebés les pasa.',
     },
     'watch-faint': {
-      firm: 'Fue débil. A esta edad suele verse más claro.',
-      open: 'Fue débil. A esta edad puede verse más claro.',
+      firm: 'Fue débil. A {age} suele verse más claro.',
+      open: 'Fue débil. A {age} puede verse más claro.',
       oneSide: {
-        firm: 'En el lado {side} fue débil. A esta edad suele verse más claro.',
-        open: 'En el lado {side} fue débil. A esta edad puede verse más claro.',
+        firm: 'En el lado {side} fue débil. A {age} suele verse más claro.',
+        open: 'En el lado {side} fue débil. A {age} puede verse más claro.',
       },
     },
     'watch-strong': {
@@ -269,36 +293,60 @@ export const family: FamilyWords = {
       },
     },
     'watch-still-there': {
-      firm: 'Todavía lo tiene. A esta edad se espera que poco a poco ya no lo tenga.',
-      open: `Todavía lo tiene. Tal vez ya es tiempo de que desaparezca. ${DISAGREE}`,
+      firm: 'Todavía lo {has}. A {age} se espera que poco a poco ya no lo tenga.',
+      open: `Todavía lo {has}. Tal vez ya {is} tiempo de que desaparezca. ${DISAGREE}`,
       oneSide: {
-        firm: 'En el lado {side} todavía lo tiene. A esta edad se espera que poco a poco ya no lo tenga.',
-        open: `En el lado {side} todavía lo tiene. Tal vez ya es tiempo de que desaparezca. ${DISAGREE}`,
+        firm: 'En el lado {side} todavía lo {has}. A {age} se espera que poco a poco ya no lo tenga.',
+        open: `En el lado {side} todavía lo {has}. Tal vez ya {is} tiempo de que desaparezca. ${DISAGREE}`,
+      },
+      ofFeeding: {
+        firm: 'Todavía lo {has}. A {age} se espera que poco a poco coma sin esto.',
+        open: `Todavía lo {has}. Tal vez ya {is} tiempo de comer sin esto. ${DISAGREE}`,
+        oneSide: {
+          firm: 'En el lado {side} todavía lo {has}. A {age} se espera que poco a poco coma sin esto.',
+          open: `En el lado {side} todavía lo {has}. Tal vez ya {is} tiempo de comer sin esto. ${DISAGREE}`,
+        },
       },
     },
     'watch-not-seen': {
-      firm: 'Más o menos a esta edad se espera verlo.',
-      open: `Tal vez ya es tiempo de verlo. ${DISAGREE}`,
+      firm: 'Más o menos a {age} se espera verlo.',
+      open: `Tal vez ya {is} tiempo de verlo. ${DISAGREE}`,
+    },
+    'watch-gone': {
+      firm: 'Antes sí lo tenía. A {age} todavía se puede ver.',
+      open: 'Antes sí lo tenía. Algunas de nuestras guías esperan verlo más tiempo, y otras no.',
+      oneSide: {
+        firm: 'En el lado {side} antes sí lo tenía. A {age} todavía se puede ver.',
+        open: 'En el lado {side} antes sí lo tenía. Algunas de nuestras guías esperan verlo más tiempo, y otras no.',
+      },
     },
     'watch-soon': {
       firm: 'Apareció antes de lo que se espera. Eso solo nos dice poco.',
       open: `Tal vez apareció antes de lo que se espera. ${DISAGREE}`,
     },
     there: {
-      firm: 'Es lo que se espera a esta edad.',
-      open: `Puede ser lo que se espera a esta edad. ${DISAGREE}`,
+      firm: 'Es lo que se espera a {age}.',
+      open: `Puede ser lo que se espera a {age}. ${DISAGREE}`,
     },
     away: {
-      firm: 'Es lo que se espera a esta edad.',
-      open: `Puede ser lo que se espera a esta edad. ${DISAGREE}`,
+      firm: 'Es lo que se espera a {age}.',
+      open: `Puede ser lo que se espera a {age}. ${DISAGREE}`,
     },
     fading: {
-      firm: 'A esta edad desaparece poco a poco. Eso lleva tiempo.',
-      open: `A esta edad puede desaparecer poco a poco. ${DISAGREE}`,
+      firm: 'A {age} desaparece poco a poco. Eso lleva tiempo.',
+      open: 'Algunas de nuestras guías dicen que a {age} se va. Otras no.',
+      ofFeeding: {
+        firm: 'A {age}, los bebés aprenden poco a poco a comer sin esto.',
+        open: 'Algunas de nuestras guías dicen que a {age} ya come sin esto. Otras no.',
+      },
     },
     'may-come': {
-      firm: 'A esta edad aún tiene tiempo de aparecer.',
-      open: `A esta edad puede que aún aparezca. ${DISAGREE}`,
+      firm: 'A {age} aún tiene tiempo de aparecer.',
+      open: `A {age} puede que aún aparezca. ${DISAGREE}`,
+    },
+    'gone-may-come': {
+      firm: 'Antes sí lo tenía. A {age} aún no tiene que estar.',
+      open: `Antes sí lo tenía. A {age} tal vez aún no tiene que estar. ${DISAGREE}`,
     },
     soon: {
       firm: 'Apareció un poco antes de lo que se espera. Eso solo nos dice poco.',
@@ -313,9 +361,13 @@ export const family: FamilyWords = {
       open: 'Aún no lo sabemos. Vamos a probar otra vez.',
     },
     'cannot-tell-silent': {
-      firm: 'Aún no lo sabemos. Nuestras guías dicen poco de esta edad.',
-      open: 'Aún no lo sabemos. Nuestras guías dicen poco de esta edad.',
+      firm: 'Aún no lo sabemos. Nuestras guías dicen poco de {age}.',
+      open: 'Aún no lo sabemos. Nuestras guías dicen poco de {age}.',
     },
+  },
+  tense: {
+    now: { age: 'esta edad', Now: 'Ahora', has: 'tiene', is: 'es' },
+    then: { age: 'esa edad', Now: 'Ese día', has: 'tenía', is: 'era' },
   },
   reflexes: {
     'acoustic-startle': {
@@ -391,8 +443,8 @@ export const family: FamilyWords = {
       did: 'Dimos un toque suave entre las cejas. Miramos si cerraba los ojos un momento.',
     },
     'labyrinthine-righting': {
-      name: 'poner la cabeza derecha sin ver (laberíntico)',
-      did: 'Le tapamos los ojos e inclinamos {them} a un lado. Miramos si ponía la cabeza derecha.',
+      name: 'enderezar la cabeza sin ver (laberíntico)',
+      did: 'Le tapamos los ojos e inclinamos {them} a un lado. Miramos si enderezaba la cabeza.',
     },
     landau: {
       name: 'la postura de volar (Landau)',
@@ -407,8 +459,8 @@ export const family: FamilyWords = {
       did: 'Giramos la cabeza {names} a un lado. Miramos si todo el cuerpo iba detrás.',
     },
     'optical-righting': {
-      name: 'poner la cabeza derecha con la vista (óptico)',
-      did: 'Inclinamos {them} a un lado. Miramos si ponía la cabeza derecha.',
+      name: 'enderezar la cabeza con la vista (óptico)',
+      did: 'Inclinamos {them} a un lado. Miramos si enderezaba la cabeza.',
     },
     'palmar-grasp': {
       name: 'cerrar la mano (prensión palmar)',
@@ -467,7 +519,7 @@ export const family: FamilyWords = {
       did: 'Dimos un toque suave en los labios. Miramos si los sacaba.',
     },
     stepping: {
-      name: 'dar pasos en el aire (marcha)',
+      name: 'dar pasos sobre la mesa (marcha)',
       did: 'Sostuvimos {them} con los pies en la mesa. Miramos si daba pasos.',
     },
     stnr: {
