@@ -71,6 +71,16 @@ describe('an edit', () => {
       expect(textOf(pageOf(edited, at))).not.toContain('All is well with me.');
   });
 
+  it('is told of on the other pages, where it does not stand', () => {
+    const page = pageOf(TERN);
+    const sentence = sentencesOf(page).find(({ key }) => key === 'help.pace')!;
+    const record = { ...TERN, family: withEdit(null, page, sentence, 'Ring Rowan on Mondays.') };
+    const here = { visit: page.visit, language: page.language, count: 1 };
+    expect(pageOf(record).elsewhere).toEqual([]);
+    expect(pageOf(record, null).elsewhere).toEqual([here]);
+    expect(pageOf(record, -1, { language: 'es' }).elsewhere).toEqual([here]);
+  });
+
   it('says when what stood beneath it has changed', () => {
     const page = pageOf(TERN);
     const born = sentencesOf(page).find(({ key }) => key === 'who.born')!;

@@ -1,7 +1,8 @@
 /** The page one idea at a time: nothing of it is lost, and no slide holds too much. */
 import { describe, expect, test } from 'vitest';
-import { LANGUAGES } from '../../src/lib/case/family.ts';
+import { LANGUAGES, NO_FAMILY } from '../../src/lib/case/family.ts';
 import { sentencesOf } from '../../src/lib/handout/page.ts';
+import { withEdit } from '../../src/lib/handout/settle.ts';
 import { slidesOf, spokenOf } from '../../src/lib/handout/slides.ts';
 import { verdicts } from '../../src/lib/words/en/judge.ts';
 import { CHILDREN, pageOf } from './pages.ts';
@@ -47,4 +48,43 @@ test('no verdict of the clinician’s stands on an English slide', () => {
   for (const word of ['persisting', 'missing', 'closing', 'not judged', 'obligatory', 'firm'])
     expect(told).not.toMatch(new RegExp(`\\b${word}\\b`, 'i'));
   expect(Object.values(verdicts)).toEqual(expect.arrayContaining(['persisting', 'missing']));
+});
+
+test('the clinician’s words are marked on their slide, and the mark is not read aloud', () => {
+  const [, record] = CHILDREN.at(-1)!;
+  const family = withEdit(
+    NO_FAMILY,
+    pageOf(record),
+    sentencesOf(pageOf(record)).find(({ key }) => key === 'help.pace')!,
+    'Ring Rowan on Mondays.',
+  );
+  const page = pageOf({ ...record, family });
+  const { edited, invented } = page.labels;
+  const marked = slidesOf(page).filter(({ notes }) => notes?.includes(`* ${edited}`));
+  expect(marked).toHaveLength(1);
+  expect(marked[0]!.parts.flatMap(({ sentences }) => sentences)).toContain(
+    'Ring Rowan on Mondays.*',
+  );
+  expect(spokenOf(marked[0]!, page)).toContain('Ring Rowan on Mondays.');
+  expect(spokenOf(marked[0]!, page)).not.toContain('*');
+  expect(slidesOf(page).map(({ notes }) => notes?.includes(invented))).toEqual(
+    slidesOf(page).map((_, at) => at === 0),
+  );
+});
+
+test('both ways to count an age stand on one slide', () => {
+  let seen = 0;
+  for (const [, record] of CHILDREN)
+    for (const place of [null, ...record.visits.keys()]) {
+      const page = pageOf(record, place);
+      const text = (key: string) => sentencesOf(page).find((one) => one.key === key)?.text;
+      const [birth, due] = [text('who.age-birth'), text('who.age-due')];
+      if (!birth || !due) continue;
+      seen += 1;
+      const of = slidesOf(page).filter(({ parts }) =>
+        parts.some(({ sentences }) => sentences.includes(birth) || sentences.includes(due)),
+      );
+      expect(of).toHaveLength(1);
+    }
+  expect(seen).toBeGreaterThan(5);
 });

@@ -121,6 +121,8 @@ export interface FamilyPage {
   isChosen: boolean;
   /** Edits of this page, in this language, whose sentence no longer stands on it. */
   unused: readonly FamilyEdit[];
+  /** Edits that stand on the page of another visit or in another language, and so not here. */
+  elsewhere: readonly { visit: string; language: Language; count: number }[];
   /** Choices made for visits the record no longer has. */
   orphans: readonly PageChoice[];
 }

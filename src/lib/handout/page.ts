@@ -4,7 +4,7 @@
  * be talked about.
  */
 import { visitKey } from '../case/case.ts';
-import { NO_FAMILY, type PageChoice } from '../case/family.ts';
+import { LANGUAGES, NO_FAMILY, type PageChoice } from '../case/family.ts';
 import { isPast } from './about.ts';
 import { chartOf } from './chart.ts';
 import { choose } from './choose.ts';
@@ -69,6 +69,16 @@ export function familyPage(input: PageInput): FamilyPage {
       return { reflex, name: say.nameOf(reflex), attention, isTold };
     }),
     isChosen,
+    elsewhere: family.pages
+      .filter(({ visit }) => known.has(visit))
+      .flatMap(({ visit, edits }) =>
+        LANGUAGES.map((of) => ({
+          visit,
+          language: of,
+          count: edits.filter((edit) => edit.language === of).length,
+        })),
+      )
+      .filter((one) => one.count > 0 && (one.visit !== key || one.language !== language)),
     orphans: family.pages.filter(({ visit }) => !known.has(visit)),
   };
   return { ...page, unused: say.unused() };

@@ -1,4 +1,5 @@
 /** A family's page one idea at a time: what stands on the screen together, in order. */
+import type { SentenceId } from '../words/family.ts';
 import type { FamilyItem, FamilyPage, Sentence } from './model.ts';
 
 export interface SlidePart {
@@ -18,13 +19,25 @@ export interface Slide {
   item?: FamilyItem;
   /** The child's line on its bands. */
   isChart?: boolean;
+  /** Beneath the rest, small: of whose words these are, and that the child is invented. */
+  notes?: readonly string[];
 }
 
 /** More sentences than this are more than one idea; what is listed stays together. */
 const MOST = 4;
 const MOST_LISTED = 8;
 
-const textsOf = (sentences: readonly Sentence[]): string[] => sentences.map(({ text }) => text);
+/** Here begin the two ways to count an age. */
+const TWO_AGES: SentenceId = 'who.age-birth';
+
+/** After a sentence in the clinician's words, as on the page. */
+const MARK = '*';
+
+const textsOf = (sentences: readonly Sentence[]): string[] =>
+  sentences.map(({ text, theirs }) => `${text}${theirs ? MARK : ''}`);
+
+const isMarked = ({ heading, parts }: Slide): boolean =>
+  [heading, ...parts.flatMap(({ sentences }) => sentences)].some((text) => text.endsWith(MARK));
 
 /** Sentences of one section over as many slides as they need, shared out evenly: none where there are none. */
 function dealt(id: string, heading: string, sentences: readonly string[]): Slide[] {
@@ -51,10 +64,10 @@ function partsOf(id: string, sentences: readonly string[], isFirst: boolean): Sl
 
 /** What was done and seen with one reflex; then what it means, and what comes next. */
 function ofItem(item: FamilyItem, { labels }: FamilyPage): Slide[] {
-  const heading = item.name.text;
+  const [heading = ''] = textsOf([item.name]);
   const id = `reflex-${item.reflex.id}`;
   const seen = [
-    { label: labels.did, sentences: [item.did.text] },
+    { label: labels.did, sentences: textsOf([item.did]) },
     { label: labels.saw, sentences: textsOf(item.saw) },
   ];
   const means = [
@@ -69,10 +82,30 @@ function ofItem(item: FamilyItem, { labels }: FamilyPage): Slide[] {
 
 /** Every sentence of the page stands on exactly one slide; each reflex has its own, the chart after them. */
 export function slidesOf(page: FamilyPage): Slide[] {
+  const { edited, invented } = page.labels;
+  return slidesWithin(page).map((slide, at) => ({
+    ...slide,
+    notes: [
+      ...(at === 0 && page.invented ? [invented] : []),
+      ...(isMarked(slide) ? [`${MARK} ${edited}`] : []),
+    ],
+  }));
+}
+
+function slidesWithin(page: FamilyPage): Slide[] {
   return page.sections.flatMap(({ id, heading, sentences, items }): Slide[] => {
     const texts = textsOf(sentences);
     const said = id === 'clinic' ? clinicLines(page, texts) : texts;
-    const own = dealt(id, heading.text, said);
+    const [headed = ''] = textsOf([heading]);
+    // the two ways to count an age stand on one slide
+    const ages = sentences.length > MOST ? sentences.findIndex(({ key }) => key === TWO_AGES) : -1;
+    const own =
+      ages > 0
+        ? [
+            ...dealt(id, headed, said.slice(0, ages)),
+            ...dealt(`${id}-ages`, headed, said.slice(ages)),
+          ]
+        : dealt(id, headed, said);
     if (id !== 'looked' || items.length === 0) return own;
     const chart: Slide = {
       id: 'chart',
@@ -100,5 +133,6 @@ export const spokenOf = (slide: Slide, { chart }: FamilyPage): string =>
     ...slide.parts.flatMap(({ label, sentences }) => (label ? [label, ...sentences] : sentences)),
     ...(slide.isChart ? chart.bands.map(({ name, spoken }) => `${name}. ${spoken.text}`) : []),
   ]
+    .map((text) => (text.endsWith(MARK) ? text.slice(0, -MARK.length) : text))
     .map((text) => (/[.!?…:]$/.test(text) ? text : `${text}.`))
     .join(' ');

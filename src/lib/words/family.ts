@@ -199,7 +199,10 @@ export interface FamilyWords {
   times: (count: number) => string;
   /** Controls of the page as it is shown; `of` tells how far it has come. */
   show: Readonly<
-    Record<'next' | 'back' | 'close' | 'aloud' | 'quiet' | 'move' | 'hold' | 'full', string>
+    Record<
+      'next' | 'back' | 'close' | 'aloud' | 'quiet' | 'shows' | 'move' | 'hold' | 'full',
+      string
+    >
   > & { of: (at: number, all: number) => string };
   chart: {
     birth: string;

@@ -289,11 +289,11 @@ export const family: FamilyWords = {
         open: `On the {side}, it {is} still there. It {maybe} time for it to fade. ${DISAGREE}`,
       },
       ofFeeding: {
-        firm: 'It {is} still there. About {now}, we expect babies to feed without it.',
-        open: `It {is} still there. It {maybe} time to feed without it. ${DISAGREE}`,
+        firm: 'It {is} still there. About {now}, we expect babies to begin to feed without it.',
+        open: `It {is} still there. Babies may begin about {now} to feed without it. ${DISAGREE}`,
         oneSide: {
-          firm: 'On the {side}, it {is} still there. About {now}, we expect babies to feed without it.',
-          open: `On the {side}, it {is} still there. It {maybe} time to feed without it. ${DISAGREE}`,
+          firm: 'On the {side}, it {is} still there. About {now}, we expect babies to begin to feed without it.',
+          open: `On the {side}, it {is} still there. Babies may begin about {now} to feed without it. ${DISAGREE}`,
         },
       },
     },
@@ -567,6 +567,7 @@ export const family: FamilyWords = {
     close: 'Close',
     aloud: 'Read aloud',
     quiet: 'Stop reading',
+    shows: 'This is what we looked for.',
     move: 'Show it move',
     hold: 'Hold it still',
     full: 'Whole screen',

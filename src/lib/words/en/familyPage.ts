@@ -47,6 +47,8 @@ export const familyPage = {
   changed: 'What we say here has changed since you wrote this:',
   aloud: 'Read aloud in place of the picture; not printed',
   unused: 'Your words that no longer have a place on this page',
+  elsewhere: (n: number, about: string, language: string): string =>
+    `${n === 1 ? 'A sentence of yours stands' : `${n} sentences of yours stand`} elsewhere and not here: ${about}, ${language}.`,
   orphans: 'Words were kept for a visit that is no longer here.',
   clear: 'Remove them',
   notKept: 'Not kept yet.',

@@ -300,11 +300,11 @@ export const family: FamilyWords = {
         open: `En el lado {side} todavía lo {has}. Tal vez ya {is} tiempo de que desaparezca. ${DISAGREE}`,
       },
       ofFeeding: {
-        firm: 'Todavía lo {has}. A {age} se espera que poco a poco coma sin esto.',
-        open: `Todavía lo {has}. Tal vez ya {is} tiempo de comer sin esto. ${DISAGREE}`,
+        firm: 'Todavía lo {has}. A {age} se espera que los bebés empiecen a comer sin esto.',
+        open: `Todavía lo {has}. A {age}, tal vez los bebés empiezan a comer sin esto. ${DISAGREE}`,
         oneSide: {
-          firm: 'En el lado {side} todavía lo {has}. A {age} se espera que poco a poco coma sin esto.',
-          open: `En el lado {side} todavía lo {has}. Tal vez ya {is} tiempo de comer sin esto. ${DISAGREE}`,
+          firm: 'En el lado {side} todavía lo {has}. A {age} se espera que los bebés empiecen a comer sin esto.',
+          open: `En el lado {side} todavía lo {has}. A {age}, tal vez los bebés empiezan a comer sin esto. ${DISAGREE}`,
         },
       },
     },
@@ -575,6 +575,7 @@ export const family: FamilyWords = {
     close: 'Cerrar',
     aloud: 'Leer en voz alta',
     quiet: 'Dejar de leer',
+    shows: 'Esto es lo que buscamos.',
     move: 'Ver cómo se mueve',
     hold: 'Dejar quieto',
     full: 'Pantalla completa',
