@@ -192,10 +192,17 @@ describe('a file', () => {
   it('that was saved opens as the same record', async () => {
     const { desk } = await deskWith();
     const incoming = new Incoming(desk, ATLAS);
+    desk.removeChild('kestrel');
     expect(await incoming.receive(file(caseText(record)))).toEqual({ as: 'case' });
-    expect(desk.shelf).toHaveLength(2);
+    expect(desk.shelf).toHaveLength(1);
     expect(desk.open?.record).toEqual(record);
     expect(desk.open?.id).not.toBe('kestrel');
+    // once more it is the same child, not a second one
+    expect(await incoming.receive(file(caseText(record)))).toEqual({
+      as: 'refused',
+      sentences: [expect.stringMatching(/^Kestrel is here already, just as in this file\./)],
+    });
+    expect(desk.shelf).toHaveLength(1);
   });
 
   it.each([6_000_000, 200_000_000])(

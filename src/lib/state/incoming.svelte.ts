@@ -1,9 +1,11 @@
 /** What has been opened from a file and waits to be looked through before anything changes. */
 import type { Atlas } from '../atlas/atlas.ts';
 import type { Case } from '../case/case.ts';
+import { caseText } from '../case/file.ts';
 import type { Parsed } from '../case/problem.ts';
 import type { LeftOut } from '../store/fhir/entry.ts';
 import type { Sheet } from '../store/sheet/read.ts';
+import { en } from '../words/en.ts';
 import { problemWords } from '../words/en/problems.ts';
 import type { Desk } from './desk.svelte.ts';
 import type { Offer } from './taking.ts';
@@ -55,11 +57,21 @@ export class Incoming {
       case 'left':
         return { as: 'left' };
       case 'case':
-        return taken(this.#desk.addRecord(read.record));
+        return this.#take(read.record);
       default:
         this.waiting = read;
         return { as: 'waiting' };
     }
+  }
+
+  /** A case file as a new child, unless it is here already as it stands in the file. */
+  #take(record: Case): Received {
+    const { label } = record.child;
+    const alike = this.#desk.shelf.filter((kept) => kept.record.child.label === label);
+    const isHere = alike.some((kept) => caseText(kept.record) === caseText(record));
+    return isHere
+      ? { as: 'refused', sentences: [en.ui.notices.isHere(label)] }
+      : taken(this.#desk.addRecord(record));
   }
 
   discard(): void {

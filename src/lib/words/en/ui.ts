@@ -130,6 +130,8 @@ export const notices = {
   },
   drop: 'Let go to open the file.',
   refusedFile: 'The file was not opened; nothing has changed.',
+  isHere: (label: string): string =>
+    `${label} is here already, just as in this file. For a second one, make a copy of it.`,
 };
 
 export const errors = {
