@@ -6,7 +6,7 @@ import type { DateOrder } from '../../store/sheet/dates.ts';
 import type { SheetProblem } from '../../store/sheet/read.ts';
 import type { SheetSide, Valued } from '../../store/sheet/values.ts';
 import type { Side } from '../../atlas/types.ts';
-import { problemWords } from './problems.ts';
+import { mendWords } from './problems.ts';
 
 export const fields: Readonly<Record<SheetField, string>> = {
   reflex: 'Reflex',
@@ -88,11 +88,23 @@ function fault(problem: CellProblem, header: readonly string[]): string {
     case 'no-child':
       return problem.text
         ? `nobody here is called "${problem.text}", and a new child needs a birth date with the gestation or the due date.`
-        : 'no child is named and none is open.';
+        : 'no child is named and none is open; choose the column of the child, or open the child first.';
+    case 'unnamed':
+      return 'is empty; write the child in every row.';
+    case 'several':
+      return problem.born === undefined
+        ? `${problem.count} children here are called "${problem.text}"; give the birth date in this row, or give them different labels.`
+        : `${problem.count} children here are called "${problem.text}" and were born on ${problem.born}; give them different labels.`;
+    case 'none-of-several':
+      return `${problem.count} children here are called "${problem.text}", and none was born on ${problem.born}; check the date, or give a new child another label.`;
     case 'gestation':
       return `"${problem.text}" is not understood; write weeks and days, such as 33w1d.`;
     case 'other-birth':
-      return `${problem.text} is not the birth date of the child here (${problem.here}); it may be another child.`;
+      return `${problem.text} is not the birth date of the child here (${problem.here}); check the date, or give another child another label.`;
+    case 'other-row':
+      return `says ${problem.now}, and row ${problem.first} gives the ${fields[problem.of].toLowerCase()} ${problem.before} for the same child; mend one, or give two children different labels.`;
+    case 'too-many-visits':
+      return `the child has ${problem.limit} visits with those above, and no more are kept; take rows out.`;
     case 'recorded-otherwise':
       return `says ${problem.now}, and the record says ${problem.here}; the record stays as it is.`;
     case 'twice':
@@ -104,7 +116,7 @@ function fault(problem: CellProblem, header: readonly string[]): string {
         ? 'the visit is here with another note; that one stays as it is.'
         : `row ${problem.first} gives the same visit another note; keep one.`;
     case 'record':
-      return problemWords(problem.problem);
+      return mendWords(problem.problem);
   }
 }
 
@@ -168,6 +180,7 @@ export const sheet = {
   newChild: 'a new child',
   visit: (on: string, examiner: string, n: number, isHere: boolean): string =>
     `${on}${examiner ? `, ${examiner}` : ''}: ${many(n, 'finding', 'findings')}${isHere ? ' to a visit that is here' : ', a new visit'}`,
+  ahead: 'a date ahead of today',
   same: (n: number): string =>
     `${many(n, 'finding is', 'findings are')} here already, and the same.`,
   left: (shape: SheetShape, n: number): string =>
