@@ -42,6 +42,8 @@ export function sheetSentence(problem: SheetProblem): string {
       return `The table is about ${problem.megabytes} MB; at most ${problem.limitMegabytes} MB are read. Divide it.`;
     case 'no-table':
       return 'The file is no table: its first row must name the columns, parted by commas, semicolons or tabs. Save it from the spreadsheet as CSV.';
+    case 'no-letters':
+      return 'The file holds no letters that can be read here. Save it from the spreadsheet as CSV in UTF-8.';
     case 'no-rows':
       return 'The table has names of columns and no row below them.';
     case 'too-many-rows':
@@ -156,8 +158,10 @@ export const sheet = {
   none: 'no column',
   lacking: (names: readonly string[]): string => `Choose a column for: ${names.join(', ')}.`,
   order: 'Dates are written as',
-  orderAsked: (example: string): string =>
-    `"${example}" could be read in more than one way. Choose how dates are written.`,
+  orderAsked: ([one = '', other]: readonly string[]): string =>
+    other === undefined
+      ? `"${one}" could be read in more than one way. Choose how dates are written.`
+      : `"${one}" and "${other}" are not written in the same order. Choose how dates are written; those written otherwise are told below.`,
   noDates: 'No date in that column can be read.',
   words: 'What their words mean',
   wordsHelp: {
