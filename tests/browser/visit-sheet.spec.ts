@@ -90,6 +90,36 @@ test('the shape can be chosen, and each keeps what was said of its columns', asy
   ).toBeVisible();
 });
 
+test('a row without its child, a visit ahead of today and dates with two readings are said', async ({
+  page,
+}) => {
+  const rows = [
+    'sep=;',
+    'Child;Birth;GA;Date;Moro L;Moro R',
+    'Q-1;18/01/2026;40;18/05/2026;present;weak',
+    'Q-1;;;09/06/2026;present;weak',
+    ';;;01/05/2026;present;weak',
+  ];
+  await drop(page, 'ward.csv', rows.join('\n'));
+  await expect(
+    page.getByText('Row 4, "Child": is empty; write the child in every row.', { exact: true }),
+  ).toBeVisible();
+  // the pages stand on 8 June 2026
+  await expect(
+    page.getByText('2026-06-09: 2 findings, a new visit, a date ahead of today', { exact: true }),
+  ).toBeVisible();
+  await expect(
+    page.getByText('2026-05-18: 2 findings, a new visit', { exact: true }),
+  ).toBeVisible();
+
+  await drop(page, 'ward.csv', rows.join('\n').replace('09/06/2026', '05/13/2026'));
+  await expect(
+    page.getByText(
+      '"01/05/2026" could be read in more than one way. Choose how dates are written.',
+    ),
+  ).toBeVisible();
+});
+
 const REFLEXES = 'Moro,ATNR,Galant,Rooting,Stepping,Palmar grasp,Plantar grasp'.split(',');
 const SIDES = ['L', 'R', 'left', 'right'];
 const WIDE = [

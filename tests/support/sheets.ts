@@ -1,5 +1,6 @@
 /** A clinic's own sheet read to the end as the page reads it, for the child Kestrel who is here. */
 import { expect } from 'vitest';
+import type { CivilDate } from '../../src/lib/age/civil.ts';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
 import { caseText } from '../../src/lib/case/file.ts';
 import { reflexFinder } from '../../src/lib/state/reflexNames.ts';
@@ -52,9 +53,13 @@ export interface Known {
   order?: DateOrder | undefined;
   shape?: SheetShape;
   shelf?: typeof SHELF;
+  today?: string;
 }
 
-export function plan(text: string, { values, order, shape, shelf = SHELF }: Known = {}): Planned {
+export function plan(
+  text: string,
+  { values, order, shape, shelf = SHELF, today = '2026-07-01' }: Known = {},
+): Planned {
   const sheet = sheetOf(text);
   const places = placesOf(sheet, shape);
   const dates = sheet.rows.map(({ cells }) => cells[places.columns.date ?? 0] ?? '');
@@ -63,7 +68,12 @@ export function plan(text: string, { values, order, shape, shelf = SHELF }: Know
     values: { ...guessValues(sheet, places, find), ...values },
     order: order ?? sureOrder(dates) ?? ordersOf(dates)[0] ?? 'year-month-day',
   };
-  const planned = planSheet(sheet, mapping, ATLAS, shelf, shelf[0]);
+  const planned = planSheet(sheet, mapping, {
+    atlas: ATLAS,
+    shelf,
+    open: shelf[0],
+    today: today as CivilDate,
+  });
   return { ...planned, said: planned.problems.map((one) => cellSentence(one, sheet.header)) };
 }
 

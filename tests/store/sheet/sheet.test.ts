@@ -12,13 +12,14 @@ import {
   withoutMapping,
 } from '../../../src/lib/state/mappings.ts';
 import {
+  doubtOf,
   ordersOf,
   readDate,
   sureOrder,
   type DateOrder,
 } from '../../../src/lib/store/sheet/dates.ts';
-import { readSheet, textOf } from '../../../src/lib/store/sheet/read.ts';
-import { sheetSentence } from '../../../src/lib/words/en/sheets.ts';
+import { looksLikeTable, readSheet, textOf } from '../../../src/lib/store/sheet/read.ts';
+import { sheet as sheetWords, sheetSentence } from '../../../src/lib/words/en/sheets.ts';
 import { hostileBytes, hostileText } from '../../support/hostile.ts';
 import { holds, KESTREL, plan, SHELF, sheetOf } from '../../support/sheets.ts';
 
@@ -29,6 +30,14 @@ describe('cells', () => {
     ['commas', `${HEAD}\nKestrel;18.05.2026;Moro;r;present;"a; b"`.replaceAll(';', ',')],
     ['tabs', `${HEAD}\nKestrel;18.05.2026;Moro;r;present;"a\tb"`.replaceAll(';', '\t')],
     ['a mark before', `\uFEFF${HEAD}\r\nKestrel;18.05.2026;Moro;r;present;x`],
+    [
+      'a line that names the separator',
+      `sep=;\r\n${HEAD}\nKestrel;18.05.2026;Moro;r;present;"a,,,, b"`,
+    ],
+    [
+      'a line that names the separator, after a mark and in quotation marks',
+      `\uFEFF"sep=|"\n${HEAD}\nKestrel;18.05.2026;Moro;r;present;x`.replaceAll(';', '|'),
+    ],
     ['empty rows', `\n\n${HEAD}\n\nKestrel;18.05.2026;Moro;r;present;x\n;;;;;\n`],
   ])('%s', (_, text) => {
     const [child] = plan(text).children;
@@ -42,6 +51,23 @@ describe('cells', () => {
     expect(textOf(Uint8Array.from(Buffer.from('aé', 'utf8')))).toBe('aé');
   });
 
+  test.each(['utf-16le', 'utf-16be'])('a sheet in %s with its mark is read', (encoding) => {
+    const bytes = Buffer.from(`\uFEFF${HEAD}\nKestrel;18.05.2026;Moro;r;weak;é`, 'utf16le');
+    const text = textOf(Uint8Array.from(encoding === 'utf-16be' ? bytes.swap16() : bytes));
+    expect(looksLikeTable(text)).toBe(true);
+    expect(sheetOf(text).rows[0]?.cells.at(-1)).toBe('é');
+  });
+
+  test('a line that names the separator is no row and does not hide what is too heavy', () => {
+    // spreadsheets do not show that line: common practice, no source
+    const text = 'sep=,\nDate,Moro L\n2026-05-18,weak';
+    expect(looksLikeTable(text)).toBe(true);
+    expect(sheetOf(text)).toMatchObject({ header: ['Date', 'Moro L'], rows: [{ number: 2 }] });
+    const heavy = `a,b${' '.repeat(120_000)}\n1,2`;
+    expect(readSheet(heavy)).toMatchObject({ ok: false, problem: { code: 'no-table' } });
+    expect(readSheet(`sep=,\n${heavy}`)).toEqual(readSheet(heavy));
+  });
+
   test('rows are counted as a spreadsheet counts them, also after an empty one', () => {
     const { rows } = sheetOf('a,b\n1,2\n\n3,4\n"5\n6",7\n8,9');
     expect(rows.map(({ number }) => number)).toEqual([2, 4, 5, 6]);
@@ -50,6 +76,9 @@ describe('cells', () => {
   test.each([
     ['', /no table/],
     ['only one name\nx', /no table/],
+    ['sep=;', /no table/],
+    // UTF-16 without its mark
+    ['C\0,\0D\0\n\0', /Save it from the spreadsheet as CSV in UTF-8/],
     ['a,b', /no row below/],
     [`a,b\n${'1,2\n'.repeat(5001)}`, /more than 5000 rows/],
     [`${'a,'.repeat(161)}\n1,2`, /more than 160 columns/],
@@ -90,8 +119,52 @@ describe('dates', () => {
     expect(sureOrder(['18.05.2026', 'soon', ''])).toBe('day-month-year');
     expect(sureOrder(['soon'])).toBeUndefined();
     expect(ordersOf(['soon'])).toEqual([]);
+    expect(sureOrder(['04/04/2026', 'soon'])).toBe('day-month-year');
     expect(readDate('30.02.2026', 'day-month-year')).toBeUndefined();
   });
+});
+
+test.each([
+  // one that is another day in another order
+  [['18/05/2026', '04/03/2026', '05/13/2026'], '"04/03/2026" could be read in more than one way.'],
+  [['04/04/2026', '06.05.26', 'soon'], '"06.05.26" could be read in more than one way.'],
+  // none is: then two that no order reads both
+  [
+    ['soon', '18/05/2026', '05/13/2026'],
+    '"18/05/2026" and "05/13/2026" are not written in the same order.',
+  ],
+  [
+    ['04/04/2026', '2026-05-18'],
+    '"04/04/2026" and "2026-05-18" are not written in the same order.',
+  ],
+])('why the order of %j is asked is said by dates that show it', (dates, sentence) => {
+  expect(sureOrder(dates)).toBeUndefined();
+  expect(sheetWords.orderAsked(doubtOf(dates))).toContain(sentence);
+});
+
+test('where the order is asked there are dates that show why', () => {
+  const two = fc.constantFrom('03', '04', '13', '18');
+  const date = fc.oneof(
+    fc.tuple(two, two, fc.constantFrom('2026', '26')).map((parts) => parts.join('/')),
+    fc.tuple(fc.constant('2026'), two, two).map((parts) => parts.join('/')),
+    fc.constantFrom('soon', ''),
+  );
+  fc.assert(
+    fc.property(fc.array(date, { minLength: 1, maxLength: 6 }), (dates) => {
+      fc.pre(sureOrder(dates) === undefined && ordersOf(dates).length > 0);
+      const shown = doubtOf(dates);
+      const readings = shown.map((text) => ordersOf([text]));
+      if (shown.length === 1)
+        expect(
+          new Set(readings[0]?.map((order) => readDate(shown[0]!, order))).size,
+        ).toBeGreaterThan(1);
+      else {
+        expect(shown).toHaveLength(2);
+        expect(readings[0]?.filter((order) => readings[1]?.includes(order))).toEqual([]);
+        expect(readings.every(({ length }) => length > 0)).toBe(true);
+      }
+    }),
+  );
 });
 
 describe('what would be added', () => {

@@ -48,7 +48,7 @@ describe('what would be added', () => {
 
   test.each([
     ['Kestrel,soon,PT 1,weak,weak,,', ['Row 2, "Date": "soon" is no date']],
-    ['Kestrel,2025-12-01,PT 1,weak,weak,,', ['Row 2, "Date": Visit']],
+    ['Kestrel,2025-12-01,PT 1,weak,weak,,', ['Row 2, "Date": 2025-12-01 lies before']],
     ['Nobody,2026-06-01,PT 1,weak,weak,,', ['Row 2, "Child": nobody here is called "Nobody"']],
     [
       'Kestrel,2026-06-01,PT 1,++,,,+',

@@ -25,27 +25,48 @@ export function readDate(text: string, order: DateOrder): CivilDate | undefined 
   return parseCivil(`${fullYear(year)}-${month.padStart(2, '0')}-${day.padStart(2, '0')}`);
 }
 
-const filled = (dates: readonly string[]): string[] => dates.filter((text) => text !== '');
+const ordersOfOne = (text: string): DateOrder[] =>
+  DATE_ORDERS.filter((order) => readDate(text, order) !== undefined);
+
+/** The dates that can be read at all: a cell that is no date in any order says nothing about the others. */
+const readable = (dates: readonly string[]): string[] =>
+  dates.filter((text) => ordersOfOne(text).length > 0);
 
 /** The orders in which any of the dates can be read. */
 export const ordersOf = (dates: readonly string[]): DateOrder[] =>
-  DATE_ORDERS.filter((order) => filled(dates).some((text) => readDate(text, order) !== undefined));
+  DATE_ORDERS.filter((order) => dates.some((text) => readDate(text, order) !== undefined));
 
-/**
- * The order that is surely meant: the only one in which any date can be read, or those in which all can
- * be give the same days. A cell that is no date in any order says nothing about the others.
- */
+/** The order that is surely meant: the only one in which all can be read, or one of those that give the same days. */
 export function sureOrder(dates: readonly string[]): DateOrder | undefined {
-  const texts = filled(dates);
-  const possible = ordersOf(texts);
-  if (possible.length === 1) return possible[0];
+  const possible = ordersOf(dates);
+  if (possible.length <= 1) return possible[0];
+  const texts = readable(dates);
   const whole = DATE_ORDERS.filter((order) =>
     texts.every((text) => readDate(text, order) !== undefined),
   );
   const [first] = whole;
-  if (texts.length === 0 || first === undefined) return undefined;
+  if (first === undefined) return undefined;
   const alike = whole.every((order) =>
     texts.every((text) => readDate(text, order) === readDate(text, first)),
   );
   return alike ? first : undefined;
+}
+
+/**
+ * The dates that show why the order has to be asked: one that is another day in another order, or else two
+ * that no order reads both.
+ */
+export function doubtOf(dates: readonly string[]): readonly string[] {
+  const texts = readable(dates);
+  const twofold = texts.find(
+    (text) => new Set(ordersOfOne(text).map((order) => readDate(text, order))).size > 1,
+  );
+  if (twofold !== undefined) return [twofold];
+  const kinds = new Map(texts.toReversed().map((text) => [ordersOfOne(text).join(), text]));
+  const apartFrom = (one: string): string | undefined =>
+    [...kinds.values()].find((other) =>
+      ordersOfOne(one).every((order) => readDate(other, order) === undefined),
+    );
+  const one = texts.find((text) => apartFrom(text) !== undefined);
+  return one === undefined ? [] : [one, apartFrom(one) ?? ''];
 }

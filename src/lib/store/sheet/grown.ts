@@ -14,6 +14,8 @@ export interface PlannedVisit {
   examiner: string;
   /** Whether the child has this visit already. */
   isHere: boolean;
+  /** A new visit on a date ahead of today: entered by hand it would be asked about. */
+  isAhead: boolean;
   added: readonly RawFinding[];
 }
 
@@ -39,6 +41,8 @@ export interface Draft {
   label: string;
   here: Kept | undefined;
   raw: RawCase;
+  /** So many new visits fit into the record yet. */
+  room: number;
   /** The line that the child came from, for saying where its problem lies. */
   line: Line;
   visits: Map<string, DraftVisit>;

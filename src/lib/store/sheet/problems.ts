@@ -11,8 +11,16 @@ export type CellFault =
   | { code: 'undecided'; text: string }
   | { code: 'no-side'; reflex: string; has: readonly Side[] }
   | { code: 'no-child'; text: string }
+  /** A column names the child, and its cell is empty. */
+  | { code: 'unnamed' }
+  /** So many children here have the label, and the birth date, where it is given, does not part them. */
+  | { code: 'several'; text: string; count: number; born: CivilDate | undefined }
+  | { code: 'none-of-several'; text: string; count: number; born: CivilDate }
   | { code: 'gestation'; text: string }
   | { code: 'other-birth'; text: string; here: CivilDate }
+  /** An earlier row of the same new child says otherwise: what it gives, and in which field. */
+  | { code: 'other-row'; first: number; of: SheetField; before: string; now: string }
+  | { code: 'too-many-visits'; limit: number }
   | { code: 'recorded-otherwise'; here: string; now: string }
   | { code: 'twice'; first: number }
   /** Two columns of one row answer for the same reflex and side, each with another response. */

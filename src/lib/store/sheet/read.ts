@@ -15,6 +15,8 @@ const MAX_CELL = 5000;
 export type SheetProblem =
   | { code: 'too-large'; megabytes: number; limitMegabytes: number }
   | { code: 'no-table' }
+  /** No letters, as of a workbook, or of UTF-16 without its mark. */
+  | { code: 'no-letters' }
   | { code: 'no-rows' }
   | { code: 'too-many-rows'; limit: number }
   | { code: 'too-many-columns'; limit: number }
@@ -59,12 +61,25 @@ export function textOf(bytes: Uint8Array): string {
   }
 }
 
+/**
+ * A table without its mark, and without the line by which some spreadsheets name the separator and which
+ * they do not show as a row (common practice, no source). An empty separator is one that is guessed.
+ */
+function parted(text: string): { delimiter: string; table: string } {
+  const table = text.replace(/^\uFEFF/, '');
+  const named = /^"?sep=([,;\t|])"?[ \t]*(?:\r\n|\r|\n)/i.exec(table);
+  return { delimiter: named?.[1] ?? '', table: table.slice(named?.[0].length ?? 0) };
+}
+
 /** Reads a table's text: the first row that is not empty names the columns. */
 export function readSheet(text: string): ReadSheet {
   const large = sheetTooLarge(text.length);
   if (large) return refuse(large);
-  if (text.includes('\0') || isHeavyTable(text)) return refuse({ code: 'no-table' });
-  const { data, meta } = Papa.parse<string[]>(text.replace(/^\uFEFF/, ''), {
+  if (text.includes('\0')) return refuse({ code: 'no-letters' });
+  const { delimiter, table } = parted(text);
+  if (isHeavyTable(table)) return refuse({ code: 'no-table' });
+  const { data, meta } = Papa.parse<string[]>(table, {
+    delimiter,
     delimitersToGuess: [',', ';', '\t', '|'],
     preview: MOST_LINES,
   });

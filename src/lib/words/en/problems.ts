@@ -60,7 +60,7 @@ const KINDS: Readonly<Record<string, string>> = {
 const list = (words: readonly string[]): string => words.join(', ');
 
 /** What is wrong and how to mend it, without the place. */
-function mend(problem: Problem): string {
+export function mendWords(problem: Problem): string {
   switch (problem.code) {
     case 'too-large':
       return `is about ${problem.megabytes} MB; a case file is at most ${problem.limitMegabytes} MB; choose a file that Tidemark saved.`;
@@ -139,4 +139,4 @@ function mend(problem: Problem): string {
 
 /** One problem as a sentence that names the field and the mend. */
 export const problemWords = (problem: Problem): string =>
-  `${placeWords(problem.at)}: ${mend(problem)}`;
+  `${placeWords(problem.at)}: ${mendWords(problem)}`;

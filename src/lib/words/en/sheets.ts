@@ -6,7 +6,7 @@ import type { DateOrder } from '../../store/sheet/dates.ts';
 import type { SheetProblem } from '../../store/sheet/read.ts';
 import type { SheetSide, Valued } from '../../store/sheet/values.ts';
 import type { Side } from '../../atlas/types.ts';
-import { problemWords } from './problems.ts';
+import { mendWords } from './problems.ts';
 
 export const fields: Readonly<Record<SheetField, string>> = {
   reflex: 'Reflex',
@@ -42,6 +42,8 @@ export function sheetSentence(problem: SheetProblem): string {
       return `The table is about ${problem.megabytes} MB; at most ${problem.limitMegabytes} MB are read. Divide it.`;
     case 'no-table':
       return 'The file is no table: its first row must name the columns, parted by commas, semicolons or tabs. Save it from the spreadsheet as CSV.';
+    case 'no-letters':
+      return 'The file holds no letters that can be read here. Save it from the spreadsheet as CSV in UTF-8.';
     case 'no-rows':
       return 'The table has names of columns and no row below them.';
     case 'too-many-rows':
@@ -88,11 +90,23 @@ function fault(problem: CellProblem, header: readonly string[]): string {
     case 'no-child':
       return problem.text
         ? `nobody here is called "${problem.text}", and a new child needs a birth date with the gestation or the due date.`
-        : 'no child is named and none is open.';
+        : 'no child is named and none is open; choose the column of the child, or open the child first.';
+    case 'unnamed':
+      return 'is empty; write the child in every row.';
+    case 'several':
+      return problem.born === undefined
+        ? `${problem.count} children here are called "${problem.text}"; give the birth date in this row, or give them different labels.`
+        : `${problem.count} children here are called "${problem.text}" and were born on ${problem.born}; give them different labels.`;
+    case 'none-of-several':
+      return `${problem.count} children here are called "${problem.text}", and none was born on ${problem.born}; check the date, or give a new child another label.`;
     case 'gestation':
       return `"${problem.text}" is not understood; write weeks and days, such as 33w1d.`;
     case 'other-birth':
-      return `${problem.text} is not the birth date of the child here (${problem.here}); it may be another child.`;
+      return `${problem.text} is not the birth date of the child here (${problem.here}); check the date, or give another child another label.`;
+    case 'other-row':
+      return `says ${problem.now}, and row ${problem.first} gives the ${fields[problem.of].toLowerCase()} ${problem.before} for the same child; mend one, or give two children different labels.`;
+    case 'too-many-visits':
+      return `the child has ${problem.limit} visits with those above, and no more are kept; take rows out.`;
     case 'recorded-otherwise':
       return `says ${problem.now}, and the record says ${problem.here}; the record stays as it is.`;
     case 'twice':
@@ -104,7 +118,7 @@ function fault(problem: CellProblem, header: readonly string[]): string {
         ? 'the visit is here with another note; that one stays as it is.'
         : `row ${problem.first} gives the same visit another note; keep one.`;
     case 'record':
-      return problemWords(problem.problem);
+      return mendWords(problem.problem);
   }
 }
 
@@ -144,8 +158,10 @@ export const sheet = {
   none: 'no column',
   lacking: (names: readonly string[]): string => `Choose a column for: ${names.join(', ')}.`,
   order: 'Dates are written as',
-  orderAsked: (example: string): string =>
-    `"${example}" could be read in more than one way. Choose how dates are written.`,
+  orderAsked: ([one = '', other]: readonly string[]): string =>
+    other === undefined
+      ? `"${one}" could be read in more than one way. Choose how dates are written.`
+      : `"${one}" and "${other}" are not written in the same order. Choose how dates are written; those written otherwise are told below.`,
   noDates: 'No date in that column can be read.',
   words: 'What their words mean',
   wordsHelp: {
@@ -168,6 +184,7 @@ export const sheet = {
   newChild: 'a new child',
   visit: (on: string, examiner: string, n: number, isHere: boolean): string =>
     `${on}${examiner ? `, ${examiner}` : ''}: ${many(n, 'finding', 'findings')}${isHere ? ' to a visit that is here' : ', a new visit'}`,
+  ahead: 'a date ahead of today',
   same: (n: number): string =>
     `${many(n, 'finding is', 'findings are')} here already, and the same.`,
   left: (shape: SheetShape, n: number): string =>
