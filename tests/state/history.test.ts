@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { History } from '../../src/lib/state/history.svelte.ts';
+import { History, newStroke } from '../../src/lib/state/history.svelte.ts';
 
 describe('undo and redo', () => {
   it('have nothing to do at first', () => {
@@ -37,5 +37,25 @@ describe('undo and redo', () => {
     history.record(0, 2, 'two');
     expect(history.canRedo).toBe(false);
     expect(history.undo()).toEqual({ value: 0, from: 2, did: 'two' });
+  });
+
+  it('go over all that was done in one stroke at once, back to what stood before it', () => {
+    fc.assert(
+      fc.property(fc.array(fc.integer(), { minLength: 1, maxLength: 20 }), (values) => {
+        const history = new History<number, string>();
+        history.record(-1, 0, 'before');
+        const stroke = newStroke();
+        let now = 0;
+        for (const next of values) {
+          history.record(now, next, next === values[0] ? 'begun' : 'gone on', stroke);
+          now = next;
+        }
+        expect(history.undo()).toEqual({ value: 0, from: now, did: 'begun' });
+        expect(history.redo()?.value).toBe(now);
+        history.undo();
+        expect(history.undo()?.value).toBe(-1);
+        expect(history.canUndo).toBe(false);
+      }),
+    );
   });
 });

@@ -10,7 +10,7 @@ import { Incoming } from './incoming.svelte.ts';
 import { Judgement } from './judgement.svelte.ts';
 import { Keeping } from './keeping.svelte.ts';
 import { isOwn, Library } from './library.svelte.ts';
-import { formsPlace, visitPlace } from './draft.ts';
+import { decisionsPlace, formsPlace, visitPlace } from './draft.ts';
 import { DATABASE } from '../store/names.ts';
 import { LockCodec } from '../store/lockCodec.ts';
 import { Lock } from './lock.svelte.ts';
@@ -20,6 +20,8 @@ import { Settings, type Shelf } from './settings.svelte.ts';
 import { Spoken } from './spoken.svelte.ts';
 import { Talks } from './talks.svelte.ts';
 import { Trial } from './trial.svelte.ts';
+import { takeTyped } from './typedIn.svelte.ts';
+import { leaveBehind, leftBehind, takeBack } from './unwritten.ts';
 import { joinUndo } from './undoing.ts';
 import { View } from './view.svelte.ts';
 
@@ -31,7 +33,7 @@ export const library = new Library(ATLAS_PARTS, keeping);
 export const atlas = library.atlas;
 
 /** The browser's small storage; undefined where it is denied. */
-function smallStorage(): Shelf | undefined {
+function smallPlace(): Storage | undefined {
   try {
     return globalThis.localStorage;
   } catch {
@@ -58,7 +60,7 @@ const smallTexts = (of: Readonly<Record<string, () => string | undefined>>) =>
   ) as Record<string, string>;
 
 const OPEN = 'tidemark-open';
-export const storage = smallStorage();
+export const storage: Shelf | undefined = smallPlace();
 const lastOpen = storage?.getItem(OPEN) ?? undefined;
 const seed = [{ id: DEMO_ID, record: demoCase(atlas) }];
 
@@ -70,6 +72,7 @@ export const view = new View();
 export const desk = new Desk(library.known, lastOpen ? [] : seed, lastOpen, keeping);
 desk.drafts.now = visitPlace.read(tabStorage());
 desk.drafts.forms = formsPlace.read(tabStorage()) ?? [];
+desk.drafts.decisions = decisionsPlace.read(tabStorage()) ?? [];
 /** What came from another system and waits to be looked through. */
 export const incoming = new Incoming(desk, library.known);
 /** Talks of the reader's own. */
@@ -104,6 +107,7 @@ export const lock = new Lock({
   leaving: () => {
     const at = globalThis.document.activeElement;
     if (at instanceof HTMLElement) at.blur();
+    takeTyped();
   },
   kept: async () => {
     await Promise.all([library.written, desk.written, talks.written]);
@@ -114,6 +118,7 @@ export const lock = new Lock({
     if (!lock.codec) return;
     desk.drafts.now = await visitPlace.unseal(tabStorage(), lock.codec);
     desk.drafts.forms = (await formsPlace.unseal(tabStorage(), lock.codec)) ?? [];
+    desk.drafts.decisions = (await decisionsPlace.unseal(tabStorage(), lock.codec)) ?? [];
   },
   reload: () => globalThis.location.reload(),
   now: () => Date.now(),
@@ -135,10 +140,36 @@ export async function begin(): Promise<void> {
   await lock.begin(rows);
   await library.load(rows); // first: a record may hold findings on a reflex of one's own
   await desk.load(rows);
+  if (rows.kind === 'kept') await catchUp();
   await talks.load(rows);
   await aside.load(rows, Date.now());
   await backups.load(rows);
   await keeping.lookUp(browserStorage());
+}
+
+/** Takes in what pages that have gone could not write any more. */
+async function catchUp(): Promise<void> {
+  const { entries, done } = leftBehind(smallPlace());
+  desk.catchUp(entries);
+  await desk.written;
+  if (keeping.standing !== 'not-saved') done();
+}
+
+/**
+ * The page may go now: what is typed is taken in, and what the store may have no time to write any more is
+ * left for the next page. Answers whether leaving would lose it: nothing is left in plain text under a lock.
+ */
+export function going(): boolean {
+  takeTyped();
+  const unwritten = keeping.kind === 'kept' ? desk.unwritten() : [];
+  if (unwritten.length === 0) return false;
+  if (lock.standing !== 'none') return true;
+  const place = smallPlace();
+  leaveBehind(place, unwritten);
+  void desk.written.then(() => {
+    if (desk.unwritten().length === 0) takeBack(place);
+  });
+  return false;
 }
 
 /** Once there is a child of one's own, the browser is asked not to clear it when the disk runs short. */
@@ -165,15 +196,22 @@ export function remember(): void {
 
 /** Keeps what cannot be kept in the record yet over a reload. */
 export async function rememberDraft(): Promise<void> {
-  const { now: visit, forms: all } = desk.drafts;
-  const forms = all.length > 0 ? all : undefined;
+  const { now: visit } = desk.drafts;
+  const some = <T>(all: readonly T[]): readonly T[] | undefined =>
+    all.length > 0 ? all : undefined;
+  const [forms, decisions] = [some(desk.drafts.forms), some(desk.drafts.decisions)];
   const tab = tabStorage();
   if (lock.standing === 'none') {
     visitPlace.write(tab, visit);
     formsPlace.write(tab, forms);
+    decisionsPlace.write(tab, decisions);
   } else if (lock.standing === 'open' && lock.codec) {
     const { codec } = lock;
-    await Promise.all([visitPlace.seal(tab, visit, codec), formsPlace.seal(tab, forms, codec)]);
+    await Promise.all([
+      visitPlace.seal(tab, visit, codec),
+      formsPlace.seal(tab, forms, codec),
+      decisionsPlace.seal(tab, decisions, codec),
+    ]);
   }
 }
 

@@ -98,6 +98,25 @@ export class Aside {
     return row;
   }
 
+  /** Puts entries into the bin as they stand, before something else goes over them; false where that cannot be. */
+  async putAll(items: readonly Pick<Binned, 'table' | 'id' | 'text'>[]): Promise<boolean> {
+    if (items.length === 0) return true;
+    try {
+      await this.#rows?.write(
+        items.map((item) => ({
+          table: 'bin',
+          id: `${item.table} ${newRev()}`,
+          base: undefined,
+          text: JSON.stringify(item),
+        })),
+      );
+    } catch {
+      return false;
+    }
+    await this.#adopt();
+    return true;
+  }
+
   /** Takes rows out of the bin: what was in them is gone. */
   async forGood(rows: readonly string[]): Promise<void> {
     await this.#remove('bin', rows);

@@ -22,7 +22,9 @@ type Source = Pick<Sync<object>, 'texts' | 'changedSince'>;
 
 export type FolderState = 'none' | 'open' | 'closed' | 'failed';
 
-const shape = v.object({ at: v.number() });
+const shape = v.object({ at: v.number(), since: v.optional(v.number()) });
+/** A change is written a little after it was made. */
+const WRITTEN_MS = 60_000;
 const PLAIN_ALLOWED = 'tidemark-folder-plain';
 
 /** What is known of the lock. */
@@ -36,6 +38,8 @@ const ROW = { table: 'small', id: 'backup' } as const;
 export class Backups {
   /** When the last backup was made, ms since 1970; 0 where none was. */
   at = $state(0);
+  /** What is marked later than this was changed since. Earlier than `at` where the clock was set back after it. */
+  #since = $state(0);
   folder = $state.raw<Folder | undefined>(undefined);
   folderState = $state<FolderState>('none');
   readonly #sources: Readonly<Record<BackupTable, Source>>;
@@ -90,7 +94,7 @@ export class Backups {
   /** How many of one's own entries changed since the last backup; invented children do not count. */
   get changed(): number {
     return Object.values(this.#sources)
-      .flatMap((source) => source.changedSince(this.at))
+      .flatMap((source) => source.changedSince(this.#since))
       .filter((id) => !isExample(id) && id !== DEMO_ID).length;
   }
 
@@ -117,9 +121,24 @@ export class Backups {
 
   /** A backup was made, whole. */
   async made(now: number): Promise<void> {
-    this.at = now;
+    this.at = this.#since = now;
+    await this.#keep();
+  }
+
+  /**
+   * Looks at the clock. One that was set back behind the last backup marks what is changed now as older
+   * than it: from then on all that is marked later counts, rather too much than too little.
+   */
+  async look(now: number): Promise<void> {
+    if (now >= this.#since) return;
+    this.#since = now - WRITTEN_MS;
+    await this.#keep();
+  }
+
+  async #keep(): Promise<void> {
+    const text = JSON.stringify({ at: this.at, since: this.#since });
     try {
-      await this.#rows?.write([{ ...ROW, base: ANY, text: JSON.stringify({ at: now }) }]);
+      await this.#rows?.write([{ ...ROW, base: ANY, text }]);
     } catch {
       // a store that takes nothing only means that the reminder comes again
     }
@@ -173,7 +192,9 @@ export class Backups {
     try {
       const row = await this.#rows?.one(ROW);
       const read = row && v.safeParse(shape, JSON.parse(row.text));
-      if (read?.success) this.at = read.output.at;
+      if (!read?.success) return;
+      this.at = read.output.at;
+      this.#since = read.output.since ?? this.at;
     } catch {
       // not understood, or the store was closed: as if no backup were known
     }

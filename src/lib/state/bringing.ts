@@ -82,6 +82,15 @@ export async function takeFrom(
   const taken = takenOf(lines, take, (table) =>
     table === 'cases' ? newId() : table === 'own' ? `${OWN_PREFIX}${newId()}` : `talk-${newId()}`,
   );
+  // what the backup goes over can be had back when undo no longer reaches it
+  const tables = { cases: desk.backed, own: library.backed, talks: talks.backed };
+  const over = lines.flatMap((line) => {
+    const { table, id } = line.entry;
+    if (table === 'small' || line.compared !== 'changed' || take(line) !== 'theirs') return [];
+    const text = tables[table].look().get(id);
+    return text ? [{ table, id, text }] : [];
+  });
+  await aside.putAll(over);
   const count = await takeInto({ library, desk, talks, small }, taken);
   await written();
   return count;

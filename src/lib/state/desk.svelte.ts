@@ -33,6 +33,7 @@ import { Keeping } from './keeping.svelte.ts';
 import { goneFromCase } from './parts.ts';
 import { Sitting } from './sitting.ts';
 import { Sync } from './sync.ts';
+import type { Unwritten } from './unwritten.ts';
 
 /** All that undo goes back over. */
 interface Desktop {
@@ -113,6 +114,28 @@ export class Desk {
     return this.#sync;
   }
 
+  /** What is not written yet. */
+  unwritten(): Unwritten[] {
+    return this.#sync.unwritten();
+  }
+
+  /** Takes in what a page that has gone could not write any more, over what has come since. */
+  catchUp(entries: readonly Unwritten[]): void {
+    for (const { id, base, text } of entries) {
+      const mine = parseCaseText(text, this.#atlas);
+      const was = base === undefined ? undefined : parseCaseText(base, this.#atlas);
+      if (!mine.ok) continue;
+      const theirs = this.shelf.find((kept) => kept.id === id)?.record;
+      if (theirs && caseText(theirs) === text) continue;
+      const both = { id, base: was?.ok ? was.value : undefined, mine: mine.value, theirs };
+      const { value, beside = [] } = mergeKept(both, this.#atlas);
+      const shelf = settledKept(this.shelf, value ? [{ id, record: value }] : []);
+      this.#top = { ...this.#top, shelf };
+      this.#sync.ask(beside);
+    }
+    if (entries.length > 0) this.#sync.changed();
+  }
+
   /** Takes children in beside or in place of those here, as one change. */
   takeIn(
     children: readonly Kept[],
@@ -156,8 +179,8 @@ export class Desk {
   }
 
   /** Changes what surrounds the visits: of the open child, or of the one named. */
-  follow(change: RawFollowUp, did: Did, id?: string): Parsed<Case> {
-    return this.#changed((record) => withFollowUp(record, change), did, id);
+  follow(change: RawFollowUp, did: Did, id?: string, stroke?: number): Parsed<Case> {
+    return this.#changed((record) => withFollowUp(record, change), did, id, stroke);
   }
 
   removeChild(id: string): void {
@@ -189,16 +212,33 @@ export class Desk {
   }
 
   /** Adds a visit, or puts it in place of the one with that number; answers with its number. */
-  putVisit(number: number | undefined, visit: RawVisit): Parsed<number> {
+  putVisit(number: number | undefined, visit: RawVisit, stroke?: number): Parsed<number> {
     const did = number === undefined ? 'visit-added' : 'visit-changed';
     const { open } = this;
-    const parsed = this.#changed((record) => withVisit(record, number, visit), did);
+    const edit = (record: Case): RawCase => withVisit(record, number, visit);
+    const parsed = this.#changed(edit, did, open?.id, stroke);
     if (!parsed.ok || !open) return parsed.ok ? READ_ONLY : parsed;
     const value = numberOf(parsed.value, visit);
     const before = number === undefined ? undefined : rawVisit(open.record, number);
     const after = rawVisit(parsed.value, value);
     if (after) this.#sitting.wrote(open.id, before, after);
     return { ok: true, value };
+  }
+
+  /**
+   * Words that were typed over an earlier reading, while something else came to stand there: like two
+   * changes in two windows, both are kept, and which is right is asked.
+   */
+  typedOver(before: (record: Case) => RawCase, after: (record: Case) => RawCase): Parsed<Case> {
+    const { open } = this;
+    if (!open) return refused({ code: 'missing', at: { field: 'child' } });
+    if (this.keeping === 'newer') return READ_ONLY;
+    const { id, record } = open;
+    const [base, mine] = [before, after].map((edit) => parseRaw(edit(record), this.#atlas));
+    if (!base?.ok || !mine?.ok) return mine ?? READ_ONLY;
+    const both = { id, base: base.value, mine: mine.value, theirs: record };
+    this.#sync.ask(mergeKept(both, this.#atlas).beside ?? []);
+    return mine;
   }
 
   removeVisit(number: number): Parsed<Case> {
@@ -237,22 +277,28 @@ export class Desk {
     return this.#become({ shelf, openId: id }, did) ? parsed : READ_ONLY;
   }
 
-  #changed(edit: (record: Case) => RawCase, did: Did, id = this.open?.id): Parsed<Case> {
+  #changed(
+    edit: (record: Case) => RawCase,
+    did: Did,
+    id = this.open?.id,
+    stroke?: number,
+  ): Parsed<Case> {
     const open = this.shelf.find((kept) => kept.id === id);
     if (!open) return refused({ code: 'missing', at: { field: 'child' } });
     const parsed = parseRaw(edit(open.record), this.#atlas);
     if (!parsed.ok) return parsed;
     const changed = { id: open.id, record: parsed.value };
     const shelf = this.shelf.map((kept) => (kept.id === open.id ? changed : kept));
-    return this.#become({ ...this.#top, shelf }, did) ? parsed : READ_ONLY;
+    return this.#become({ ...this.#top, shelf }, did, stroke) ? parsed : READ_ONLY;
   }
 
   /** Makes a change that can be undone; says no where the store is of a newer Tidemark. */
   #become(next: Desktop, did: Did, stroke?: number): boolean {
     if (this.keeping === 'newer') return false;
+    const isOnward = stroke !== undefined && stroke === this.history.lastStroke;
     this.history.record(this.#top, next, did, stroke);
     this.#put(next);
-    this.#tell('did', did);
+    if (!isOnward) this.#tell('did', did); // words that are typed on are told of once
     return true;
   }
 

@@ -3,7 +3,7 @@ import { bytesToHex, hexToBytes } from '@noble/hashes/utils.js';
 import * as v from 'valibot';
 import { visitShape } from '../case/shape.ts';
 import type { LockCodec } from '../store/lockCodec.ts';
-import type { Draft, FormDraft } from './drafts.svelte.ts';
+import type { DecisionDraft, Draft, FormDraft } from './drafts.svelte.ts';
 
 type Tab = Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>;
 
@@ -99,4 +99,14 @@ const formsShape = v.array(
 export const formsPlace = new TabPlace<readonly FormDraft[]>('forms', (value) => {
   const read = v.safeParse(formsShape, value);
   return read.success ? read.output.map((one) => ({ childId: undefined, ...one })) : undefined;
+});
+
+const decisionsShape = v.array(
+  v.object({ childId: v.string(), text: v.string(), who: v.string(), by: v.string() }),
+);
+
+/** Decisions that are typed in and not added. */
+export const decisionsPlace = new TabPlace<readonly DecisionDraft[]>('decisions', (value) => {
+  const read = v.safeParse(decisionsShape, value);
+  return read.success ? read.output : undefined;
 });

@@ -27,9 +27,18 @@ export interface FormDraft {
   dating: string;
 }
 
+/** A decision of a conference as it stands in the form, not added yet. */
+export interface DecisionDraft {
+  childId: string;
+  text: string;
+  who: string;
+  by: string;
+}
+
 export class Drafts {
   now = $state.raw<Draft | undefined>(undefined);
   forms = $state.raw<readonly FormDraft[]>([]);
+  decisions = $state.raw<readonly DecisionDraft[]>([]);
   readonly #desk: Pick<Desk, 'open' | 'putVisit'>;
   readonly #atlas: Atlas;
 
@@ -42,16 +51,23 @@ export class Drafts {
    * Keeps a visit as far as it has come: in the record when it can be kept, else as a draft of which
    * nothing is lost. Answers with the visit's number once it stands in the record.
    */
-  write(number: number | undefined, visit: RawVisit): number | undefined {
+  write(number: number | undefined, visit: RawVisit, stroke?: number): number | undefined {
     const { open } = this.#desk;
     if (!open) return undefined;
     if (number === undefined && isBlank(visit)) this.now = { childId: open.id, number, visit };
     else {
-      const parsed = this.#desk.putVisit(number, visit);
+      const parsed = this.#desk.putVisit(number, visit, stroke);
       this.now = parsed.ok ? undefined : { childId: open.id, number, visit };
       if (parsed.ok) return parsed.value;
     }
     return number;
+  }
+
+  /** Whether a visit could be kept in the record as it is. */
+  canKeep(number: number | undefined, visit: RawVisit): boolean {
+    const { open } = this.#desk;
+    if (!open || (number === undefined && isBlank(visit))) return false;
+    return parseRaw(withVisit(open.record, number, visit), this.#atlas).ok;
   }
 
   /** Holds a visit back as a draft, though it could be kept: something is asked first. */
@@ -80,6 +96,19 @@ export class Drafts {
 
   discard(): void {
     this.now = undefined;
+  }
+
+  /** What was typed of a decision on a child, and not added. */
+  decision(childId: string): DecisionDraft {
+    const found = this.decisions.find((one) => one.childId === childId);
+    return found ?? { childId, text: '', who: '', by: '' };
+  }
+
+  /** Holds a decision as far as it is typed; one of nothing goes. */
+  holdDecision(decision: DecisionDraft): void {
+    const others = this.decisions.filter(({ childId }) => childId !== decision.childId);
+    const isBlank = !decision.text && !decision.who && !decision.by;
+    this.decisions = isBlank ? others : [...others, decision];
   }
 
   /** What was typed of a child's details, or of a new child's, and not saved. */

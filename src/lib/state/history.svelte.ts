@@ -37,8 +37,12 @@ export class History<T, Did> {
     return this.#future.at(-1)?.stroke ?? Infinity;
   }
 
+  /** What was done last in the same stroke, as words typed on and on, becomes one step with it. */
   record(before: T, after: T, did: Did, stroke = newStroke()): void {
-    this.#past = [...this.#past.slice(1 - DEEPEST), { before, after, did, stroke }];
+    const last = this.#past.at(-1);
+    const first = last?.stroke === stroke ? last : { before, did };
+    const past = first === last ? this.#past.slice(0, -1) : this.#past.slice(1 - DEEPEST);
+    this.#past = [...past, { ...first, after, stroke }];
     this.#future = [];
   }
 

@@ -1,5 +1,6 @@
 /** Whether all that was changed is kept: what the page says of it, and why where it is not. */
 import type { Rows, Trouble } from '../store/rows.ts';
+import { isTypedWaiting } from './typedIn.svelte.ts';
 
 export type Standing = 'opening' | 'saved' | 'saving' | 'not-saved';
 
@@ -31,6 +32,7 @@ export class Keeping {
   get standing(): Standing | undefined {
     if (this.trouble) return 'not-saved';
     if (this.#going > 0) return this.kind ? 'saving' : 'opening';
+    if (isTypedWaiting()) return 'saving';
     return this.#once ? 'saved' : undefined;
   }
 

@@ -58,6 +58,8 @@ export class Lock {
   codec: LockCodec | undefined;
   #rows: Pick<Rows, 'one'> | undefined;
   #used: number;
+  /** What the clock said when it was looked at last. */
+  #seen: number;
   #told = 0;
   #going = false;
   /** It was to lock while a talk was shown. */
@@ -68,7 +70,7 @@ export class Lock {
 
   constructor(outside: LockOutside) {
     this.#outside = outside;
-    this.#used = outside.now();
+    this.#used = this.#seen = outside.now();
     const minutes = Number(outside.shelf?.getItem(MINUTES));
     if (IDLE_MINUTES.some((one) => one === minutes)) this.minutes = minutes;
     // nothing of the app is shown before the store has said whether it is locked
@@ -137,7 +139,7 @@ export class Lock {
     wasRight(shelf);
     withKey(this.codec, key, found.record);
     await this.#outside.opened();
-    this.#used = now();
+    this.#used = this.#clock();
     this.standing = 'open';
     this.#opened();
     return true;
@@ -157,7 +159,7 @@ export class Lock {
       if (this.codec) withKey(this.codec, key, lock);
     });
     this.#remember(true);
-    this.#used = this.#outside.now();
+    this.#used = this.#clock();
     this.standing = 'open';
     this.#tell({ what: 'changed', key, keyId: lock.keyId ?? '' });
   }
@@ -208,11 +210,11 @@ export class Lock {
 
   /** The page is in use. */
   use(): void {
-    const now = this.#outside.now();
+    const now = this.#clock();
     if (this.#due) return;
     if (this.#isIdle(now)) return void this.lock();
     this.#used = now;
-    if (this.standing !== 'open' || now - this.#told < TELL_MS) return;
+    if (this.standing !== 'open' || Math.abs(now - this.#told) < TELL_MS) return;
     this.#told = now;
     this.#tell({ what: 'in-use', at: now });
   }
@@ -220,7 +222,7 @@ export class Lock {
   /** Looks at the clock: asked now and then, and when the page comes into view again. */
   look(): void {
     if (this.#due && !this.onStage) void this.#leave();
-    else if (!this.#due && this.#isIdle(this.#outside.now())) void this.lock();
+    else if (!this.#due && this.#isIdle(this.#clock())) void this.lock();
   }
 
   setMinutes(minutes: number): void {
@@ -236,6 +238,15 @@ export class Lock {
   async met(rows: Rows): Promise<void> {
     if (await rows.one(LOCK_ROW)) await this.#leave();
     else this.standing = 'broken';
+  }
+
+  /** What the clock says. One that was set back takes nothing from the time without use. */
+  #clock(): number {
+    const now = this.#outside.now();
+    if (now < this.#seen) this.#used -= this.#seen - now;
+    this.#seen = now;
+    this.#used = Math.min(this.#used, now);
+    return now;
   }
 
   #isIdle(now: number): boolean {

@@ -8,6 +8,8 @@ import { slices } from '../store/slices.ts';
 import type { Keeping } from './keeping.svelte.ts';
 import { PartRows, type PartRow } from './partRows.ts';
 import type { Shape } from './shape.ts';
+import { takeTyped } from './typedIn.svelte.ts';
+import type { Unwritten } from './unwritten.ts';
 
 /** An entry as the store has it. */
 interface Base<T> {
@@ -86,6 +88,13 @@ export class Sync<T extends object> {
     });
   }
 
+  /** What differs from the store by now, with what it was known to hold. */
+  unwritten(): Unwritten[] {
+    return this.#changes().flatMap(({ id, text }) =>
+      text === undefined ? [] : [{ id, base: this.#base.get(id)?.text, text }],
+    );
+  }
+
   /** Settles when all that was changed is written, or was refused. */
   get written(): Promise<void> {
     return this.#working;
@@ -105,6 +114,13 @@ export class Sync<T extends object> {
       if (this.#base.get(id)?.value !== value) this.#last.set(id, value);
     this.#keeping.begin();
     this.#working = this.#working.then(() => this.#flush());
+  }
+
+  /** Rows that must be written though nothing shown here has changed, such as what has to be asked. */
+  ask(rows: readonly Change[]): void {
+    if (rows.length === 0) return;
+    this.#beside.push(...rows);
+    this.changed();
   }
 
   /** Another window may have written: what it wrote is shown here. */
@@ -243,6 +259,7 @@ export class Sync<T extends object> {
   /** Entries stand otherwise in the store than was known here: they are shown in one go. */
   #meet(entries: readonly { id: string; entry: Entry | undefined }[]): void {
     if (entries.length === 0) return;
+    takeTyped(true); // else it would be typed over what comes now, unseen
     const shown = new Map<string, T | undefined>(this.#shape.shown());
     const settled = new Map<string, T | undefined>();
     for (const { id, entry } of entries)

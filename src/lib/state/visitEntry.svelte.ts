@@ -2,6 +2,8 @@
 import { parseCivil, type CivilDate } from '../age/civil.ts';
 import type { RawVisit } from '../case/shape.ts';
 import type { Desk } from './desk.svelte.ts';
+import { rawVisit, withVisit } from './edits.ts';
+import type { Typed, TypedField } from './typedIn.svelte.ts';
 import { blankVisit, isBlank } from './visit.ts';
 import { dateAsks, followedBy, type DateAsks } from './visitDate.ts';
 
@@ -10,6 +12,12 @@ const NOTHING_ASKED: DateAsks = {
   ahead: undefined,
   sameDay: undefined,
 };
+
+/** Where in a visit words stand, and how they are put there. */
+export interface Words {
+  in: (visit: RawVisit) => string;
+  put: (visit: RawVisit, text: string) => RawVisit;
+}
 
 export class VisitEntry {
   readonly #desk: Desk;
@@ -25,6 +33,13 @@ export class VisitEntry {
   readonly visit = $derived.by(
     () => this.#typed ?? (this.#number() === undefined ? blankVisit(this.today) : undefined),
   );
+  /** The visit in the record that is shown, whatever its number comes to be; undefined for a new one. */
+  readonly of = $derived.by(() => {
+    const { open } = this.#desk;
+    const number = this.#number();
+    const kept = number === undefined ? undefined : open && rawVisit(open.record, number);
+    return number === undefined ? undefined : `${open?.id} ${kept?.on} ${kept?.examiner}`;
+  });
   readonly date = $derived.by(() => this.visit && parseCivil(this.visit.on));
   readonly problems = $derived.by(() => this.#desk.drafts.problems(this.#number()));
   readonly asks = $derived.by((): DateAsks => {
@@ -53,18 +68,49 @@ export class VisitEntry {
   }
 
   /** Keeps the visit as far as it has come; answers with its number once it stands in the record. */
-  write(next: RawVisit): number | undefined {
+  write(next: RawVisit, stroke?: number): number | undefined {
     const number = this.#number();
     const record = this.#desk.open?.record;
-    if (!record) return number;
+    if (!record || !this.visit) return number; // it was removed in another window
     const { ahead } = dateAsks(record, number, next, this.today);
     if (ahead && ahead !== this.#agreed) {
       this.#desk.drafts.hold(number, next);
       return number;
     }
-    const kept = this.#desk.drafts.write(number, next);
+    const kept = this.#desk.drafts.write(number, next, stroke);
     if (kept !== undefined && kept !== number) this.#sorted(kept);
     return kept;
+  }
+
+  /** Words in this visit, to be tied to the field in which they are typed. */
+  field(words: Words, follow: (kept: number | undefined) => void): TypedField {
+    return {
+      value: () => (this.visit ? words.in(this.visit) : ''),
+      of: () => this.of,
+      take: (text, typed) => this.#take(words, text, typed, follow),
+    };
+  }
+
+  #take(
+    { put }: Words,
+    text: string,
+    { isPause, over, stroke }: Typed,
+    follow: (kept: number | undefined) => void,
+  ): boolean {
+    const number = this.#number();
+    const { visit } = this;
+    const { drafts } = this.#desk;
+    if (!visit) return false;
+    const next = put(visit, text);
+    const canKeep = drafts.canKeep(number, next);
+    if (isPause && (this.asks.ahead || !canKeep)) return false;
+    if (over === undefined || number === undefined || !canKeep) follow(this.write(next, stroke));
+    else
+      this.#desk.typedOver(
+        (record) => withVisit(record, number, put(visit, over)),
+        (record) => withVisit(record, number, next),
+      );
+    return true;
   }
 
   /** The date ahead of today is taken. */

@@ -100,6 +100,8 @@ export const preview = {
   fresh: 'New',
   freshRest: (n: number): string => `${n} more are not listed yet; they are chosen too.`,
   changed: 'Changed',
+  replaces:
+    'What the backup replaces goes into the bin as it was, and can be brought back from there.',
   changedRest: (n: number): string => `${n} more are not listed yet; of them yours are kept.`,
   same: (n: number): string => `The same: ${n}`,
   takes: { mine: 'keep mine', theirs: 'take the backup’s', both: 'keep both' },
