@@ -184,7 +184,7 @@ test('a half-filled form is sealed in the tab and comes back after idle time', a
   await page.clock.setFixedTime(new Date(`${TODAY}T11:00:00`));
   await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
   await expect(gate(page)).toBeVisible();
-  const kept = await page.evaluate(() => JSON.stringify({ ...sessionStorage }));
+  const kept = await page.evaluate(() => JSON.stringify(Object.entries(sessionStorage)));
   expect(kept).toContain('tidemark-forms');
   expect(kept).not.toContain('Dunlin');
   await unlock(page);

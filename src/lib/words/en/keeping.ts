@@ -45,6 +45,8 @@ export const backup = {
     n === 0
       ? 'Nothing of your own has changed since.'
       : `${count(n, 'entry of your own has', 'entries of your own have')} changed since.`,
+  unsaved: (n: number): string =>
+    `${count(n, 'entry of your own is', 'entries of your own are')} in none.`,
   due: (n: number): string => `${count(n, 'entry', 'entries')} changed since the last backup`,
   open: 'Open a backup',
   folder: {
