@@ -30,6 +30,7 @@ import { isExample } from './examples/ids.ts';
 import { History } from './history.svelte.ts';
 import { newId } from './ids.ts';
 import { Keeping } from './keeping.svelte.ts';
+import { caughtUp, typedOver } from './overtaken.ts';
 import { goneFromCase } from './parts.ts';
 import { Sitting } from './sitting.ts';
 import { Sync } from './sync.ts';
@@ -121,18 +122,9 @@ export class Desk {
 
   /** Takes in what a page that has gone could not write any more, over what has come since. */
   catchUp(entries: readonly Unwritten[]): void {
-    for (const { id, base, text } of entries) {
-      const mine = parseCaseText(text, this.#atlas);
-      const was = base === undefined ? undefined : parseCaseText(base, this.#atlas);
-      if (!mine.ok) continue;
-      const theirs = this.shelf.find((kept) => kept.id === id)?.record;
-      if (theirs && caseText(theirs) === text) continue;
-      const both = { id, base: was?.ok ? was.value : undefined, mine: mine.value, theirs };
-      const { value, beside = [] } = mergeKept(both, this.#atlas);
-      const shelf = settledKept(this.shelf, value ? [{ id, record: value }] : []);
-      this.#top = { ...this.#top, shelf };
-      this.#sync.ask(beside);
-    }
+    const { shelf, beside } = caughtUp(entries, this.shelf, this.#atlas);
+    this.#top = { ...this.#top, shelf };
+    this.#sync.ask(beside);
     if (entries.length > 0) this.#sync.changed();
   }
 
@@ -233,12 +225,9 @@ export class Desk {
     const { open } = this;
     if (!open) return refused({ code: 'missing', at: { field: 'child' } });
     if (this.keeping === 'newer') return READ_ONLY;
-    const { id, record } = open;
-    const [base, mine] = [before, after].map((edit) => parseRaw(edit(record), this.#atlas));
-    if (!base?.ok || !mine?.ok) return mine ?? READ_ONLY;
-    const both = { id, base: base.value, mine: mine.value, theirs: record };
-    this.#sync.ask(mergeKept(both, this.#atlas).beside ?? []);
-    return mine;
+    const { parsed, beside } = typedOver(open, before, after, this.#atlas);
+    this.#sync.ask(beside);
+    return parsed;
   }
 
   removeVisit(number: number): Parsed<Case> {
