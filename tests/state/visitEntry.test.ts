@@ -7,6 +7,7 @@ import { judgeCase, sheetOf } from '../../src/lib/judge/judge.ts';
 import { demoCase } from '../../src/lib/state/demo.ts';
 import { Desk } from '../../src/lib/state/desk.svelte.ts';
 import { formsPlace, visitPlace } from '../../src/lib/state/draft.ts';
+import type { LockCodec } from '../../src/lib/store/lockCodec.ts';
 import { redated } from '../../src/lib/state/redate.ts';
 import { blankVisit, withResponse } from '../../src/lib/state/visit.ts';
 import { dateAsks } from '../../src/lib/state/visitDate.ts';
@@ -110,6 +111,29 @@ describe('an unfinished visit', () => {
     expect(visitPlace.read(place)).toBeUndefined();
     formsPlace.write(place, undefined);
     expect(formsPlace.read(place)).toBeUndefined();
+  });
+
+  it('is sealed once its sealing has settled, also where a later one took its place', async () => {
+    const place = tab();
+    const waiting: (() => void)[] = [];
+    const codec = {
+      encode: async (text: string) => {
+        await new Promise<void>((resolve) => waiting.push(resolve));
+        return new TextEncoder().encode(`sealed ${text.length}`);
+      },
+    } as unknown as LockCodec;
+    const draft = { childId: 'kestrel', number: undefined, visit: visitOn('2025-01-01') };
+    let isDone = false;
+    const first = visitPlace.seal(place, draft, codec).then(() => (isDone = true));
+    const second = visitPlace.seal(place, { ...draft, number: 2 }, codec);
+    waiting[0]!();
+    await Promise.resolve();
+    expect(place.getItem(visitPlace.key)).toBeNull();
+    expect(isDone).toBe(false);
+    waiting[1]!();
+    await first;
+    expect(place.getItem(visitPlace.key)).toMatch(/^[0-9a-f]+$/);
+    await second;
   });
 
   it.each(['{', '7', '{"childId":"kestrel"}', '{"childId":1,"visit":{}}'])(

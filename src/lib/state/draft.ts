@@ -12,6 +12,7 @@ export class TabPlace<T> {
   readonly #id: string;
   readonly #understood: (value: unknown) => T | undefined;
   #latest = 0;
+  #sealing: Promise<void> = Promise.resolve();
 
   constructor(id: string, understood: (value: unknown) => T | undefined) {
     this.#id = id;
@@ -41,6 +42,15 @@ export class TabPlace<T> {
 
   /** The tab's storage is written to the disk too: under a lock it is sealed like a row. */
   async seal(tab: Tab | undefined, value: T | undefined, codec: LockCodec): Promise<void> {
+    this.#sealing = this.#seal(tab, value, codec);
+    // one that began later takes the place of this one: it is done when that is
+    for (let last; last !== this.#sealing;) {
+      last = this.#sealing;
+      await last;
+    }
+  }
+
+  async #seal(tab: Tab | undefined, value: T | undefined, codec: LockCodec): Promise<void> {
     const turn = (this.#latest += 1);
     if (value === undefined) {
       this.#put(tab, undefined);

@@ -29,7 +29,10 @@ export function manyRows(count: number): Row[] {
 export async function seedMany(page: Page, rows: readonly Row[]): Promise<void> {
   await page.goto('/#/about');
   await page.waitForFunction(async () =>
-    (await indexedDB.databases()).some(({ name }) => name === 'tidemark-children'),
+    // listed from the moment it is asked for, with its tables a little later
+    (await indexedDB.databases()).some(
+      ({ name, version = 0 }) => name === 'tidemark-children' && version >= 10,
+    ),
   );
   await page.evaluate(
     (given) =>
