@@ -157,19 +157,17 @@ async function catchUp(): Promise<void> {
 
 /**
  * The page may go now: what is typed is taken in, and what the store may have no time to write any more is
- * left for the next page. Answers whether leaving would lose it: nothing is left in plain text under a lock.
+ * left for the next page. Under a lock nothing is left in plain text: there leaving is asked about before.
  */
-export function going(): boolean {
+export function going(): void {
   takeTyped();
   const unwritten = keeping.kind === 'kept' ? desk.unwritten() : [];
-  if (unwritten.length === 0) return false;
-  if (lock.standing !== 'none') return true;
+  if (unwritten.length === 0 || lock.standing !== 'none') return;
   const place = smallPlace();
   leaveBehind(place, unwritten);
   void desk.written.then(() => {
     if (desk.unwritten().length === 0) takeBack(place);
   });
-  return false;
 }
 
 /** Once there is a child of one's own, the browser is asked not to clear it when the disk runs short. */
