@@ -112,6 +112,7 @@ export const lock = new Lock({
   kept: async () => {
     await Promise.all([library.written, desk.written, talks.written]);
     await rememberDraft();
+    if (desk.unwritten().length === 0) takeBack(smallPlace()); // no plain text stays behind a lock
     return keeping.standing !== 'not-saved' || keeping.kind !== 'kept';
   },
   opened: async () => {
@@ -162,8 +163,9 @@ async function catchUp(): Promise<void> {
 export function going(): void {
   takeTyped();
   const unwritten = keeping.kind === 'kept' ? desk.unwritten() : [];
-  if (unwritten.length === 0 || lock.standing !== 'none') return;
   const place = smallPlace();
+  if (unwritten.length === 0) takeBack(place); // what could not be written before has been since
+  if (unwritten.length === 0 || lock.standing !== 'none') return;
   leaveBehind(place, unwritten);
   void desk.written.then(() => {
     if (desk.unwritten().length === 0) takeBack(place);
