@@ -7,7 +7,13 @@ import { chromium } from '@playwright/test';
 export const NO_BROWSER =
   'No browser found for the browser tests: install one (Debian: apt-get install chromium), or set CHROME_PATH to a Chromium or Chrome.';
 
-const NAMES = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable'];
+const NAMES = [
+  'chromium-headless-shell',
+  'chromium',
+  'chromium-browser',
+  'google-chrome',
+  'google-chrome-stable',
+];
 
 /**
  * The path of a Chromium or Chrome on this machine, or undefined. A wrong CHROME_PATH is an error.

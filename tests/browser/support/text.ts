@@ -10,9 +10,24 @@ export const textFaults = (page: Page): Promise<string[]> =>
       rect: DOMRect;
       floats: boolean;
     }
+    // what lies over the page on purpose
     const floats = (element: Element): boolean => {
-      for (let at: Element | null = element; at; at = at.parentElement)
-        if (['fixed', 'sticky'].includes(getComputedStyle(at).position)) return true;
+      for (let at: Element | null = element; at; at = at.parentElement) {
+        const { position, zIndex } = getComputedStyle(at);
+        if (['fixed', 'sticky'].includes(position)) return true;
+        if (position === 'absolute' && zIndex !== 'auto') return true;
+      }
+      return false;
+    };
+    /** Whether a part of the page that scrolls by itself does not show a text now. */
+    const isScrolledAway = (element: Element, rect: DOMRect): boolean => {
+      for (let at = element.parentElement; at && at !== document.body; at = at.parentElement) {
+        const { overflowX, overflowY } = getComputedStyle(at);
+        if (!/auto|scroll/.test(overflowX + overflowY)) continue;
+        const frame = at.getBoundingClientRect();
+        if (rect.bottom <= frame.top || rect.top >= frame.bottom) return true;
+        if (rect.right <= frame.left || rect.left >= frame.right) return true;
+      }
       return false;
     };
     const isHidden = (element: Element): boolean =>
@@ -28,7 +43,7 @@ export const textFaults = (page: Page): Promise<string[]> =>
       const range = document.createRange();
       range.selectNodeContents(node);
       for (const rect of range.getClientRects())
-        if (rect.width > 1 && rect.height > 1)
+        if (rect.width > 1 && rect.height > 1 && !isScrolledAway(element, rect))
           boxes.push({ words, element, rect, floats: floats(element) });
     }
 
