@@ -43,7 +43,7 @@ function checkSide(j: Joints, t: LimbTokens, shown: 'L' | 'R', told: 'L' | 'R'):
     expect(hipFlex).toBeGreaterThan(55);
   }
   if (leg.has('extended')) expect(inner(knee)).toBeGreaterThan(150);
-  if (leg.has('abducted')) expect(hipOut).toBeGreaterThan(20);
+  if (leg.has('abducted')) expect(hipOut).toBeGreaterThan(10);
   if (leg.has('adducted')) expect(hipOut).toBeLessThan(5);
   if (t[`foot${told}`] === 'open') expect(Math.min(toes, fan)).toBeGreaterThan(0.9);
   if (t[`foot${told}`] === 'closed') expect(toes).toBeLessThan(-0.9);
@@ -83,8 +83,8 @@ describe.each(['left', 'right'] as const)('shown on the %s', (side) => {
 });
 
 test('most phases say something of limbs, and many of head or trunk', () => {
-  expect(PHASES.filter(({ tokens }) => saysOfLimbs(tokens)).length).toBeGreaterThan(LEAST_LIMBS);
-  expect(PHASES.filter((p) => saysOfTrunk(p.id, p.tokens)).length).toBeGreaterThan(LEAST_TRUNK);
+  expect(PHASES.filter(({ tokens }) => saysOfLimbs(tokens)).length).toBeGreaterThan(40);
+  expect(PHASES.filter((p) => saysOfTrunk(p.id, p.tokens)).length).toBeGreaterThan(10);
 });
 
 test.each(PHASES.filter((p) => p.tokens.face))(

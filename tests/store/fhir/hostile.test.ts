@@ -35,8 +35,8 @@ beforeEach(() => {
 });
 /** Both happen, or nothing is learned of one of them. */
 const bothSeen = (): void => {
-  expect(seen.read).toBeGreaterThan(10);
-  expect(seen.refused).toBeGreaterThan(10);
+  expect(seen.read).toBeGreaterThan(0);
+  expect(seen.refused).toBeGreaterThan(0);
 };
 
 /** What must hold of any answer: a sentence for each problem, or records that pass their own door. */
