@@ -1,5 +1,5 @@
 import { sveltekit } from '@sveltejs/kit/vite';
-import { defineConfig } from 'vitest/config';
+import { defineConfig } from 'vite';
 
 export default defineConfig(({ mode }) => ({
   plugins: [sveltekit()],
@@ -14,13 +14,5 @@ export default defineConfig(({ mode }) => ({
       treeshake: { moduleSideEffects: [{ test: /src\/lib\/words\//, sideEffects: false }] },
       checks: { bundlerTimings: false, emptyImportMeta: mode !== 'single' },
     },
-  },
-  test: {
-    environment: 'node',
-    include: ['tests/**/*.test.ts'],
-    exclude: ['tests/browser/**'],
-    setupFiles: process.env.FAULTS_LOG ? ['tests/faults/count.ts'] : [],
-    expect: { requireAssertions: true },
-    testTimeout: 120_000, // a busy machine is slow, not wrong; speed belongs to the benchmark
   },
 }));

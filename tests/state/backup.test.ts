@@ -28,6 +28,7 @@ import { memoryRows } from '../../src/lib/store/memory.ts';
 import { BACKUP_TABLES } from '../../src/lib/store/backupFile.ts';
 import type { Rows } from '../../src/lib/store/rows.ts';
 import { line, record } from '../support/records.ts';
+import { runs } from '../support/runs.ts';
 
 const NOW = new Date('2026-06-08T10:00:00.000Z');
 
@@ -225,7 +226,7 @@ describe('a backup taken on an empty machine', () => {
         expect(here.backups.everything(NOW).small).toEqual(backup.small);
         expect(byPlace(here.backups.everything(NOW).items)).toEqual(byPlace(backup.items));
       }),
-      { numRuns: 60 },
+      { numRuns: runs(60, 15) },
     );
   });
 
