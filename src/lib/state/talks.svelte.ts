@@ -1,7 +1,7 @@
 /** Talks of one's own: kept in the store as the texts of their files, with every change undone in turn. */
 import type { Talk } from '../lecture/talk.ts';
 import { parseTalkText, talkText } from '../lecture/talkFile.ts';
-import type { Rows } from '../store/rows.ts';
+import type { Change, Rows } from '../store/rows.ts';
 import { Keeping } from './keeping.svelte.ts';
 import { OwnKept } from './ownKept.svelte.ts';
 import { goneFromTalk } from './parts.ts';
@@ -62,7 +62,7 @@ export class Talks extends OwnKept<OwnTalk, TalkDid> {
   }
 
   /** Takes entries in beside or in place of those here, as one change. */
-  takeIn(entries: readonly OwnTalk[], stroke?: number): void {
-    this.bringIn(entries, stroke);
+  takeIn(entries: readonly OwnTalk[], stroke?: number, beside?: readonly Change[]): boolean {
+    return this.bringIn(entries, stroke, beside);
   }
 }
