@@ -1,10 +1,8 @@
 /** Talks of one's own: kept in the store as the texts of their files, with every change undone in turn. */
 import type { Talk } from '../lecture/talk.ts';
-import { parseTalkText, talkText } from '../lecture/talkFile.ts';
 import type { Rows } from '../store/rows.ts';
 import { Keeping } from './keeping.svelte.ts';
 import { OwnKept } from './ownKept.svelte.ts';
-import { goneFromTalk } from './parts.ts';
 
 export interface OwnTalk {
   id: string;
@@ -16,20 +14,31 @@ type TalkDid = 'added' | 'changed';
 
 const talkId = (): string => `talk-${crypto.randomUUID()}`;
 
+/** What reads and writes the files of talks; loaded when there is one. */
+async function loadFiles() {
+  const [{ parseTalkText, talkText }, { goneFromTalk }] = await Promise.all([
+    import('../lecture/talkFile.ts'),
+    import('./stepParts.ts'),
+  ]);
+  return { parseTalkText, talkText, goneFromTalk };
+}
+
 export class Talks extends OwnKept<OwnTalk, TalkDid> {
   /** Whether the store has been read: before that a talk may only seem to be missing. */
   ready = $state(false);
+  #files: Awaited<ReturnType<typeof loadFiles>> | undefined;
 
   constructor(keeping = new Keeping()) {
     super(
       {
         table: 'talks',
-        write: ({ talk }) => talkText(talk),
+        ready: async () => (this.#files ??= await loadFiles()),
+        write: ({ talk }) => this.#files?.talkText(talk) ?? '',
         read: (id, text) => {
-          const parsed = parseTalkText(text);
-          return parsed.ok ? { id, talk: parsed.talk } : undefined;
+          const parsed = this.#files?.parseTalkText(text);
+          return parsed?.ok ? { id, talk: parsed.talk } : undefined;
         },
-        gone: (before, after) => goneFromTalk(before.talk, after.talk),
+        gone: (before, after) => this.#files?.goneFromTalk(before.talk, after.talk) ?? [],
       },
       talkId,
       keeping,
