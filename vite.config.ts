@@ -1,6 +1,15 @@
 import { sveltekit } from '@sveltejs/kit/vite';
 import { defineConfig } from 'vite';
 
+/**
+ * Parts that come whole, since one packs smaller than fifty: what every page begins with, and the chart.
+ * What the named modules import comes along, unless another part has it.
+ */
+const PARTS = [
+  { name: 'shell', priority: 2, test: /src\/routes\/\+layout\.svelte$/ },
+  { name: 'chart', priority: 1, test: /src\/routes\/(?:ChartControls|ChartPane)\.svelte$/ },
+];
+
 export default defineConfig(({ mode }) => ({
   plugins: [sveltekit()],
   // in the usual build whatever hangs on it falls away
@@ -12,6 +21,8 @@ export default defineConfig(({ mode }) => ({
     rolldownOptions: {
       // a file of words does nothing by being loaded: a page has those it says, and no others
       treeshake: { moduleSideEffects: [{ test: /src\/lib\/words\//, sideEffects: false }] },
+      // one file has everything in it anyway
+      ...(mode === 'single' ? {} : { output: { codeSplitting: { groups: PARTS } } }),
       checks: { bundlerTimings: false, emptyImportMeta: mode !== 'single' },
     },
   },

@@ -3,7 +3,7 @@ import { render } from 'svelte/server';
 import { expect, test } from 'vitest';
 import Figure from '../../src/lib/figure/Figure.svelte';
 import { momentsOf, sceneOf, thumbnailOf, type Scene } from '../../src/lib/figure/scene.ts';
-import { MILESTONE_POSES } from '../../src/lib/figure/stages/milestones.ts';
+import { MILESTONE_POSES } from '../../src/lib/figure/milestonePoses.ts';
 import { VARIANTS } from './cases.ts';
 
 const FOLDER = new URL('../pictures/figure/', import.meta.url);

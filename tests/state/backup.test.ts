@@ -24,9 +24,9 @@ import { QuizProgress } from '../../src/lib/state/quizProgress.svelte.ts';
 import { Settings, TEXTS, THEMES } from '../../src/lib/state/settings.svelte.ts';
 import { Talks } from '../../src/lib/state/talks.svelte.ts';
 import { everything, joinUndo } from '../../src/lib/state/undoing.ts';
-import { readBackup, type Backup } from '../../src/lib/store/backupFile.ts';
+import { backupBytes, readBackup, type Backup } from '../../src/lib/store/backupFile.ts';
 import { memoryRows } from '../../src/lib/store/memory.ts';
-import { BACKUP_TABLES } from '../../src/lib/store/backupFile.ts';
+import { BACKUP_TABLES } from '../../src/lib/store/names.ts';
 import { StoreError, type Rows } from '../../src/lib/store/rows.ts';
 import { line, record } from '../support/records.ts';
 import { runs } from '../support/runs.ts';
@@ -155,7 +155,7 @@ async function fill(on: Machine, from: Made): Promise<void> {
 }
 
 function carried(from: Machine): Backup {
-  const read = readBackup(from.backups.bytes(NOW));
+  const read = readBackup(backupBytes(from.backups.everything(NOW)));
   if (!read.ok) throw new Error(read.problem.code);
   return read.backup;
 }

@@ -3,12 +3,12 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   backupBytes,
-  BACKUP_TABLES,
   backupTooLarge,
   MAX_BACKUP_BYTES,
   readBackup,
   type Backup,
 } from '../../src/lib/store/backupFile.ts';
+import { BACKUP_TABLES } from '../../src/lib/store/names.ts';
 import { malformedJson, malformedText } from '../support/malform.ts';
 import { runs, written } from '../support/runs.ts';
 import { reading } from '../support/slowest.ts';

@@ -2,7 +2,7 @@
 import * as v from 'valibot';
 import type { Point } from '../case/merge.ts';
 import { ANY, type Entry, type Rows } from '../store/rows.ts';
-import { BACKUP_TABLES } from '../store/backupFile.ts';
+import { BACKUP_TABLES } from '../store/names.ts';
 import { binRow } from './binRow.ts';
 import { PART_KINDS } from './partRows.ts';
 

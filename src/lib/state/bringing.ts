@@ -19,12 +19,11 @@ import { QUESTIONS, SETTINGS, SHEETS } from './names.ts';
 import {
   readDecisionPart,
   readFindingPart,
-  readStepPart,
   readVisitPart,
   withDecisionBack,
-  withStepBack,
   withVisitBack,
 } from './parts.ts';
+import { readStepPart, withStepBack } from './stepParts.ts';
 import {
   Laying,
   takeInto,

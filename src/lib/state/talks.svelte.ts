@@ -4,7 +4,7 @@ import { parseTalkText, talkText } from '../lecture/talkFile.ts';
 import type { Change, Rows } from '../store/rows.ts';
 import { Keeping } from './keeping.svelte.ts';
 import { OwnKept } from './ownKept.svelte.ts';
-import { goneFromTalk } from './parts.ts';
+import { goneFromTalk } from './stepParts.ts';
 
 export interface OwnTalk {
   id: string;
@@ -24,6 +24,7 @@ export class Talks extends OwnKept<OwnTalk, TalkDid> {
     super(
       {
         table: 'talks',
+        // at hand from the start: a page that goes leaves what it has not written yet as this text
         write: ({ talk }) => talkText(talk),
         read: (id, text) => {
           const parsed = parseTalkText(text);
