@@ -5,6 +5,7 @@
  */
 import { spawn } from 'node:child_process';
 import { availableParallelism } from 'node:os';
+import { delimiter, resolve } from 'node:path';
 import { ensureBrowser } from './support/browser.js';
 
 /**
@@ -24,7 +25,10 @@ const BUILDS = [
     after: ['build: site'], // it is put beside the site
   },
   { name: 'build: connected', command: 'vite build --mode connected --logLevel warn' },
-  { name: 'build: command line', command: 'vite build --config vite.cli.config.ts --logLevel warn' },
+  {
+    name: 'build: command line',
+    command: 'vite build --config vite.cli.config.ts --logLevel warn',
+  },
 ];
 const BUILT = BUILDS.map(({ name }) => name);
 
@@ -37,6 +41,7 @@ const EVERYDAY = [
   { name: 'types: pure folders', command: 'tsc -p tsconfig.pure.json' },
   { name: 'types: service worker', command: 'tsc -p src/service-worker' },
   { name: 'unused', command: 'knip' },
+  { name: 'size of the first view', command: 'node tests/bench/size.js --limit', after: BUILT },
   { name: 'unit', command: 'vitest run --reporter=dot', processors: 2, after: BUILT },
   {
     name: 'browser',
@@ -60,7 +65,12 @@ const THOROUGH = [
 ];
 
 const isThorough = process.argv.includes('--thorough');
-const env = { ...process.env, FORCE_COLOR: '0', ...(isThorough ? { THOROUGH: '1' } : {}) };
+const env = {
+  ...process.env,
+  PATH: `${resolve('node_modules/.bin')}${delimiter}${process.env.PATH ?? ''}`,
+  FORCE_COLOR: '0',
+  ...(isThorough ? { THOROUGH: '1' } : {}),
+};
 
 /** @param {number} ms */
 const seconds = (ms) => `${(ms / 1000).toFixed(1)} s`;
@@ -68,14 +78,12 @@ const seconds = (ms) => `${(ms / 1000).toFixed(1)} s`;
 /** @param {Stage} stage @returns {Promise<{ ok: boolean; output: string; ms: number }>} */
 function run({ command }) {
   const began = performance.now();
-  return new Promise((resolve) => {
-    const child = spawn(`npx --no-install ${command}`, { shell: true, env });
+  return new Promise((done) => {
+    const child = spawn(command, { shell: true, env });
     let output = '';
     for (const stream of [child.stdout, child.stderr])
       stream.setEncoding('utf8').on('data', (text) => (output += text));
-    child.on('close', (code) =>
-      resolve({ ok: code === 0, output, ms: performance.now() - began }),
-    );
+    child.on('close', (code) => done({ ok: code === 0, output, ms: performance.now() - began }));
   });
 }
 

@@ -22,6 +22,7 @@ export class Underway {
   /** What pages that have gone did not finish. */
   unfinished = $state.raw<readonly UnderwayKind[]>([]);
   readonly #place: () => Place | undefined;
+  // eslint-disable-next-line svelte/prefer-svelte-reactivity -- nothing of it is shown
   readonly #now = new Set<Mark>();
   /** One for each page. */
   readonly #key = `${PREFIX}${newId()}`;
@@ -47,6 +48,7 @@ export class Underway {
         return found;
       })
       .filter(({ kind, lock }) => kind !== 'lock' || lock === this.#lock);
+    // eslint-disable-next-line svelte/prefer-svelte-reactivity -- it is gone with this line
     this.unfinished = [...new Set(marks.map(({ kind }) => kind))];
   }
 

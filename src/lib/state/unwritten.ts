@@ -81,7 +81,7 @@ function readLeft(text: string): LeftByTable {
     left[table] = { entries: [...entries, entry], beside: [] };
   }
   // the children's table writes them: whether they lie there already is of no matter
-  const beside = read.output.beside.map(({ table, id, text: row }) => ({
+  const beside = read.output.beside.map(({ table, id, text: row }): Change => ({
     table,
     id,
     base: ANY,

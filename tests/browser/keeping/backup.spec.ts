@@ -228,6 +228,7 @@ test('a chosen folder gets backups by itself, and is known after a reload', asyn
   await expect.poll(written).toContain('Kestrel');
   await page.reload();
   await expect(page.getByText('Backups are written to the folder “stick”.')).toBeVisible();
+  await page.clock.setFixedTime(new Date('2026-06-08T10:05:00')); // after the backup before
   await addChild(page, PLOVER);
   await expect(standing(page)).toHaveText('Saved');
   await page.evaluate(() => {

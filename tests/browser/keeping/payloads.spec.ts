@@ -13,7 +13,6 @@ import {
   caseWith,
   HOSTILE,
   line,
-  ownWith,
   PAYLOADS,
   PLAIN,
   resourcesWith,

@@ -21,7 +21,10 @@ const server = new SiteServer('dist');
 test.use({ serviceWorkers: 'allow' });
 test.describe.configure({ mode: 'serial' });
 test.beforeAll(async () => {
-  if (!process.env.THOROUGH) return void writeNextVersion('dist', next, NEXT);
+  if (!process.env.THOROUGH) {
+    writeNextVersion('dist', next, NEXT);
+    return;
+  }
   test.setTimeout(600_000); // a whole build
   await promisify(execFile)(
     process.execPath,

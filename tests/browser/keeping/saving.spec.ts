@@ -3,7 +3,7 @@ import { accessibilityFaults } from '../support/accessibility.ts';
 import { readFile } from 'node:fs/promises';
 import type { Page } from '@playwright/test';
 import { noteOf, PLOVER, setNote, standing } from '../support/keep.ts';
-import { addChild, expect, listed, more, open, test } from '../support/page.ts';
+import { addChild, expect, listed, open, test } from '../support/page.ts';
 
 /** Opens a window on the same store, with the same clock. */
 async function second(page: Page): Promise<Page> {
