@@ -219,13 +219,23 @@ describe('order of intervals', () => {
   });
   test.each<[string, Interval, Interval, string]>([
     ['one surely over before the other begins', between(0, 10), between(20, 30), 'holds'],
-    ['one seen at the visit at which the other was not yet', between(0, 10), between(10, 20), 'holds'],
+    [
+      'one seen at the visit at which the other was not yet',
+      between(0, 10),
+      between(10, 20),
+      'holds',
+    ],
     ['the same turned round', between(10, 20), between(0, 10), 'broken'],
     ['they overlap', between(0, 11), between(10, 20), 'open'],
     ['there from the first visit on, the other later', between(null, 10), between(10, 20), 'holds'],
     ['both there from the first visit on', between(null, 10), between(null, 10), 'open'],
     ['neither there by the last visit', between(20, null), between(20, null), 'open'],
-    ['the first still to come when the second is there', between(20, null), between(0, 10), 'broken'],
+    [
+      'the first still to come when the second is there',
+      between(20, null),
+      between(0, 10),
+      'broken',
+    ],
   ])('%s', (_, a, b, order) => {
     expect(orderOf(a, b)).toBe(order);
   });
