@@ -42,7 +42,7 @@ const EVERYDAY = [
   { name: 'types: service worker', command: 'tsc -p src/service-worker' },
   { name: 'unused', command: 'knip' },
   { name: 'size of the first view', command: 'node tests/bench/size.js --limit', after: BUILT },
-  { name: 'unit', command: 'vitest run --reporter=dot', processors: 2, after: BUILT },
+  { name: 'unit', command: 'vitest run --silent', processors: 2, after: BUILT },
   {
     name: 'browser',
     command: 'playwright test --grep-invert @thorough',
@@ -55,7 +55,7 @@ const EVERYDAY = [
 const THOROUGH = [
   ...BUILDS,
   { name: 'lint with types', command: 'eslint .' },
-  { name: 'unit, in full', command: 'vitest run --reporter=dot', processors: 2, after: BUILT },
+  { name: 'unit, in full', command: 'vitest run --silent', processors: 2, after: BUILT },
   {
     name: 'browser, in full',
     command: 'playwright test --grep @thorough',
@@ -68,7 +68,7 @@ const isThorough = process.argv.includes('--thorough');
 const env = {
   ...process.env,
   PATH: `${resolve('node_modules/.bin')}${delimiter}${process.env.PATH ?? ''}`,
-  FORCE_COLOR: '0',
+  NO_COLOR: '1',
   ...(isThorough ? { THOROUGH: '1' } : {}),
 };
 

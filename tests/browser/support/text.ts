@@ -19,16 +19,17 @@ export const textFaults = (page: Page): Promise<string[]> =>
       }
       return false;
     };
-    /** Whether a part of the page that scrolls by itself does not show a text now. */
-    const isScrolledAway = (element: Element, rect: DOMRect): boolean => {
+    /** What of a text is seen within the parts of the page that scroll by themselves. */
+    const seen = (element: Element, rect: DOMRect): DOMRect => {
+      let { left, top, right, bottom } = rect;
       for (let at = element.parentElement; at && at !== document.body; at = at.parentElement) {
         const { overflowX, overflowY } = getComputedStyle(at);
         if (!/auto|scroll/.test(overflowX + overflowY)) continue;
         const frame = at.getBoundingClientRect();
-        if (rect.bottom <= frame.top || rect.top >= frame.bottom) return true;
-        if (rect.right <= frame.left || rect.left >= frame.right) return true;
+        [left, right] = [Math.max(left, frame.left), Math.min(right, frame.right)];
+        [top, bottom] = [Math.max(top, frame.top), Math.min(bottom, frame.bottom)];
       }
-      return false;
+      return new DOMRect(left, top, Math.max(0, right - left), Math.max(0, bottom - top));
     };
     const isHidden = (element: Element): boolean =>
       !element.checkVisibility({ opacityProperty: true, visibilityProperty: true }) ||
@@ -42,9 +43,11 @@ export const textFaults = (page: Page): Promise<string[]> =>
       if (!words || !element || isHidden(element)) continue;
       const range = document.createRange();
       range.selectNodeContents(node);
-      for (const rect of range.getClientRects())
-        if (rect.width > 1 && rect.height > 1 && !isScrolledAway(element, rect))
+      for (const whole of range.getClientRects()) {
+        const rect = seen(element, whole);
+        if (rect.width > 1 && rect.height > 1)
           boxes.push({ words, element, rect, floats: floats(element) });
+      }
     }
 
     const faults: string[] = [];
