@@ -75,7 +75,9 @@ export function ensureBrowser() {
   if (found) return found;
   const root = process.getuid?.() === 0;
   if (root && existsSync('/usr/bin/apt-get') && attempt('apt-get', ['update']))
-    attempt('apt-get', ['install', '-y', '--no-install-recommends', 'chromium']);
+    // without windows it begins sooner; where there is none, the whole browser does
+    for (const name of ['chromium-headless-shell', 'chromium'])
+      if (!findBrowser()) attempt('apt-get', ['install', '-y', '--no-install-recommends', name]);
   if (!findBrowser()) attempt('npx', ['playwright', 'install', 'chromium']);
   const path = findBrowser();
   if (!path) throw new Error(NO_BROWSER);
