@@ -111,8 +111,8 @@ export class Backups {
 
   /** A backup was made, whole. */
   async made(now: number): Promise<void> {
+    await this.#keep(now, now); // said once it is kept: a lock may be set in the next moment
     this.at = this.#since = now;
-    await this.#keep();
   }
 
   /**
@@ -122,11 +122,11 @@ export class Backups {
   async look(now: number): Promise<void> {
     if (now >= this.#since) return;
     this.#since = now - WRITTEN_MS;
-    await this.#keep();
+    await this.#keep(this.at, this.#since);
   }
 
-  async #keep(): Promise<void> {
-    const text = JSON.stringify({ at: this.at, since: this.#since });
+  async #keep(at: number, since: number): Promise<void> {
+    const text = JSON.stringify({ at, since });
     try {
       await this.#rows?.write([{ ...ROW, base: ANY, text }]);
     } catch {

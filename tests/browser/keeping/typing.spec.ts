@@ -1,15 +1,12 @@
 /** Words that are typed, in a real browser: kept before the field is left, and never typed over unseen. */
 import type { Page } from '@playwright/test';
 import { noteOf, setNote, standing } from '../support/keep.ts';
-import { expect, open, test } from '../support/page.ts';
+import { expect, listen, open, test } from '../support/page.ts';
 
 /** Opens a window on the same store, with the same clock, and listens to its console. */
 async function second(page: Page, heard: string[] = []): Promise<Page> {
   const other = await page.context().newPage();
-  other.on('pageerror', (error) => heard.push(error.message));
-  other.on('console', (message) => {
-    if (['error', 'warning'].includes(message.type())) heard.push(message.text());
-  });
+  listen(other, heard);
   await other.clock.setFixedTime(new Date('2026-06-08T10:00:00'));
   return other;
 }

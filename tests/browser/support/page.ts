@@ -7,15 +7,20 @@ const HELD_OFF = 'Service Worker registration blocked by Playwright';
 /** The day on which every test takes place. */
 export const TODAY = '2026-06-08';
 
+/** Gathers the errors and warnings of a window's console, and what it throws. */
+export function listen(page: Page, heard: string[]): void {
+  page.on('console', (message) => {
+    const text = message.text();
+    if (['error', 'warning'].includes(message.type()) && text !== HELD_OFF) heard.push(text);
+  });
+  page.on('pageerror', (error) => heard.push(error.message));
+}
+
 export const test = base.extend<{ quiet: undefined }>({
   quiet: [
     async ({ page }, use) => {
       const heard: string[] = [];
-      page.on('console', (message) => {
-        const text = message.text();
-        if (['error', 'warning'].includes(message.type()) && text !== HELD_OFF) heard.push(text);
-      });
-      page.on('pageerror', (error) => heard.push(error.message));
+      listen(page, heard);
       await page.clock.setFixedTime(new Date(`${TODAY}T10:00:00`));
       await use(undefined);
       expect(heard).toEqual([]);

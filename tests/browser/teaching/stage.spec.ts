@@ -1,7 +1,7 @@
 /** A talk on the wall: a presenter's keys, the speaker's window in step, letters read from the back. */
 import { accessibilityFaults } from '../support/accessibility.ts';
 import type { Page } from '@playwright/test';
-import { expect, open, test } from '../support/page.ts';
+import { expect, open, openAnew, test } from '../support/page.ts';
 import { textFaults } from '../support/text.ts';
 
 const TALKS = [
@@ -278,9 +278,9 @@ test('a talk that is not there says so, and a step beyond the end is the last', 
 }) => {
   await open(page, '#/stage/nothing');
   await expect(page.getByText('There is no such talk here.')).toBeVisible();
-  await open(page, '#/stage/tables?step=99');
+  await openAnew(page, '#/stage/tables?step=99');
   await expect(place(page)).toHaveText('7 of 7');
-  await open(page, '#/stage/tables?step=soon');
+  await openAnew(page, '#/stage/tables?step=soon');
   await expect(place(page)).toHaveText('1 of 7');
 });
 
