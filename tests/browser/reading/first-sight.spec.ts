@@ -92,3 +92,23 @@ test('on a phone what asks for attention comes first, then the chart', async ({ 
   const then = await page.locator('#chart').boundingBox();
   expect(first!.y).toBeLessThan(then!.y);
 });
+
+test('a typed address is gone to within the page, and Back and Forward lead through it', async ({
+  page,
+}) => {
+  await open(page, '#/about');
+  await page.evaluate(() => void Object.assign(globalThis, { stillHere: true }));
+  const isSamePage = () => page.evaluate(() => 'stillHere' in globalThis);
+  const heading = page.getByRole('heading', { level: 1 });
+  await open(page, '#/settings');
+  await page.getByRole('link', { name: 'Sources', exact: true }).click();
+  await expect(heading).toHaveText('Sources');
+  await open(page, '#/children');
+  for (const before of ['Sources', 'Settings', 'About Tidemark']) {
+    await page.goBack();
+    await expect(heading).toHaveText(before);
+  }
+  await page.goForward();
+  await expect(heading).toHaveText('Settings');
+  expect(await isSamePage()).toBe(true);
+});
