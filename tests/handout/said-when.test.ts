@@ -67,7 +67,7 @@ describe('what all of it comes to', () => {
       }),
       { numRuns: 40 },
     );
-    expect(Math.min(seen.one, seen.more)).toBeGreaterThan(5);
+    expect(Math.min(seen.one, seen.more)).toBeGreaterThan(0);
     for (const label of ['Curlew', 'Snipe'])
       expect(keysOf(pageOf(childOf(label)))).not.toContain('today.one-sign');
   });
