@@ -16,7 +16,10 @@ import { ensureBrowser } from './support/browser.js';
  * @property {readonly string[]} [after] stages whose output it needs
  */
 
-/** @type {readonly Stage[]} */
+/**
+ * Of the pages' builds one follows the other: they put together what they write in one and the same folder.
+ * @type {readonly Stage[]}
+ */
 const BUILDS = [
   { name: 'build: site', command: 'vite build --logLevel warn' },
   {
@@ -24,7 +27,11 @@ const BUILDS = [
     command: 'vite build --mode single --logLevel warn',
     after: ['build: site'], // it is put beside the site
   },
-  { name: 'build: connected', command: 'vite build --mode connected --logLevel warn' },
+  {
+    name: 'build: connected',
+    command: 'vite build --mode connected --logLevel warn',
+    after: ['build: one file'],
+  },
   {
     name: 'build: command line',
     command: 'vite build --config vite.cli.config.ts --logLevel warn',
