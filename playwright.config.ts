@@ -11,7 +11,7 @@ export default defineConfig({
   workers: 2,
   timeout: 180_000, // a busy machine is slow, not wrong
   expect: { timeout: 30_000 },
-  retries: 1, // what passes only at the second try is listed as flaky, and looked into
+  retries: 0, // what passes only at a second try has not passed
   reporter: 'list',
   use: {
     ...desktop,

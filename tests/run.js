@@ -42,12 +42,9 @@ const BUILT = BUILDS.map(({ name }) => name);
 /** @type {readonly Stage[]} */
 const EVERYDAY = [
   ...BUILDS,
-  { name: 'lint', command: 'eslint .' },
   { name: 'types: pages', command: 'svelte-check --fail-on-warnings' },
-  { name: 'format', command: 'prettier --check --log-level warn .' },
   { name: 'types: pure folders', command: 'tsc -p tsconfig.pure.json' },
   { name: 'types: service worker', command: 'tsc -p src/service-worker' },
-  { name: 'unused', command: 'knip' },
   { name: 'size of the first view', command: 'node tests/bench/size.js --limit', after: BUILT },
   { name: 'unit', command: 'vitest run --silent', processors: 2, after: BUILT },
   {
@@ -61,7 +58,9 @@ const EVERYDAY = [
 /** @type {readonly Stage[]} */
 const THOROUGH = [
   ...BUILDS,
-  { name: 'lint with types', command: 'eslint .' },
+  { name: 'lint', command: 'eslint .' },
+  { name: 'format', command: 'prettier --check --log-level warn .' },
+  { name: 'unused', command: 'knip' },
   { name: 'unit, in full', command: 'vitest run --silent', processors: 2, after: BUILT },
   {
     name: 'browser, in full',

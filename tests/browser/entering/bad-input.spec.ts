@@ -47,15 +47,19 @@ test('a new child that cannot be is refused with a sentence, and what was typed 
   }
 });
 
-test('a due date that contradicts the birth is refused with a sentence', async ({ page }) => {
-  await open(page, '#/children/new');
-  await page.getByLabel('Label').fill('Plover');
-  await page.getByLabel('Birth date').fill('2026-01-04');
-  await page.getByRole('radio', { name: 'Due date' }).check();
-  await page.getByRole('textbox', { name: 'Due date' }).fill('2026-09-01');
-  await page.getByRole('button', { name: 'Add child' }).click();
-  await expect(page.getByText(/Due date: 2026-09-01 would mean birth at/)).toBeVisible();
-});
+test(
+  'a due date that contradicts the birth is refused with a sentence',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/children/new');
+    await page.getByLabel('Label').fill('Plover');
+    await page.getByLabel('Birth date').fill('2026-01-04');
+    await page.getByRole('radio', { name: 'Due date' }).check();
+    await page.getByRole('textbox', { name: 'Due date' }).fill('2026-09-01');
+    await page.getByRole('button', { name: 'Add child' }).click();
+    await expect(page.getByText(/Due date: 2026-09-01 would mean birth at/)).toBeVisible();
+  },
+);
 
 const VISIT = [
   ['before birth', '2025-01-01', /Visit date: 2025-01-01 lies before the birth/],
@@ -63,32 +67,44 @@ const VISIT = [
 ] as const;
 
 for (const [what, on, sentence] of VISIT)
-  test(`a visit ${what} is not kept, and nothing entered is lost`, async ({ page }) => {
+  test(
+    `a visit ${what} is not kept, and nothing entered is lost`,
+    { tag: what === 'before birth' ? [] : '@thorough' },
+    async ({ page }) => {
+      const before = await savedText(page);
+      await open(page, '#/visits/new');
+      await addFinding(page, 'moro', 'Moro reflex', { left: 'elicited' });
+      await page.getByLabel('Visit date').fill(on);
+      await page.getByLabel('Visit date').press('Tab');
+      await expect(page.getByText(sentence)).toBeVisible();
+      await expect(page.getByText('Not kept yet')).toBeVisible();
+      await page.getByRole('link', { name: 'Visits' }).click();
+      await page.getByRole('link', { name: 'Finish it' }).click();
+      await expect(page.getByLabel('Visit date')).toHaveValue(on);
+      await expect(page.getByRole('button', { name: 'Change Moro reflex' })).toBeVisible();
+      const kept = JSON.parse(await savedText(page)) as { visits: { on: string }[] };
+      expect(kept.visits.map((visit) => visit.on)).not.toContain(on);
+      expect(kept.visits.slice(0, 3)).toEqual(
+        (JSON.parse(before) as typeof kept).visits.slice(0, 3),
+      );
+    },
+  );
+
+test(
+  'a second visit of one examiner on one date is refused with a sentence',
+  { tag: '@thorough' },
+  async ({ page }) => {
     const before = await savedText(page);
     await open(page, '#/visits/new');
-    await addFinding(page, 'moro', 'Moro reflex', { left: 'elicited' });
-    await page.getByLabel('Visit date').fill(on);
-    await page.getByLabel('Visit date').press('Tab');
-    await expect(page.getByText(sentence)).toBeVisible();
-    await expect(page.getByText('Not kept yet')).toBeVisible();
-    await page.getByRole('link', { name: 'Visits' }).click();
-    await page.getByRole('link', { name: 'Finish it' }).click();
-    await expect(page.getByLabel('Visit date')).toHaveValue(on);
-    await expect(page.getByRole('button', { name: 'Change Moro reflex' })).toBeVisible();
-    const kept = JSON.parse(await savedText(page)) as { visits: { on: string }[] };
-    expect(kept.visits.map((visit) => visit.on)).not.toContain(on);
-    expect(kept.visits.slice(0, 3)).toEqual((JSON.parse(before) as typeof kept).visits.slice(0, 3));
-  });
-
-test('a second visit of one examiner on one date is refused with a sentence', async ({ page }) => {
-  const before = await savedText(page);
-  await open(page, '#/visits/new');
-  await page.getByLabel('Visit date').fill('2026-05-11');
-  await page.getByLabel('Examiner').fill('Rowan');
-  await page.getByLabel('Examiner').press('Tab');
-  await expect(page.getByText(/Visit date: 2026-05-11 already has a visit by Rowan/)).toBeVisible();
-  expect(await savedText(page)).toBe(before);
-});
+    await page.getByLabel('Visit date').fill('2026-05-11');
+    await page.getByLabel('Examiner').fill('Rowan');
+    await page.getByLabel('Examiner').press('Tab');
+    await expect(
+      page.getByText(/Visit date: 2026-05-11 already has a visit by Rowan/),
+    ).toBeVisible();
+    expect(await savedText(page)).toBe(before);
+  },
+);
 
 test('script in a note is refused, and the visit before stands', async ({ page }) => {
   const before = await savedText(page);

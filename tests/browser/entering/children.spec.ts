@@ -92,7 +92,7 @@ test('each filter narrows the list to what it says', async ({ page }) => {
   }
 });
 
-test('the list stands in the order that was chosen', async ({ page }) => {
+test('the list stands in the order that was chosen', { tag: '@thorough' }, async ({ page }) => {
   await withExamples(page);
   const first = async (order: string): Promise<string[]> => {
     await choose(page, 'In order of', order);
@@ -105,18 +105,22 @@ test('the list stands in the order that was chosen', async ({ page }) => {
   expect(await first('label')).toEqual(['Curlew', 'Dunlin']);
 });
 
-test('the way back leads to the list as it was looked through', async ({ page }) => {
-  await withExamples(page);
-  await choose(page, 'Tag', 'conference');
-  await page.getByRole('button', { name: 'Godwit', exact: true }).click();
-  await expect(page.getByRole('heading', { name: 'Godwit' })).toBeVisible();
-  await page.goBack();
-  await expect(listed(page)).toHaveText(['Curlew', 'Godwit']);
-  await expect(page.getByLabel('Tag', { exact: true })).toHaveValue('conference');
-  await expect(page.getByText('open now')).toBeVisible();
-  await page.getByRole('link', { name: 'Children', exact: true }).click();
-  await expect(listed(page)).toHaveText(ALL);
-});
+test(
+  'the way back leads to the list as it was looked through',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await withExamples(page);
+    await choose(page, 'Tag', 'conference');
+    await page.getByRole('button', { name: 'Godwit', exact: true }).click();
+    await expect(page.getByRole('heading', { name: 'Godwit' })).toBeVisible();
+    await page.goBack();
+    await expect(listed(page)).toHaveText(['Curlew', 'Godwit']);
+    await expect(page.getByLabel('Tag', { exact: true })).toHaveValue('conference');
+    await expect(page.getByText('open now')).toBeVisible();
+    await page.getByRole('link', { name: 'Children', exact: true }).click();
+    await expect(listed(page)).toHaveText(ALL);
+  },
+);
 
 test('a child goes into the archive and comes out of it again', async ({ page }) => {
   await withExamples(page);
@@ -166,44 +170,50 @@ test('tags are added and taken off in the list, and filtered by', async ({ page 
   await expect(listed(page)).toHaveText(['Tern']);
 });
 
-test('a row says what is open, and its strip says it too', async ({ page }) => {
-  await withExamples(page);
-  const row = page.getByRole('listitem').filter({ hasText: 'Snipe' });
-  await expect(row).toContainText('3 to discuss, 2 to watch');
-  await expect(row).toContainText('check due today: prepared visit');
-  await expect(row).toContainText('3 wk 4 d since birth');
-  await expect(row.getByRole('img')).toHaveAccessibleName(
-    /^Snipe, seen 15 May 2026: 1 to watch; 21 May 2026: 4 to discuss, 2 to watch; 4 June 2026/,
-  );
-  await page.getByRole('button', { name: 'What this shows' }).click();
-  await expect(page.getByText(/A check falls due on the earliest/)).toBeVisible();
-});
+test(
+  'a row says what is open, and its strip says it too',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await withExamples(page);
+    const row = page.getByRole('listitem').filter({ hasText: 'Snipe' });
+    await expect(row).toContainText('3 to discuss, 2 to watch');
+    await expect(row).toContainText('check due today: prepared visit');
+    await expect(row).toContainText('3 wk 4 d since birth');
+    await expect(row.getByRole('img')).toHaveAccessibleName(
+      /^Snipe, seen 15 May 2026: 1 to watch; 21 May 2026: 4 to discuss, 2 to watch; 4 June 2026/,
+    );
+    await page.getByRole('button', { name: 'What this shows' }).click();
+    await expect(page.getByText(/A check falls due on the earliest/)).toBeVisible();
+  },
+);
 
-test('five hundred children are searched, filtered, sorted, and scrolled to the last', async ({
-  page,
-}) => {
-  await seedMany(page, manyRows(500));
-  await open(page, '#/children');
-  await expect(page.getByText('501 children')).toBeVisible();
-  await expect(listed(page)).toHaveCount(501);
-  // a row far away has its name and nothing else yet
-  const last = page.getByRole('listitem').filter({ hasText: 'Whimbrel 496' });
-  await expect(last.getByRole('img')).toHaveCount(0);
-  await last.scrollIntoViewIfNeeded();
-  await expect(last.getByRole('img')).toBeVisible();
-  await expect(last).toContainText('1 to discuss');
+test(
+  'five hundred children are searched, filtered, sorted, and scrolled to the last',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await seedMany(page, manyRows(500));
+    await open(page, '#/children');
+    await expect(page.getByText('501 children')).toBeVisible();
+    await expect(listed(page)).toHaveCount(501);
+    // a row far away has its name and nothing else yet
+    const last = page.getByRole('listitem').filter({ hasText: 'Whimbrel 496' });
+    await expect(last.getByRole('img')).toHaveCount(0);
+    await last.scrollIntoViewIfNeeded();
+    await expect(last.getByRole('img')).toBeVisible();
+    await expect(last).toContainText('1 to discuss');
 
-  await page.getByLabel('Find').fill('499');
-  await expect(listed(page)).toHaveText(['Redshank 499']);
-  await page.getByRole('button', { name: 'Show all' }).click();
-  await choose(page, 'Asks for', 'a first visit');
-  await expect(page.getByText('50 of 501 children')).toBeVisible();
-  await page.getByRole('button', { name: 'Show all' }).click();
-  await choose(page, 'In order of', 'what asks most');
-  await expect(listed(page).first()).toHaveText('Curlew 4');
-  await more(page, 'Curlew 4');
-  await page.getByLabel('Add a tag').fill('first');
-  await page.getByLabel('Add a tag').press('Enter');
-  await choose(page, 'Tag', 'first');
-  await expect(listed(page)).toHaveText(['Curlew 4']);
-});
+    await page.getByLabel('Find').fill('499');
+    await expect(listed(page)).toHaveText(['Redshank 499']);
+    await page.getByRole('button', { name: 'Show all' }).click();
+    await choose(page, 'Asks for', 'a first visit');
+    await expect(page.getByText('50 of 501 children')).toBeVisible();
+    await page.getByRole('button', { name: 'Show all' }).click();
+    await choose(page, 'In order of', 'what asks most');
+    await expect(listed(page).first()).toHaveText('Curlew 4');
+    await more(page, 'Curlew 4');
+    await page.getByLabel('Add a tag').fill('first');
+    await page.getByLabel('Add a tag').press('Enter');
+    await choose(page, 'Tag', 'first');
+    await expect(listed(page)).toHaveText(['Curlew 4']);
+  },
+);

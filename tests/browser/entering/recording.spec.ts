@@ -37,16 +37,20 @@ test.describe('with a finger on a tablet', () => {
     await expect(row(page, 'atnr')).toContainText('left: brisk');
   });
 
-  test('taking back the first touch leaves one where one was', async ({ page }) => {
-    await open(page, '#/visits/new/record');
-    await give(page, 'left', 'brisk').tap();
-    await page.waitForURL(/visits\/4\/record/);
-    await page.getByRole('button', { name: 'Undo' }).first().tap();
-    await page.waitForURL(/visits\/new\/record/);
-    await expect(row(page, 'atnr')).toContainText('not tested');
-    await give(page, 'left', 'weak').tap();
-    await expect(row(page, 'atnr')).toContainText('left: weak');
-  });
+  test(
+    'taking back the first touch leaves one where one was',
+    { tag: '@thorough' },
+    async ({ page }) => {
+      await open(page, '#/visits/new/record');
+      await give(page, 'left', 'brisk').tap();
+      await page.waitForURL(/visits\/4\/record/);
+      await page.getByRole('button', { name: 'Undo' }).first().tap();
+      await page.waitForURL(/visits\/new\/record/);
+      await expect(row(page, 'atnr')).toContainText('not tested');
+      await give(page, 'left', 'weak').tap();
+      await expect(row(page, 'atnr')).toContainText('left: weak');
+    },
+  );
 
   test('not assessable asks why, takes a touch for it, and goes on', async ({ page }) => {
     await open(page, '#/visits/new/record');
@@ -126,18 +130,22 @@ test.describe('with a finger on a tablet', () => {
     await expect(page.locator('.judged')).toContainText('persisting, discuss');
   });
 
-  test('a line beyond the sheet is added, and stands after it', async ({ page }) => {
-    await open(page, '#/visits/new/record');
-    await page.getByText('Add another').tap();
-    await page.getByRole('combobox', { name: 'Reflex or reaction' }).fill('galant');
-    await page.getByRole('option', { name: 'Galant' }).tap();
-    await expect(current(page)).toHaveAttribute('data-row', 'galant');
-    await expect(page.getByText('Beyond the sheet')).toBeVisible();
-    await give(page, 'left', 'weak').tap();
-    await page.waitForURL(/visits\/4\/record/);
-    await page.reload();
-    await expect(row(page, 'galant')).toContainText('left: weak');
-  });
+  test(
+    'a line beyond the sheet is added, and stands after it',
+    { tag: '@thorough' },
+    async ({ page }) => {
+      await open(page, '#/visits/new/record');
+      await page.getByText('Add another').tap();
+      await page.getByRole('combobox', { name: 'Reflex or reaction' }).fill('galant');
+      await page.getByRole('option', { name: 'Galant' }).tap();
+      await expect(current(page)).toHaveAttribute('data-row', 'galant');
+      await expect(page.getByText('Beyond the sheet')).toBeVisible();
+      await give(page, 'left', 'weak').tap();
+      await page.waitForURL(/visits\/4\/record/);
+      await page.reload();
+      await expect(row(page, 'galant')).toContainText('left: weak');
+    },
+  );
 });
 
 test.describe('without a connection', () => {
@@ -242,28 +250,30 @@ test('a date before birth is asked about, with both ways to mend it', async ({ p
   await expect(page.getByRole('button', { name: 'Change Moro reflex' })).toBeVisible();
 });
 
-test('a second visit on one date leads to the first, and one out of order is sorted', async ({
-  page,
-}) => {
-  await open(page, '#/visits/new');
-  await page.getByLabel('Examiner').fill('Rowan');
-  await page.getByLabel('Visit date').fill('2026-03-16');
-  await page.getByLabel('Visit date').press('Tab');
-  await expect(page.getByText('There is another visit on this date, by Rowan.')).toBeVisible();
-  await page.getByRole('button', { name: 'Name another examiner' }).click();
-  await expect(page.getByLabel('Examiner')).toBeFocused();
-  await page.getByLabel('Visit date').fill('2026-02-02');
-  await page.getByLabel('Visit date').press('Tab');
-  await expect(
-    page.getByText(
-      'Visits stand in the order of their dates: this one lies before that of 16 March 2026.',
-    ),
-  ).toBeVisible();
-  await page.getByLabel('Visit date').fill('2026-03-16');
-  await page.getByLabel('Visit date').press('Tab');
-  await page.getByRole('link', { name: 'Go to that visit' }).click();
-  await expect(page.getByRole('button', { name: 'Change Symmetrical tonic neck' })).toBeVisible();
-});
+test(
+  'a second visit on one date leads to the first, and one out of order is sorted',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/visits/new');
+    await page.getByLabel('Examiner').fill('Rowan');
+    await page.getByLabel('Visit date').fill('2026-03-16');
+    await page.getByLabel('Visit date').press('Tab');
+    await expect(page.getByText('There is another visit on this date, by Rowan.')).toBeVisible();
+    await page.getByRole('button', { name: 'Name another examiner' }).click();
+    await expect(page.getByLabel('Examiner')).toBeFocused();
+    await page.getByLabel('Visit date').fill('2026-02-02');
+    await page.getByLabel('Visit date').press('Tab');
+    await expect(
+      page.getByText(
+        'Visits stand in the order of their dates: this one lies before that of 16 March 2026.',
+      ),
+    ).toBeVisible();
+    await page.getByLabel('Visit date').fill('2026-03-16');
+    await page.getByLabel('Visit date').press('Tab');
+    await page.getByRole('link', { name: 'Go to that visit' }).click();
+    await expect(page.getByRole('button', { name: 'Change Symmetrical tonic neck' })).toBeVisible();
+  },
+);
 
 test('another due date says which verdicts it changes before it is taken', async ({ page }) => {
   await open(page, '#/child');
@@ -283,11 +293,15 @@ test('another due date says which verdicts it changes before it is taken', async
   await expect(page.getByText('· born at 31w2d')).toBeVisible();
 });
 
-test('a child without a visit is recorded from the first touch', async ({ page }) => {
-  await addChild(page, { label: 'Plover', born: '2026-05-01', gestation: '39w0d' });
-  await expect(page.getByRole('heading', { name: 'Plover' })).toBeVisible();
-  await open(page, '#/visits/new/record');
-  await page.keyboard.press('3');
-  await page.waitForURL(/visits\/1\/record/);
-  await expect(page.getByText(/recorded. Kept at each touch/)).toBeVisible();
-});
+test(
+  'a child without a visit is recorded from the first touch',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await addChild(page, { label: 'Plover', born: '2026-05-01', gestation: '39w0d' });
+    await expect(page.getByRole('heading', { name: 'Plover' })).toBeVisible();
+    await open(page, '#/visits/new/record');
+    await page.keyboard.press('3');
+    await page.waitForURL(/visits\/1\/record/);
+    await expect(page.getByText(/recorded. Kept at each touch/)).toBeVisible();
+  },
+);

@@ -24,7 +24,7 @@ test('each line says why with a date, by how much it would tell, and how to hand
   await expect(moro).toContainText('Pitfalls');
 });
 
-test('what may upset stands last', async ({ page }) => {
+test('what may upset stands last', { tag: '@thorough' }, async ({ page }) => {
   await open(page, '#/next');
   const last = page.getByRole('heading', { name: 'Last, since it may upset' });
   const heading = (await last.boundingBox())!;
@@ -32,26 +32,28 @@ test('what may upset stands last', async ({ page }) => {
   expect((await line(page, 'snout').boundingBox())!.y).toBeLessThan(heading.y);
 });
 
-test('lines are dropped and added, kept with the child, undone, and put back as reckoned', async ({
-  page,
-}) => {
-  await open(page, '#/next');
-  await page.getByRole('button', { name: 'Drop Snout' }).click();
-  await expect(line(page, 'snout')).toBeHidden();
-  await page.getByText(/Not on the sheet: \d+ more/).click();
-  await page.getByRole('button', { name: 'Add Galant' }).click();
-  await expect(line(page, 'galant')).toContainText('added by hand');
-  await page.reload();
-  await expect(line(page, 'galant')).toBeVisible();
-  await expect(line(page, 'snout')).toBeHidden();
-  await page.getByRole('button', { name: 'Take back Snout' }).click();
-  await expect(line(page, 'snout')).toBeVisible();
-  await page.getByRole('button', { name: 'Undo' }).click();
-  await expect(line(page, 'snout')).toBeHidden();
-  await page.getByRole('button', { name: 'As reckoned' }).click();
-  await expect(line(page, 'snout')).toBeVisible();
-  await expect(line(page, 'galant')).toBeHidden();
-});
+test(
+  'lines are dropped and added, kept with the child, undone, and put back as reckoned',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/next');
+    await page.getByRole('button', { name: 'Drop Snout' }).click();
+    await expect(line(page, 'snout')).toBeHidden();
+    await page.getByText(/Not on the sheet: \d+ more/).click();
+    await page.getByRole('button', { name: 'Add Galant' }).click();
+    await expect(line(page, 'galant')).toContainText('added by hand');
+    await page.reload();
+    await expect(line(page, 'galant')).toBeVisible();
+    await expect(line(page, 'snout')).toBeHidden();
+    await page.getByRole('button', { name: 'Take back Snout' }).click();
+    await expect(line(page, 'snout')).toBeVisible();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect(line(page, 'snout')).toBeHidden();
+    await page.getByRole('button', { name: 'As reckoned' }).click();
+    await expect(line(page, 'snout')).toBeVisible();
+    await expect(line(page, 'galant')).toBeHidden();
+  },
+);
 
 test('a sheet for another date is said, shown and taken over', async ({ page }) => {
   await open(page, '#/next');
@@ -77,30 +79,34 @@ for (const hash of ['#/next', '#/sheet'])
     ['A4', 210],
     ['Letter', 215.9],
   ] as const)
-    test(`${hash} prints on one page of ${format}, every word within it`, async ({ page }) => {
-      await open(page, hash);
-      // what is printed is loaded when the page is opened
-      await expect(page.locator('.paper')).toContainText(
-        hash === '#/next' ? 'The head support is dropped' : 'Moro',
-      );
-      expect(pagesOf(await page.pdf({ format }))).toBe(1);
-      await page.setViewportSize({
-        width: Math.floor(((widthMm - 24) / 25.4) * 96),
-        height: 1000,
-      });
-      await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
-      await expect(page.locator('.paper')).toBeVisible();
-      await expect(page.getByRole('button')).toHaveCount(0);
-      expect(await sideways(page)).toBe(0);
-      expect(await textFaults(page)).toEqual([]);
-      // six boxes for each side, for every line
-      const rows = page.locator('.paper tbody tr:not(.run)');
-      const boxes = await rows.evaluateAll((all) =>
-        all.map((row) => row.querySelectorAll('.box').length),
-      );
-      expect(boxes.length).toBeGreaterThan(15);
-      expect(new Set(boxes)).toEqual(new Set([6, 12]));
-    });
+    test(
+      `${hash} prints on one page of ${format}, every word within it`,
+      { tag: format === 'A4' ? [] : '@thorough' },
+      async ({ page }) => {
+        await open(page, hash);
+        // what is printed is loaded when the page is opened
+        await expect(page.locator('.paper')).toContainText(
+          hash === '#/next' ? 'The head support is dropped' : 'Moro',
+        );
+        expect(pagesOf(await page.pdf({ format }))).toBe(1);
+        await page.setViewportSize({
+          width: Math.floor(((widthMm - 24) / 25.4) * 96),
+          height: 1000,
+        });
+        await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
+        await expect(page.locator('.paper')).toBeVisible();
+        await expect(page.getByRole('button')).toHaveCount(0);
+        expect(await sideways(page)).toBe(0);
+        expect(await textFaults(page)).toEqual([]);
+        // six boxes for each side, for every line
+        const rows = page.locator('.paper tbody tr:not(.run)');
+        const boxes = await rows.evaluateAll((all) =>
+          all.map((row) => row.querySelectorAll('.box').length),
+        );
+        expect(boxes.length).toBeGreaterThan(15);
+        expect(new Set(boxes)).toEqual(new Set([6, 12]));
+      },
+    );
 
 test('the paper carries the child, its age on that date, and the cautions once each', async ({
   page,
@@ -133,44 +139,48 @@ test('a sheet for an age needs no child', async ({ page }) => {
   await expect(page.getByText('Write weeks and days between 22w0d and 44w6d')).toBeVisible();
 });
 
-test('a reflex of the sheet that was removed stays on it, and says so', async ({ page }) => {
-  await open(page, '#/children');
-  await more(page, 'Kestrel');
-  const saving = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save to a case file Kestrel' }).click();
-  const text = await readFile(await (await saving).path(), 'utf8');
-  const raw = JSON.parse(text) as {
-    child: { label: string };
-    sheet: unknown;
-    visits: { findings: unknown[] }[];
-  };
-  raw.child.label = 'Plover';
-  raw.sheet = { on: '2026-06-12', reflexes: ['moro', 'own-fencer'] };
-  raw.visits.at(-1)!.findings.push({
-    reflex: 'own-fencer',
-    side: 'left',
-    response: 'weak',
-    state: 'quiet-alert',
-    note: '',
-  });
-  await page.getByLabel('Open a case file').setInputFiles({
-    name: 'case.json',
-    mimeType: 'application/json',
-    buffer: Buffer.from(JSON.stringify(raw)),
-  });
-  await expect(page.getByRole('heading', { name: 'Plover' })).toBeVisible();
-  const said = /Recorded for “own-fencer”, which is no longer in the atlas/;
-  await expect(page.getByText(said)).toBeVisible();
-  await open(page, '#/next');
-  await expect(page.getByText('“own-fencer” is no longer in the atlas')).toBeVisible();
-  await open(page, '#/visits/3');
-  await expect(page.getByText(said)).toBeVisible();
-  // changing the visit keeps it
-  await page.getByLabel('Note', { exact: true }).fill('Looked at again.');
-  await page.getByLabel('Note', { exact: true }).press('Tab');
-  await expect(page.getByText('Kept as the visit of 11 May 2026.')).toBeVisible();
-  await page.reload();
-  await expect(page.getByText(said)).toBeVisible();
-  await open(page, '#/visits/3/record');
-  await expect(page.getByText(said)).toBeVisible();
-});
+test(
+  'a reflex of the sheet that was removed stays on it, and says so',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/children');
+    await more(page, 'Kestrel');
+    const saving = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save to a case file Kestrel' }).click();
+    const text = await readFile(await (await saving).path(), 'utf8');
+    const raw = JSON.parse(text) as {
+      child: { label: string };
+      sheet: unknown;
+      visits: { findings: unknown[] }[];
+    };
+    raw.child.label = 'Plover';
+    raw.sheet = { on: '2026-06-12', reflexes: ['moro', 'own-fencer'] };
+    raw.visits.at(-1)!.findings.push({
+      reflex: 'own-fencer',
+      side: 'left',
+      response: 'weak',
+      state: 'quiet-alert',
+      note: '',
+    });
+    await page.getByLabel('Open a case file').setInputFiles({
+      name: 'case.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(JSON.stringify(raw)),
+    });
+    await expect(page.getByRole('heading', { name: 'Plover' })).toBeVisible();
+    const said = /Recorded for “own-fencer”, which is no longer in the atlas/;
+    await expect(page.getByText(said)).toBeVisible();
+    await open(page, '#/next');
+    await expect(page.getByText('“own-fencer” is no longer in the atlas')).toBeVisible();
+    await open(page, '#/visits/3');
+    await expect(page.getByText(said)).toBeVisible();
+    // changing the visit keeps it
+    await page.getByLabel('Note', { exact: true }).fill('Looked at again.');
+    await page.getByLabel('Note', { exact: true }).press('Tab');
+    await expect(page.getByText('Kept as the visit of 11 May 2026.')).toBeVisible();
+    await page.reload();
+    await expect(page.getByText(said)).toBeVisible();
+    await open(page, '#/visits/3/record');
+    await expect(page.getByText(said)).toBeVisible();
+  },
+);

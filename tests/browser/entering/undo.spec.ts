@@ -22,30 +22,32 @@ test('a removed visit comes back, with all that was in it', async ({ page }) => 
   await expect(page.getByRole('button', { name: 'Change Symmetrical tonic neck' })).toBeVisible();
 });
 
-test('details typed and not saved are there after a look elsewhere and a reload, until given up', async ({
-  page,
-}) => {
-  await open(page, '#/children/new');
-  const label = page.getByLabel('Label');
-  await label.fill('Dunlin');
-  await open(page, '#/child');
-  await expect(label).toHaveValue('Kestrel');
-  await expect(page.getByRole('button', { name: 'Back to what is saved' })).toBeHidden();
-  await label.fill('Kestrel the second');
-  await open(page, '#/children/new');
-  await expect(label).toHaveValue('Dunlin');
-  await expect(page.getByText('Not saved yet: this is as it was typed before.')).toBeVisible();
-  await page.reload();
-  await expect(label).toHaveValue('Dunlin');
-  await page.getByRole('button', { name: 'Empty the form' }).click();
-  await expect(label).toHaveValue('');
-  await open(page, '#/child');
-  await expect(label).toHaveValue('Kestrel the second');
-  await page.getByRole('button', { name: 'Save', exact: true }).click();
-  await expect(page.getByRole('heading', { name: 'Kestrel the second' })).toBeVisible();
-  await open(page, '#/child');
-  await expect(page.getByText('Not saved yet')).toBeHidden();
-});
+test(
+  'details typed and not saved are there after a look elsewhere and a reload, until given up',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/children/new');
+    const label = page.getByLabel('Label');
+    await label.fill('Dunlin');
+    await open(page, '#/child');
+    await expect(label).toHaveValue('Kestrel');
+    await expect(page.getByRole('button', { name: 'Back to what is saved' })).toBeHidden();
+    await label.fill('Kestrel the second');
+    await open(page, '#/children/new');
+    await expect(label).toHaveValue('Dunlin');
+    await expect(page.getByText('Not saved yet: this is as it was typed before.')).toBeVisible();
+    await page.reload();
+    await expect(label).toHaveValue('Dunlin');
+    await page.getByRole('button', { name: 'Empty the form' }).click();
+    await expect(label).toHaveValue('');
+    await open(page, '#/child');
+    await expect(label).toHaveValue('Kestrel the second');
+    await page.getByRole('button', { name: 'Save', exact: true }).click();
+    await expect(page.getByRole('heading', { name: 'Kestrel the second' })).toBeVisible();
+    await open(page, '#/child');
+    await expect(page.getByText('Not saved yet')).toBeHidden();
+  },
+);
 
 test('Ctrl+Z in a field undoes the typing, not the record', async ({ page }) => {
   await open(page, '#/visits/3');

@@ -1,7 +1,6 @@
 /** A clinic's own sheet with a row for each visit and a column for each reflex. */
-import { accessibilityFaults } from '../support/accessibility.ts';
 import type { Page } from '@playwright/test';
-import { expect, open, test } from '../support/page.ts';
+import { dropSheet as drop, expect, test } from '../support/page.ts';
 
 const SHEET = [
   'Infant;Seen on;Therapist;Moro L;Moro R;ATNR (lt);Galant;Landau;Weight;Comment',
@@ -10,21 +9,6 @@ const SHEET = [
   'Kestrel;31.02.2026;PT 9;absent;absent;;;;;',
   'Kestrel;29.05.2026;PT 9;;;;;;4,6;',
 ].join('\r\n');
-
-/** Lets a file fall on the page, as from a folder. */
-async function drop(page: Page, name: string, text: string): Promise<void> {
-  await open(page, '#/children');
-  const carried = await page.evaluateHandle(
-    ([called = '', content = '']) => {
-      const data = new DataTransfer();
-      data.items.add(new File([content], called, { type: 'text/csv' }));
-      return data;
-    },
-    [name, text],
-  );
-  await page.dispatchEvent('body', 'drop', { dataTransfer: carried });
-  await expect(page.getByRole('heading', { name: 'A sheet of findings' })).toBeVisible();
-}
 
 const select = (page: Page, name: string) => page.getByLabel(name, { exact: true });
 
@@ -72,74 +56,56 @@ test('it is dropped, mapped, looked through, added and undone in one step', asyn
   await expect(page.getByText('Nothing would be added.')).toBeVisible();
 });
 
-test('the shape can be chosen, and each keeps what was said of its columns', async ({ page }) => {
-  await drop(page, 'ward.csv', SHEET);
-  await select(page, 'Galant').selectOption('Galant reflex, left');
-  await page.getByRole('radio', { name: 'one row for each finding' }).check();
-  await expect(page.getByText(/^Choose a column for: /)).toBeVisible();
-  await expect(page.getByRole('heading', { name: 'Which column answers' })).toHaveCount(0);
-  await page.getByRole('radio', { name: 'one column for each reflex' }).check();
-  await expect(select(page, 'Galant')).toHaveValue('galant left');
-  await select(page, 'Date of the visit').selectOption('no column');
-  await expect(page.getByText('Choose a column for: Date of the visit.')).toBeVisible();
+test(
+  'the shape can be chosen, and each keeps what was said of its columns',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await drop(page, 'ward.csv', SHEET);
+    await select(page, 'Galant').selectOption('Galant reflex, left');
+    await page.getByRole('radio', { name: 'one row for each finding' }).check();
+    await expect(page.getByText(/^Choose a column for: /)).toBeVisible();
+    await expect(page.getByRole('heading', { name: 'Which column answers' })).toHaveCount(0);
+    await page.getByRole('radio', { name: 'one column for each reflex' }).check();
+    await expect(select(page, 'Galant')).toHaveValue('galant left');
+    await select(page, 'Date of the visit').selectOption('no column');
+    await expect(page.getByText('Choose a column for: Date of the visit.')).toBeVisible();
 
-  await drop(page, 'plain.csv', 'Seen on;A;B\n13.05.2026;x;y');
-  await page.getByRole('radio', { name: 'one column for each reflex' }).check();
-  await expect(
-    page.getByText('Say of at least one column for which reflex it answers.'),
-  ).toBeVisible();
-});
+    await drop(page, 'plain.csv', 'Seen on;A;B\n13.05.2026;x;y');
+    await page.getByRole('radio', { name: 'one column for each reflex' }).check();
+    await expect(
+      page.getByText('Say of at least one column for which reflex it answers.'),
+    ).toBeVisible();
+  },
+);
 
-test('a row without its child, a visit ahead of today and dates with two readings are said', async ({
-  page,
-}) => {
-  const rows = [
-    'sep=;',
-    'Child;Birth;GA;Date;Moro L;Moro R',
-    'Q-1;18/01/2026;40;18/05/2026;present;weak',
-    'Q-1;;;09/06/2026;present;weak',
-    ';;;01/05/2026;present;weak',
-  ];
-  await drop(page, 'ward.csv', rows.join('\n'));
-  await expect(
-    page.getByText('Row 4, "Child": is empty; write the child in every row.', { exact: true }),
-  ).toBeVisible();
-  // the pages stand on 8 June 2026
-  await expect(
-    page.getByText('2026-06-09: 2 findings, a new visit, a date ahead of today', { exact: true }),
-  ).toBeVisible();
-  await expect(
-    page.getByText('2026-05-18: 2 findings, a new visit', { exact: true }),
-  ).toBeVisible();
+test(
+  'a row without its child, a visit ahead of today and dates with two readings are said',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    const rows = [
+      'sep=;',
+      'Child;Birth;GA;Date;Moro L;Moro R',
+      'Q-1;18/01/2026;40;18/05/2026;present;weak',
+      'Q-1;;;09/06/2026;present;weak',
+      ';;;01/05/2026;present;weak',
+    ];
+    await drop(page, 'ward.csv', rows.join('\n'));
+    await expect(
+      page.getByText('Row 4, "Child": is empty; write the child in every row.', { exact: true }),
+    ).toBeVisible();
+    // the pages stand on 8 June 2026
+    await expect(
+      page.getByText('2026-06-09: 2 findings, a new visit, a date ahead of today', { exact: true }),
+    ).toBeVisible();
+    await expect(
+      page.getByText('2026-05-18: 2 findings, a new visit', { exact: true }),
+    ).toBeVisible();
 
-  await drop(page, 'ward.csv', rows.join('\n').replace('09/06/2026', '05/13/2026'));
-  await expect(
-    page.getByText(
-      '"01/05/2026" could be read in more than one way. Choose how dates are written.',
-    ),
-  ).toBeVisible();
-});
-
-const REFLEXES = 'Moro,ATNR,Galant,Rooting,Stepping,Palmar grasp,Plantar grasp'.split(',');
-const SIDES = ['L', 'R', 'left', 'right'];
-const WIDE = [
-  `Infant,Seen on,${REFLEXES.flatMap((name) => SIDES.map((side) => `${name} ${side}`)).join(',')}`,
-  `Kestrel,2026-05-13${',weak,+,,'.repeat(REFLEXES.length)}`,
-].join('\n');
-
-for (const colorScheme of ['light', 'dark'] as const)
-  test(`thirty columns have no accessibility fault and do not scroll sideways, ${colorScheme}`, async ({
-    page,
-  }) => {
-    await page.emulateMedia({ colorScheme });
-    for (const width of [1280, 390]) {
-      await page.setViewportSize({ width, height: 844 });
-      await drop(page, 'wide.csv', WIDE);
-      await expect(page.getByRole('button', { name: 'Add 7 findings' })).toBeVisible();
-      expect(await accessibilityFaults(page)).toEqual([]);
-      const over = await page.evaluate(
-        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-      );
-      expect(over).toBe(0);
-    }
-  });
+    await drop(page, 'ward.csv', rows.join('\n').replace('09/06/2026', '05/13/2026'));
+    await expect(
+      page.getByText(
+        '"01/05/2026" could be read in more than one way. Choose how dates are written.',
+      ),
+    ).toBeVisible();
+  },
+);

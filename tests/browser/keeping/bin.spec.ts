@@ -40,43 +40,53 @@ test('a finding that was taken out lies in the bin and is put back, also in anot
   await expect(panel(page).getByRole('radio', { name: 'not elicited' })).toBeChecked();
 });
 
-test('what the visit says by now of the same side is not written over', async ({ page }) => {
-  await takenOut(page);
-  await open(page, '#/visits/2');
-  await page.getByLabel('Reflex or reaction').fill(NECK);
-  await page.getByRole('option', { name: NECK }).first().click();
-  await panel(page).getByRole('radio', { name: 'weak' }).check();
-  await open(page, '#/keeping');
-  await binned(page).click();
-  await expect(page.getByRole('alert').filter({ hasText: 'by now the visit says' })).toBeVisible();
-  await expect(binned(page)).toBeVisible();
-  await open(page, '#/visits/2');
-  await change(page).click();
-  await expect(panel(page).getByRole('radio', { name: 'weak' })).toBeChecked();
-  // once that is taken out, the other goes in; what was said just now would be a touch that was corrected
-  await page.reload();
-  await change(page).click();
-  await panel(page).getByRole('radio', { name: 'not tested' }).check();
-  await expect(standing(page)).toHaveText('Saved');
-  await open(page, '#/keeping');
-  await binned(page).click();
-  await expect(binned(page)).toBeHidden();
-  await expect(page.getByRole('button', { name: /^Bring back .* reflex, weak,/ })).toBeVisible();
-});
+test(
+  'what the visit says by now of the same side is not written over',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await takenOut(page);
+    await open(page, '#/visits/2');
+    await page.getByLabel('Reflex or reaction').fill(NECK);
+    await page.getByRole('option', { name: NECK }).first().click();
+    await panel(page).getByRole('radio', { name: 'weak' }).check();
+    await open(page, '#/keeping');
+    await binned(page).click();
+    await expect(
+      page.getByRole('alert').filter({ hasText: 'by now the visit says' }),
+    ).toBeVisible();
+    await expect(binned(page)).toBeVisible();
+    await open(page, '#/visits/2');
+    await change(page).click();
+    await expect(panel(page).getByRole('radio', { name: 'weak' })).toBeChecked();
+    // once that is taken out, the other goes in; what was said just now would be a touch that was corrected
+    await page.reload();
+    await change(page).click();
+    await panel(page).getByRole('radio', { name: 'not tested' }).check();
+    await expect(standing(page)).toHaveText('Saved');
+    await open(page, '#/keeping');
+    await binned(page).click();
+    await expect(binned(page)).toBeHidden();
+    await expect(page.getByRole('button', { name: /^Bring back .* reflex, weak,/ })).toBeVisible();
+  },
+);
 
-test('touches that are corrected while recording leave nothing in the bin', async ({ page }) => {
-  await open(page, '#/visits/new/record');
-  const left = (response: string) =>
-    page.getByRole('button', { name: `left: ${response}`, exact: true });
-  const row = page.locator('[data-row="atnr"]');
-  for (const response of ['brisk', 'weak']) {
-    await left(response).click();
-    await expect(row).toContainText(`left: ${response}`);
-    await row.click();
-  }
-  await page.getByRole('button', { name: 'Clear', exact: true }).click();
-  await expect(row).not.toContainText('weak');
-  await expect(standing(page)).toHaveText('Saved');
-  await open(page, '#/keeping');
-  await expect(page.getByText('The bin is empty.')).toBeVisible();
-});
+test(
+  'touches that are corrected while recording leave nothing in the bin',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/visits/new/record');
+    const left = (response: string) =>
+      page.getByRole('button', { name: `left: ${response}`, exact: true });
+    const row = page.locator('[data-row="atnr"]');
+    for (const response of ['brisk', 'weak']) {
+      await left(response).click();
+      await expect(row).toContainText(`left: ${response}`);
+      await row.click();
+    }
+    await page.getByRole('button', { name: 'Clear', exact: true }).click();
+    await expect(row).not.toContainText('weak');
+    await expect(standing(page)).toHaveText('Saved');
+    await open(page, '#/keeping');
+    await expect(page.getByText('The bin is empty.')).toBeVisible();
+  },
+);

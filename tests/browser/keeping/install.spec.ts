@@ -40,25 +40,29 @@ test('the browser has nothing against installing it', async ({ page, context, re
   }
 });
 
-test('what a mask may cut off holds nothing of the sign', async ({ page }) => {
-  await open(page, '#/about');
-  // the safe zone is a circle of two fifths of the width (W3C, Web Application Manifest, icon masks)
-  const outside = await page.evaluate(async () => {
-    const image = new Image();
-    image.src = './icon-maskable-512.png';
-    await image.decode();
-    const canvas = document.createElement('canvas');
-    canvas.width = canvas.height = 512;
-    const pen = canvas.getContext('2d', { willReadFrequently: true })!;
-    pen.drawImage(image, 0, 0);
-    const { data } = pen.getImageData(0, 0, 512, 512);
-    let dark = 0;
-    for (let y = 0; y < 512; y++)
-      for (let x = 0; x < 512; x++) {
-        const light = data[(y * 512 + x) * 4]!;
-        if (Math.hypot(x - 255.5, y - 255.5) > 0.4 * 512 && light < 200) dark++;
-      }
-    return dark;
-  });
-  expect(outside).toBe(0);
-});
+test(
+  'what a mask may cut off holds nothing of the sign',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/about');
+    // the safe zone is a circle of two fifths of the width (W3C, Web Application Manifest, icon masks)
+    const outside = await page.evaluate(async () => {
+      const image = new Image();
+      image.src = './icon-maskable-512.png';
+      await image.decode();
+      const canvas = document.createElement('canvas');
+      canvas.width = canvas.height = 512;
+      const pen = canvas.getContext('2d', { willReadFrequently: true })!;
+      pen.drawImage(image, 0, 0);
+      const { data } = pen.getImageData(0, 0, 512, 512);
+      let dark = 0;
+      for (let y = 0; y < 512; y++)
+        for (let x = 0; x < 512; x++) {
+          const light = data[(y * 512 + x) * 4]!;
+          if (Math.hypot(x - 255.5, y - 255.5) > 0.4 * 512 && light < 200) dark++;
+        }
+      return dark;
+    });
+    expect(outside).toBe(0);
+  },
+);

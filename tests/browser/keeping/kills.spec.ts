@@ -2,10 +2,12 @@
 import { kills } from '../../faults/kills.js';
 import { expect, test } from '@playwright/test';
 
-test('killed while it writes, the browser has all that was said to be saved', async ({
-  baseURL,
-}) => {
-  const sum = await kills({ site: baseURL!, times: 5, seed: 3 });
-  expect(sum).toMatchObject({ tried: 5, lost: 0, torn: 0 });
-  expect(sum.confirmed).toBeGreaterThanOrEqual(5);
-});
+test(
+  'killed while it writes, the browser has all that was said to be saved',
+  { tag: '@thorough' },
+  async ({ baseURL }) => {
+    const sum = await kills({ site: baseURL!, times: 5, seed: 3 });
+    expect(sum).toMatchObject({ tried: 5, lost: 0, torn: 0 });
+    expect(sum.confirmed).toBeGreaterThanOrEqual(5);
+  },
+);

@@ -4,8 +4,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium, type Page } from '@playwright/test';
 import { launchOptions } from '../../support/browser.js';
-import { gate, go, PASSPHRASE, setLock, unlock } from '../support/lock.ts';
-import { addFinding, expect, listed, open, test, TODAY } from '../support/page.ts';
+import { gate, go, PASSPHRASE, setLock, test, unlock } from '../support/lock.ts';
+import { addFinding, expect, listed, open, TODAY } from '../support/page.ts';
 
 async function newChild(page: Page, label: string, born: string): Promise<void> {
   await go(page, '#/children/new');
@@ -94,48 +94,52 @@ test('what is changed under a lock is there after it was opened again', async ({
 });
 
 for (const first of ['lock', 'backup'] as const)
-  test(`a backup made ${first === 'lock' ? 'under' : 'before'} a lock does not keep the passphrase from being asked for`, async ({
-    page,
-  }) => {
-    const backUp = async (): Promise<void> => {
-      const saving = page.waitForEvent('download');
-      await page.getByRole('button', { name: 'Save a backup' }).click();
-      await saving;
+  test(
+    `a backup made ${first === 'lock' ? 'under' : 'before'} a lock does not keep the passphrase from being asked for`,
+    { tag: '@thorough' },
+    async ({ page }) => {
+      const backUp = async (): Promise<void> => {
+        const saving = page.waitForEvent('download');
+        await page.getByRole('button', { name: 'Save a backup' }).click();
+        await saving;
+        await expect(page.getByText(/^Last backup: /)).toBeVisible();
+      };
+      await open(page, '#/keeping');
+      if (first === 'backup') await backUp();
+      await setLock(page);
+      await go(page, '#/keeping');
+      if (first === 'lock') {
+        // what is sealed does not leave in plain text unless that is chosen
+        const encrypt = page.getByRole('checkbox', { name: 'Encrypt the backup' });
+        await expect(encrypt).toBeChecked();
+        await expect(page.getByRole('button', { name: 'Save a backup' })).toBeDisabled();
+        await encrypt.uncheck();
+        await backUp();
+      }
+      await page.reload();
+      await unlock(page);
+      await expect(gate(page)).toBeHidden();
+      await go(page, '#/keeping');
       await expect(page.getByText(/^Last backup: /)).toBeVisible();
-    };
-    await open(page, '#/keeping');
-    if (first === 'backup') await backUp();
-    await setLock(page);
-    await go(page, '#/keeping');
-    if (first === 'lock') {
-      // what is sealed does not leave in plain text unless that is chosen
-      const encrypt = page.getByRole('checkbox', { name: 'Encrypt the backup' });
-      await expect(encrypt).toBeChecked();
-      await expect(page.getByRole('button', { name: 'Save a backup' })).toBeDisabled();
-      await encrypt.uncheck();
-      await backUp();
-    }
-    await page.reload();
-    await unlock(page);
-    await expect(gate(page)).toBeHidden();
-    await go(page, '#/keeping');
-    await expect(page.getByText(/^Last backup: /)).toBeVisible();
-  });
+    },
+  );
 
-test('a passphrase may be looked at while it is typed; one key held down is none', async ({
-  page,
-}) => {
-  await open(page, '#/lock');
-  const field = page.getByLabel('Passphrase', { exact: true });
-  await field.fill('a'.repeat(15));
-  await page.getByLabel('The same again').fill('a'.repeat(15));
-  await page.getByLabel(/I have written the passphrase down/).check();
-  await expect(page.getByText('It is nearly the same character throughout.')).toBeVisible();
-  await expect(page.getByRole('button', { name: 'Set a lock' })).toBeDisabled();
-  await expect(field).toHaveAttribute('type', 'password');
-  await page.getByRole('checkbox', { name: 'Show what is typed' }).check();
-  await expect(field).toHaveAttribute('type', 'text');
-});
+test(
+  'a passphrase may be looked at while it is typed; one key held down is none',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/lock');
+    const field = page.getByLabel('Passphrase', { exact: true });
+    await field.fill('a'.repeat(15));
+    await page.getByLabel('The same again').fill('a'.repeat(15));
+    await page.getByLabel(/I have written the passphrase down/).check();
+    await expect(page.getByText('It is nearly the same character throughout.')).toBeVisible();
+    await expect(page.getByRole('button', { name: 'Set a lock' })).toBeDisabled();
+    await expect(field).toHaveAttribute('type', 'password');
+    await page.getByRole('checkbox', { name: 'Show what is typed' }).check();
+    await expect(field).toHaveAttribute('type', 'text');
+  },
+);
 
 test('it is locked from any page, and the word of what was done has the focus', async ({
   page,
@@ -147,18 +151,22 @@ test('it is locked from any page, and the word of what was done has the focus', 
   await expect(gate(page)).toBeVisible();
 });
 
-test('an encrypted backup leaves no passphrase in its fields', async ({ page }) => {
-  await open(page, '#/keeping');
-  await page.getByRole('checkbox', { name: 'Encrypt the backup' }).check();
-  const field = page.getByLabel('Passphrase of the file', { exact: true });
-  await field.fill(PASSPHRASE);
-  await page.getByLabel('The same again').fill(PASSPHRASE);
-  const saving = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save a backup' }).click();
-  await saving;
-  await expect(field).toHaveValue('');
-  await expect(page.getByRole('button', { name: 'Save a backup' })).toBeDisabled();
-});
+test(
+  'an encrypted backup leaves no passphrase in its fields',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/keeping');
+    await page.getByRole('checkbox', { name: 'Encrypt the backup' }).check();
+    const field = page.getByLabel('Passphrase of the file', { exact: true });
+    await field.fill(PASSPHRASE);
+    await page.getByLabel('The same again').fill(PASSPHRASE);
+    const saving = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save a backup' }).click();
+    await saving;
+    await expect(field).toHaveValue('');
+    await expect(page.getByRole('button', { name: 'Save a backup' })).toBeDisabled();
+  },
+);
 
 test('an unfinished visit is sealed in the tab and comes back', async ({ page }) => {
   await setLock(page);
@@ -175,23 +183,27 @@ test('an unfinished visit is sealed in the tab and comes back', async ({ page })
   await expect(page.getByRole('button', { name: 'Change Moro reflex' })).toBeVisible();
 });
 
-test('a half-filled form is sealed in the tab and comes back after idle time', async ({ page }) => {
-  await setLock(page);
-  await go(page, '#/children/new');
-  await page.getByLabel('Label').fill('Dunlin');
-  await page.getByRole('radio', { name: 'Due date' }).check();
-  await page.getByLabel('Birth date').fill('2026-0');
-  await page.clock.setFixedTime(new Date(`${TODAY}T11:00:00`));
-  await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
-  await expect(gate(page)).toBeVisible();
-  const kept = await page.evaluate(() => JSON.stringify(Object.entries(sessionStorage)));
-  expect(kept).toContain('tidemark-forms');
-  expect(kept).not.toContain('Dunlin');
-  await unlock(page);
-  await expect(page.getByLabel('Label')).toHaveValue('Dunlin');
-  await expect(page.getByLabel('Birth date')).toHaveValue('2026-0');
-  await expect(page.getByRole('radio', { name: 'Due date' })).toBeChecked();
-});
+test(
+  'a half-filled form is sealed in the tab and comes back after idle time',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await setLock(page);
+    await go(page, '#/children/new');
+    await page.getByLabel('Label').fill('Dunlin');
+    await page.getByRole('radio', { name: 'Due date' }).check();
+    await page.getByLabel('Birth date').fill('2026-0');
+    await page.clock.setFixedTime(new Date(`${TODAY}T11:00:00`));
+    await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
+    await expect(gate(page)).toBeVisible();
+    const kept = await page.evaluate(() => JSON.stringify(Object.entries(sessionStorage)));
+    expect(kept).toContain('tidemark-forms');
+    expect(kept).not.toContain('Dunlin');
+    await unlock(page);
+    await expect(page.getByLabel('Label')).toHaveValue('Dunlin');
+    await expect(page.getByLabel('Birth date')).toHaveValue('2026-0');
+    await expect(page.getByRole('radio', { name: 'Due date' })).toBeChecked();
+  },
+);
 
 test('it locks after idle time, and every window with it', async ({ page, context }) => {
   await setLock(page);
@@ -211,20 +223,24 @@ test('it locks after idle time, and every window with it', async ({ page, contex
   await expect(gate(other)).toBeVisible();
 });
 
-test('a talk is not broken off; the lock falls when it is left', async ({ page }) => {
-  await setLock(page);
-  await go(page, '#/talks');
-  const stage = await page.locator('a[href^="#/stage/"]').first().getAttribute('href');
-  await go(page, stage!);
-  await page.locator('main :is(h1, h2)').first().waitFor();
-  await page.clock.setFixedTime(new Date(`${TODAY}T11:00:00`));
-  await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
-  await page.mouse.move(60, 60);
-  await expect(page.locator('main :is(h1, h2)').first()).toBeVisible();
-  await expect(gate(page)).toHaveCount(0);
-  await go(page, '#/children');
-  await expect(gate(page)).toBeVisible();
-});
+test(
+  'a talk is not broken off; the lock falls when it is left',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await setLock(page);
+    await go(page, '#/talks');
+    const stage = await page.locator('a[href^="#/stage/"]').first().getAttribute('href');
+    await go(page, stage!);
+    await page.locator('main :is(h1, h2)').first().waitFor();
+    await page.clock.setFixedTime(new Date(`${TODAY}T11:00:00`));
+    await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
+    await page.mouse.move(60, 60);
+    await expect(page.locator('main :is(h1, h2)').first()).toBeVisible();
+    await expect(gate(page)).toHaveCount(0);
+    await go(page, '#/children');
+    await expect(gate(page)).toBeVisible();
+  },
+);
 
 test('changed and removed with the passphrase, and not without', async ({ page }) => {
   await setLock(page);
@@ -281,29 +297,31 @@ async function record(page: Page): Promise<void> {
 }
 
 for (const isLocked of [true, false])
-  test(`on the disk, ${isLocked ? 'under a lock no label, date or note is found' : 'without a lock they are found: the search works'}`, async ({
-    baseURL,
-  }) => {
-    const folder = mkdtempSync(join(tmpdir(), 'tidemark-disk-'));
-    try {
-      const context = await chromium.launchPersistentContext(folder, {
-        ...launchOptions(),
-        ...(baseURL ? { baseURL } : {}),
-      });
-      const page = await context.newPage();
-      await page.clock.setFixedTime(new Date('2031-12-08T10:00:00'));
-      if (isLocked) await setLock(page);
-      else await open(page, '#/');
-      await record(page);
-      if (isLocked) {
-        await go(page, '#/lock');
-        await page.getByRole('button', { name: 'Lock now' }).click();
-        await expect(gate(page)).toBeVisible();
+  test(
+    `on the disk, ${isLocked ? 'under a lock no label, date or note is found' : 'without a lock they are found: the search works'}`,
+    { tag: isLocked ? [] : '@thorough' },
+    async ({ baseURL }) => {
+      const folder = mkdtempSync(join(tmpdir(), 'tidemark-disk-'));
+      try {
+        const context = await chromium.launchPersistentContext(folder, {
+          ...launchOptions(),
+          ...(baseURL ? { baseURL } : {}),
+        });
+        const page = await context.newPage();
+        await page.clock.setFixedTime(new Date('2031-12-08T10:00:00'));
+        if (isLocked) await setLock(page);
+        else await open(page, '#/');
+        await record(page);
+        if (isLocked) {
+          await go(page, '#/lock');
+          await page.getByRole('button', { name: 'Lock now' }).click();
+          await expect(gate(page)).toBeVisible();
+        }
+        await context.close();
+        const found = WORDS.filter((word) => holding(folder, word).length > 0);
+        expect(found).toEqual(isLocked ? [] : WORDS);
+      } finally {
+        rmSync(folder, { recursive: true, force: true });
       }
-      await context.close();
-      const found = WORDS.filter((word) => holding(folder, word).length > 0);
-      expect(found).toEqual(isLocked ? [] : WORDS);
-    } finally {
-      rmSync(folder, { recursive: true, force: true });
-    }
-  });
+    },
+  );

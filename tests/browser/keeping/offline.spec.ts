@@ -35,7 +35,7 @@ test('after the first visit the server may be gone', async ({ page }) => {
   await expect(page.locator('#ground-moro')).toContainText('Pitfalls');
 });
 
-test('every page opens by itself with the server gone', async ({ page }) => {
+test('every page opens by itself with the server gone', { tag: '@thorough' }, async ({ page }) => {
   await visit(page);
   await server.kill();
   for (const hash of [...PAGES, ...MORE]) {
@@ -65,42 +65,50 @@ test('every file that the website is made of is kept on the machine', async ({ p
   expect(made.filter((path) => !kept.includes(`/${path}`))).toEqual([]);
 });
 
-test('what is loaded only when it is asked for works with the server gone', async ({ page }) => {
-  await visit(page);
-  await server.kill();
-  await page.reload();
-  // a picture, with its letters inside
-  await page
-    .getByRole('button', { name: /^Take away/ })
-    .first()
-    .click();
-  const picture = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save', exact: true }).click();
-  expect((await picture).suggestedFilename()).toMatch(/\.svg$/);
-  // a table of findings
-  await page.goto(`${server.address}/#/children`);
-  await page.getByRole('button', { name: 'More about Kestrel', exact: true }).click();
-  const saving = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save to a case file Kestrel' }).click();
-  expect((await saving).suggestedFilename()).toBe('kestrel.tidemark.json');
-  // the invented children
-  await page
-    .getByRole('button', { name: /invented children/ })
-    .first()
-    .click();
-  await expect(page.locator('.rows .name').nth(2)).toBeVisible();
-});
+test(
+  'what is loaded only when it is asked for works with the server gone',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await visit(page);
+    await server.kill();
+    await page.reload();
+    // a picture, with its letters inside
+    await page
+      .getByRole('button', { name: /^Take away/ })
+      .first()
+      .click();
+    const picture = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save', exact: true }).click();
+    expect((await picture).suggestedFilename()).toMatch(/\.svg$/);
+    // a table of findings
+    await page.goto(`${server.address}/#/children`);
+    await page.getByRole('button', { name: 'More about Kestrel', exact: true }).click();
+    const saving = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save to a case file Kestrel' }).click();
+    expect((await saving).suggestedFilename()).toBe('kestrel.tidemark.json');
+    // the invented children
+    await page
+      .getByRole('button', { name: /invented children/ })
+      .first()
+      .click();
+    await expect(page.locator('.rows .name').nth(2)).toBeVisible();
+  },
+);
 
-test('the single file is the server’s to give, never the page in its place', async ({ page }) => {
-  await visit(page);
-  const [download] = await Promise.all([
-    page.waitForEvent('download'),
-    page.goto(`${server.address}/#/about`).then(async () => {
-      await page.getByRole('link', { name: 'Tidemark in one file' }).click();
-    }),
-  ]);
-  expect(download.suggestedFilename()).toBe('tidemark.html');
-  const answer = await page.goto(`${server.address}/tidemark.html`);
-  expect(answer?.fromServiceWorker()).toBe(false);
-  expect((await answer!.body()).length).toBeGreaterThan(1_000_000);
-});
+test(
+  'the single file is the server’s to give, never the page in its place',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await visit(page);
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.goto(`${server.address}/#/about`).then(async () => {
+        await page.getByRole('link', { name: 'Tidemark in one file' }).click();
+      }),
+    ]);
+    expect(download.suggestedFilename()).toBe('tidemark.html');
+    const answer = await page.goto(`${server.address}/tidemark.html`);
+    expect(answer?.fromServiceWorker()).toBe(false);
+    expect((await answer!.body()).length).toBeGreaterThan(1_000_000);
+  },
+);

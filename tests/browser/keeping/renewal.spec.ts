@@ -115,122 +115,132 @@ test('a new version waits, is used when told to, and is then there without a net
   expect(await versionOf(page)).toContain(NEXT);
 });
 
-test('put off, it stays away, and can still be used from the page about Tidemark', async ({
-  page,
-}) => {
-  await visit(page);
-  await renew(page);
-  await line(page).getByRole('button', { name: 'Later' }).click();
-  await expect(line(page)).toBeEmpty();
-  await page.evaluate(follow, '#/sources');
-  await expect(page.getByRole('heading', { name: 'Sources' })).toBeVisible();
-  await expect(line(page)).toBeEmpty();
-  await page.evaluate(follow, '#/about');
-  await anew(page, page.getByRole('button', { name: 'Use it now' }));
-  await expect(page.getByText(`This is version ${NEXT}.`)).toBeVisible();
-});
-
-test('nothing is said in a talk, while a visit is recorded, or while something is typed', async ({
-  page,
-}) => {
-  await visit(page, '#/stage/first-year?step=2');
-  await renew(page);
-  await expect(page.locator('.hall h1')).toBeVisible();
-  await expect(line(page)).toBeEmpty();
-  for (const hash of ['#/visits/3', '#/visits/3/record', '#/axis', '#/quiz']) {
-    await page.evaluate(follow, hash);
-    await expect(page.locator('main :is(h1, h2)').first()).toBeVisible();
+test(
+  'put off, it stays away, and can still be used from the page about Tidemark',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await visit(page);
+    await renew(page);
+    await line(page).getByRole('button', { name: 'Later' }).click();
     await expect(line(page)).toBeEmpty();
-  }
-  await page.evaluate(follow, '#/children/new');
-  await expect(line(page)).toContainText(READY);
-  await page.getByLabel('Label').fill('Plover');
-  await expect(line(page)).toBeEmpty();
-  await page.getByLabel('Birth date').fill('2026-01-04');
-  await page.getByRole('textbox', { name: 'Gestation at birth' }).fill('39w0d');
-  await page.getByRole('button', { name: 'Add child' }).click();
-  await expect(page.getByRole('heading', { name: 'New visit' })).toBeVisible();
-  await expect(line(page)).toBeEmpty();
-  await page.evaluate(follow, '#/children');
-  await anew(page, line(page).getByRole('button', { name: 'Use it now' }));
-  await expect(line(page)).toBeEmpty();
-  await expect(page.getByRole('button', { name: 'Plover', exact: true })).toBeVisible();
-});
+    await page.evaluate(follow, '#/sources');
+    await expect(page.getByRole('heading', { name: 'Sources' })).toBeVisible();
+    await expect(line(page)).toBeEmpty();
+    await page.evaluate(follow, '#/about');
+    await anew(page, page.getByRole('button', { name: 'Use it now' }));
+    await expect(page.getByText(`This is version ${NEXT}.`)).toBeVisible();
+  },
+);
 
-test('a visit that is not kept yet outlives the new version', async ({ page }) => {
-  await visit(page, '#/visits/new');
-  await page.getByLabel('Visit date').fill('2026-13-40');
-  await renew(page);
-  await page.evaluate(follow, '#/about');
-  await anew(page, line(page).getByRole('button', { name: 'Use it now' }));
-  await expect(page.getByText(`This is version ${NEXT}.`)).toBeVisible();
-  await page.evaluate(follow, '#/visits/new');
-  await expect(page.getByLabel('Visit date')).toHaveValue('2026-13-40');
-});
+test(
+  'nothing is said in a talk, while a visit is recorded, or while something is typed',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await visit(page, '#/stage/first-year?step=2');
+    await renew(page);
+    await expect(page.locator('.hall h1')).toBeVisible();
+    await expect(line(page)).toBeEmpty();
+    for (const hash of ['#/visits/3', '#/visits/3/record', '#/axis', '#/quiz']) {
+      await page.evaluate(follow, hash);
+      await expect(page.locator('main :is(h1, h2)').first()).toBeVisible();
+      await expect(line(page)).toBeEmpty();
+    }
+    await page.evaluate(follow, '#/children/new');
+    await expect(line(page)).toContainText(READY);
+    await page.getByLabel('Label').fill('Plover');
+    await expect(line(page)).toBeEmpty();
+    await page.getByLabel('Birth date').fill('2026-01-04');
+    await page.getByRole('textbox', { name: 'Gestation at birth' }).fill('39w0d');
+    await page.getByRole('button', { name: 'Add child' }).click();
+    await expect(page.getByRole('heading', { name: 'New visit' })).toBeVisible();
+    await expect(line(page)).toBeEmpty();
+    await page.evaluate(follow, '#/children');
+    await anew(page, line(page).getByRole('button', { name: 'Use it now' }));
+    await expect(line(page)).toBeEmpty();
+    await expect(page.getByRole('button', { name: 'Plover', exact: true })).toBeVisible();
+  },
+);
 
-test('an old window goes on with its own version, pages it has not opened yet included', async ({
-  page,
-  context,
-}) => {
-  await visit(page);
-  const talk = await context.newPage();
-  await go(talk, '#/stage/first-year?step=1');
-  const before = await context.newPage();
-  await go(before, '#/about');
-  const old = await versionOf(before);
-  await Promise.all([mark(before), mark(talk)]);
+test(
+  'a visit that is not kept yet outlives the new version',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await visit(page, '#/visits/new');
+    await page.getByLabel('Visit date').fill('2026-13-40');
+    await renew(page);
+    await page.evaluate(follow, '#/about');
+    await anew(page, line(page).getByRole('button', { name: 'Use it now' }));
+    await expect(page.getByText(`This is version ${NEXT}.`)).toBeVisible();
+    await page.evaluate(follow, '#/visits/new');
+    await expect(page.getByLabel('Visit date')).toHaveValue('2026-13-40');
+  },
+);
 
-  await renew(page);
-  await anew(page, line(page).getByRole('button', { name: 'Use it now' }));
-  await expect(line(before)).toContainText(REPLACED);
-  expect(await versionOf(page)).toContain(NEXT);
-  await server.kill();
+test(
+  'an old window goes on with its own version, pages it has not opened yet included',
+  { tag: '@thorough' },
+  async ({ page, context }) => {
+    await visit(page);
+    const talk = await context.newPage();
+    await go(talk, '#/stage/first-year?step=1');
+    const before = await context.newPage();
+    await go(before, '#/about');
+    const old = await versionOf(before);
+    await Promise.all([mark(before), mark(talk)]);
 
-  expect(await versionOf(before)).toBe(old);
-  for (const [hash, heading] of [
-    ['#/quiz', 'Questions'],
-    ['#/order', /order/i],
-    ['#/reflexes/moro', /Moro/],
-    ['#/children', 'Children'],
-  ] as const) {
-    await before.evaluate(follow, hash);
-    await expect(before.getByRole('heading', { name: heading }).first()).toBeVisible();
-  }
-  expect(await isMarked(before)).toBe(true);
+    await renew(page);
+    await anew(page, line(page).getByRole('button', { name: 'Use it now' }));
+    await expect(line(before)).toContainText(REPLACED);
+    expect(await versionOf(page)).toContain(NEXT);
+    await server.kill();
 
-  await talk.bringToFront();
-  await talk.keyboard.press('PageDown');
-  await expect(talk.locator('footer .place > span').last()).toHaveText('2 of 9');
-  await expect(line(talk)).toBeEmpty();
-  expect(await isMarked(talk)).toBe(true);
+    expect(await versionOf(before)).toBe(old);
+    for (const [hash, heading] of [
+      ['#/quiz', 'Questions'],
+      ['#/order', /order/i],
+      ['#/reflexes/moro', /Moro/],
+      ['#/children', 'Children'],
+    ] as const) {
+      await before.evaluate(follow, hash);
+      await expect(before.getByRole('heading', { name: heading }).first()).toBeVisible();
+    }
+    expect(await isMarked(before)).toBe(true);
 
-  await anew(before, before.getByRole('button', { name: 'Load the page anew' }));
-  await expect(before.getByRole('heading', { name: 'Children' })).toBeVisible();
-  expect(await versionOf(before)).toContain(NEXT);
-});
+    await talk.bringToFront();
+    await talk.keyboard.press('PageDown');
+    await expect(talk.locator('footer .place > span').last()).toHaveText('2 of 9');
+    await expect(line(talk)).toBeEmpty();
+    expect(await isMarked(talk)).toBe(true);
 
-test('where a part is gone for good, the page says so and can be loaded anew', async ({
-  page,
-  context,
-}) => {
-  await visit(page);
-  const before = await context.newPage();
-  await go(before, '#/about');
-  await renew(page);
-  await anew(page, line(page).getByRole('button', { name: 'Use it now' }));
-  await expect(line(before)).toContainText(REPLACED);
-  // as after one more version: what the old window is made of is no longer kept
-  await page.evaluate(async (version) => {
-    for (const key of await caches.keys()) if (!key.endsWith(version)) await caches.delete(key);
-  }, NEXT);
-  await before.evaluate(follow, '#/quiz');
-  await expect(
-    before.getByRole('heading', { name: 'This page could not be loaded.' }),
-  ).toBeVisible();
-  await anew(before, before.locator('.lost').getByRole('button', { name: 'Load the page anew' }));
-  await expect(before.getByRole('heading', { name: 'Questions' })).toBeVisible();
-  expect(await versionOf(before)).toContain(NEXT);
-});
+    await anew(before, before.getByRole('button', { name: 'Load the page anew' }));
+    await expect(before.getByRole('heading', { name: 'Children' })).toBeVisible();
+    expect(await versionOf(before)).toContain(NEXT);
+  },
+);
+
+test(
+  'where a part is gone for good, the page says so and can be loaded anew',
+  { tag: '@thorough' },
+  async ({ page, context }) => {
+    await visit(page);
+    const before = await context.newPage();
+    await go(before, '#/about');
+    await renew(page);
+    await anew(page, line(page).getByRole('button', { name: 'Use it now' }));
+    await expect(line(before)).toContainText(REPLACED);
+    // as after one more version: what the old window is made of is no longer kept
+    await page.evaluate(async (version) => {
+      for (const key of await caches.keys()) if (!key.endsWith(version)) await caches.delete(key);
+    }, NEXT);
+    await before.evaluate(follow, '#/quiz');
+    await expect(
+      before.getByRole('heading', { name: 'This page could not be loaded.' }),
+    ).toBeVisible();
+    await anew(before, before.locator('.lost').getByRole('button', { name: 'Load the page anew' }));
+    await expect(before.getByRole('heading', { name: 'Questions' })).toBeVisible();
+    expect(await versionOf(before)).toContain(NEXT);
+  },
+);
 
 test('half a version is never used', async ({ page }) => {
   await visit(page);

@@ -31,22 +31,24 @@ test('a change says when it is saved, and is there after a reload', async ({ pag
   await expect(listed(page)).toHaveText(['Kestrel', 'Plover']);
 });
 
-test('two windows on one child: each sees the other, and what both changed is asked about', async ({
-  page,
-}) => {
-  const other = await second(page);
-  await open(page, '#/visits/3');
-  await open(other, '#/visits/2');
-  await setNote(page, 'from the first window');
-  await expect(standing(page)).toHaveText('Saved');
-  await setNote(other, 'from the second window');
-  await expect(standing(other)).toHaveText('Saved');
-  await open(other, '#/visits/3');
-  await expect(noteOf(other)).toHaveValue('from the first window');
-  await open(page, '#/visits/2');
-  await expect(noteOf(page)).toHaveValue('from the second window');
-  await other.close();
-});
+test(
+  'two windows on one child: each sees the other, and what both changed is asked about',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    const other = await second(page);
+    await open(page, '#/visits/3');
+    await open(other, '#/visits/2');
+    await setNote(page, 'from the first window');
+    await expect(standing(page)).toHaveText('Saved');
+    await setNote(other, 'from the second window');
+    await expect(standing(other)).toHaveText('Saved');
+    await open(other, '#/visits/3');
+    await expect(noteOf(other)).toHaveValue('from the first window');
+    await open(page, '#/visits/2');
+    await expect(noteOf(page)).toHaveValue('from the second window');
+    await other.close();
+  },
+);
 
 /** Holds the store in a third window, so that what others write waits; the answer lets it go. */
 async function holdStore(page: Page): Promise<() => Promise<void>> {
@@ -172,53 +174,54 @@ async function fillUp(): Promise<number> {
   return filled;
 }
 
-test('a full disk by the browser’s own quota: said with a way out, nothing confirmed is lost, it goes on', async ({
-  page,
-  baseURL,
-}) => {
-  // the copy for use without a network counts against the same room, and how much of it is in by the
-  // time the room is reckoned is chance: only the store is counted here
-  await page.context().addInitScript(() => {
-    ServiceWorkerContainer.prototype.register = () => new Promise(() => undefined);
-  });
-  const browser = await page.context().newCDPSession(page);
-  const { origin } = new URL(baseURL!);
-  // the browser itself counts what is written against this many bytes, and refuses beyond; it is set
-  // before the store is opened, since room that was found once is not counted anew for a while
-  await browser.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 4_000_000 });
-  await open(page, '#/visits/3');
-  const note = noteOf(page);
-  await setNote(page, 'before the quota');
-  await expect(standing(page)).toHaveText('Saved');
-  await page.reload();
-  await expect(note).toHaveValue('before the quota');
-  // how many bytes a record takes is the browser's own affair, so the room is filled by something else
-  const filled = await page.evaluate(fillUp);
-  expect(filled).toBeGreaterThan(0);
-  const refused = 'x'.repeat(3900);
-  await setNote(page, refused);
-  await expect(standing(page)).toHaveText('Not saved');
-  await expect(page.getByText('Not saved: the browser has no room left.')).toBeVisible();
-  const saving = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save everything to a file' }).click();
-  expect(await readFile(await (await saving).path(), 'utf8')).toContain(refused);
+test(
+  'a full disk by the browser’s own quota: said with a way out, nothing confirmed is lost, it goes on',
+  { tag: '@thorough' },
+  async ({ page, baseURL }) => {
+    // the copy for use without a network counts against the same room, and how much of it is in by the
+    // time the room is reckoned is chance: only the store is counted here
+    await page.context().addInitScript(() => {
+      ServiceWorkerContainer.prototype.register = () => new Promise(() => undefined);
+    });
+    const browser = await page.context().newCDPSession(page);
+    const { origin } = new URL(baseURL!);
+    // the browser itself counts what is written against this many bytes, and refuses beyond; it is set
+    // before the store is opened, since room that was found once is not counted anew for a while
+    await browser.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 4_000_000 });
+    await open(page, '#/visits/3');
+    const note = noteOf(page);
+    await setNote(page, 'before the quota');
+    await expect(standing(page)).toHaveText('Saved');
+    await page.reload();
+    await expect(note).toHaveValue('before the quota');
+    // how many bytes a record takes is the browser's own affair, so the room is filled by something else
+    const filled = await page.evaluate(fillUp);
+    expect(filled).toBeGreaterThan(0);
+    const refused = 'x'.repeat(3900);
+    await setNote(page, refused);
+    await expect(standing(page)).toHaveText('Not saved');
+    await expect(page.getByText('Not saved: the browser has no room left.')).toBeVisible();
+    const saving = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save everything to a file' }).click();
+    expect(await readFile(await (await saving).path(), 'utf8')).toContain(refused);
 
-  // another window, opened while there is no room, has what was confirmed last
-  const other = await second(page);
-  await open(other, '#/visits/3');
-  await expect(noteOf(other)).toHaveValue('before the quota');
-  await other.close();
+    // another window, opened while there is no room, has what was confirmed last
+    const other = await second(page);
+    await open(other, '#/visits/3');
+    await expect(noteOf(other)).toHaveValue('before the quota');
+    await other.close();
 
-  await browser.send('Storage.overrideQuotaForOrigin', { origin });
-  await page.getByRole('button', { name: 'Try again' }).click();
-  await expect(standing(page)).toHaveText('Saved');
-  await page.reload();
-  await expect(note).toHaveValue(refused);
-  await setNote(page, 'after the quota');
-  await expect(standing(page)).toHaveText('Saved');
-  await page.reload();
-  await expect(note).toHaveValue('after the quota');
-});
+    await browser.send('Storage.overrideQuotaForOrigin', { origin });
+    await page.getByRole('button', { name: 'Try again' }).click();
+    await expect(standing(page)).toHaveText('Saved');
+    await page.reload();
+    await expect(note).toHaveValue(refused);
+    await setNote(page, 'after the quota');
+    await expect(standing(page)).toHaveText('Saved');
+    await page.reload();
+    await expect(note).toHaveValue('after the quota');
+  },
+);
 
 test('a browser that keeps nothing is said at once, and everything can be saved', async ({
   page,
@@ -237,55 +240,63 @@ test('a browser that keeps nothing is said at once, and everything can be saved'
   expect(await readFile(await (await saving).path(), 'utf8')).toContain('Plover');
 });
 
-test('an older page that holds the store is said, and the page goes on once it has gone', async ({
-  page,
-}) => {
-  const other = await second(page);
-  await other.goto('/icon.svg');
-  await other.evaluate(
-    () =>
-      new Promise<void>((resolve) => {
-        const opening = indexedDB.open('tidemark-children', 30);
-        opening.onupgradeneeded = () => {
-          for (const name of ['cases', 'own', 'talks'])
-            opening.result.createObjectStore(name, { keyPath: 'id' });
-        };
-        // held open whatever is asked, as by a page that does not answer
-        opening.onsuccess = () => {
-          Object.assign(globalThis, { held: opening.result });
-          resolve();
-        };
-      }),
-  );
-  await page.goto('/#/children');
-  await expect(page.getByText('Waiting: Tidemark is open in another window')).toBeVisible();
-  await other.close();
-  await expect(page.getByText('Waiting: Tidemark is open in another window')).toBeHidden();
-  await expect(page.getByText('No child is kept here.')).toBeVisible();
-});
+test(
+  'an older page that holds the store is said, and the page goes on once it has gone',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    const other = await second(page);
+    await other.goto('/icon.svg');
+    await other.evaluate(
+      () =>
+        new Promise<void>((resolve) => {
+          const opening = indexedDB.open('tidemark-children', 30);
+          opening.onupgradeneeded = () => {
+            for (const name of ['cases', 'own', 'talks'])
+              opening.result.createObjectStore(name, { keyPath: 'id' });
+          };
+          // held open whatever is asked, as by a page that does not answer
+          opening.onsuccess = () => {
+            Object.assign(globalThis, { held: opening.result });
+            resolve();
+          };
+        }),
+    );
+    await page.goto('/#/children');
+    await expect(page.getByText('Waiting: Tidemark is open in another window')).toBeVisible();
+    await other.close();
+    await expect(page.getByText('Waiting: Tidemark is open in another window')).toBeHidden();
+    await expect(page.getByText('No child is kept here.')).toBeVisible();
+  },
+);
 
-test('a newer page takes the store over: this one says so and loses nothing', async ({ page }) => {
-  await open(page, '#/visits/3');
-  const other = await second(page);
-  await other.goto('/icon.svg');
-  await other.evaluate(
-    () =>
-      new Promise<void>((resolve) => {
-        const opening = indexedDB.open('tidemark-children', 50);
-        opening.onsuccess = () => {
-          opening.result.close();
-          resolve();
-        };
-      }),
-  );
-  await expect(page.getByText('a newer Tidemark has been opened in another window')).toBeVisible();
-  await setNote(page, 'written too late');
-  await expect(standing(page)).toHaveText('Not saved');
-  const saving = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save everything to a file' }).click();
-  expect(await readFile(await (await saving).path(), 'utf8')).toContain('written too late');
-  await page.reload();
-  await expect(page.getByText('Shown, not changed')).toBeVisible();
-  await open(page, '#/children');
-  await expect(listed(page)).toHaveText(['Kestrel']);
-});
+test(
+  'a newer page takes the store over: this one says so and loses nothing',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/visits/3');
+    const other = await second(page);
+    await other.goto('/icon.svg');
+    await other.evaluate(
+      () =>
+        new Promise<void>((resolve) => {
+          const opening = indexedDB.open('tidemark-children', 50);
+          opening.onsuccess = () => {
+            opening.result.close();
+            resolve();
+          };
+        }),
+    );
+    await expect(
+      page.getByText('a newer Tidemark has been opened in another window'),
+    ).toBeVisible();
+    await setNote(page, 'written too late');
+    await expect(standing(page)).toHaveText('Not saved');
+    const saving = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save everything to a file' }).click();
+    expect(await readFile(await (await saving).path(), 'utf8')).toContain('written too late');
+    await page.reload();
+    await expect(page.getByText('Shown, not changed')).toBeVisible();
+    await open(page, '#/children');
+    await expect(listed(page)).toHaveText(['Kestrel']);
+  },
+);

@@ -64,26 +64,27 @@ test('the demo child, a child of one’s own, a visit, its verdict, and all of i
   for (const name of names) expect(name).toMatch(/^tidemark-/);
 });
 
-test('a case is saved to a file and opened again, in another copy of Tidemark', async ({
-  page,
-  file,
-}) => {
-  await go(page, file, '#/children');
-  await page.getByRole('button', { name: 'More about Kestrel', exact: true }).click();
-  const saving = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save to a case file Kestrel' }).click();
-  const saved = await readFile(await (await saving).path());
-  await page.getByRole('button', { name: 'Remove Kestrel' }).click();
-  await expect(page.getByText('No child is kept here.')).toBeVisible();
-  await page.getByLabel('Open a case file').setInputFiles({
-    name: 'kestrel.tidemark.json',
-    mimeType: 'application/json',
-    buffer: saved,
-  });
-  await expect(asking(page)).toHaveText(['Crossed extension', 'Asymmetrical tonic neck', 'Moro']);
-});
+test(
+  'a case is saved to a file and opened again, in another copy of Tidemark',
+  { tag: '@thorough' },
+  async ({ page, file }) => {
+    await go(page, file, '#/children');
+    await page.getByRole('button', { name: 'More about Kestrel', exact: true }).click();
+    const saving = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save to a case file Kestrel' }).click();
+    const saved = await readFile(await (await saving).path());
+    await page.getByRole('button', { name: 'Remove Kestrel' }).click();
+    await expect(page.getByText('No child is kept here.')).toBeVisible();
+    await page.getByLabel('Open a case file').setInputFiles({
+      name: 'kestrel.tidemark.json',
+      mimeType: 'application/json',
+      buffer: saved,
+    });
+    await expect(asking(page)).toHaveText(['Crossed extension', 'Asymmetrical tonic neck', 'Moro']);
+  },
+);
 
-test('every page opens, in its own letters', async ({ page, file }) => {
+test('every page opens, in its own letters', { tag: '@thorough' }, async ({ page, file }) => {
   for (const hash of PAGES) {
     await go(page, file, hash);
     if (!/nowhere|incoming/.test(hash)) await expect(page.locator('.lost'), hash).toHaveCount(0);
@@ -98,35 +99,40 @@ test('every page opens, in its own letters', async ({ page, file }) => {
   ]);
 });
 
-test('a talk and the speaker’s window go in step', async ({ page, context, file }) => {
-  await go(page, file, '#/stage/first-year?step=1');
-  const opening = context.waitForEvent('page');
-  await page.keyboard.press('s');
-  const speaker = await opening;
-  await expect(speaker.getByText('Step 1 of 9')).toBeVisible();
-  await speaker.getByRole('button', { name: 'Next step' }).click();
-  await expect(page.locator('footer .place > span').last()).toHaveText('2 of 9');
-  await page.keyboard.press('End');
-  await expect(speaker.getByText('Step 9 of 9')).toBeVisible();
-});
+test(
+  'a talk and the speaker’s window go in step',
+  { tag: '@thorough' },
+  async ({ page, context, file }) => {
+    await go(page, file, '#/stage/first-year?step=1');
+    const opening = context.waitForEvent('page');
+    await page.keyboard.press('s');
+    const speaker = await opening;
+    await expect(speaker.getByText('Step 1 of 9')).toBeVisible();
+    await speaker.getByRole('button', { name: 'Next step' }).click();
+    await expect(page.locator('footer .place > span').last()).toHaveText('2 of 9');
+    await page.keyboard.press('End');
+    await expect(speaker.getByText('Step 9 of 9')).toBeVisible();
+  },
+);
 
-test('a picture is taken away with its letters, and the report can be printed', async ({
-  page,
-  file,
-}) => {
-  await go(page, file, '#/');
-  await page
-    .getByRole('button', { name: /^Take away/ })
-    .first()
-    .click();
-  const taking = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save', exact: true }).click();
-  const drawn = await readFile(await (await taking).path(), 'utf8');
-  expect(drawn).toContain('@font-face');
-  await go(page, file, '#/report');
-  const paper = await page.pdf();
-  expect(paper.subarray(0, 5).toString()).toBe('%PDF-');
-});
+test(
+  'a picture is taken away with its letters, and the report can be printed',
+  { tag: '@thorough' },
+  async ({ page, file }) => {
+    await go(page, file, '#/');
+    await page
+      .getByRole('button', { name: /^Take away/ })
+      .first()
+      .click();
+    const taking = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save', exact: true }).click();
+    const drawn = await readFile(await (await taking).path(), 'utf8');
+    expect(drawn).toContain('@font-face');
+    await go(page, file, '#/report');
+    const paper = await page.pdf();
+    expect(paper.subarray(0, 5).toString()).toBe('%PDF-');
+  },
+);
 
 test('its policy admits the script within and nothing else', async ({ context, file }) => {
   const html = readFileSync(BUILT, 'utf8');

@@ -43,19 +43,21 @@ test('a note is kept though its field is not left, and is undone in one step', a
   await expect(noteOf(page)).toHaveValue(after);
 });
 
-test('Ctrl+Z in a note takes back letters there and nothing else, also once they are kept', async ({
-  page,
-}) => {
-  await open(page, '#/visits/3');
-  const before = await noteOf(page).inputValue();
-  await page.getByRole('button', { name: 'Remove Moro reflex' }).click();
-  await typeIn(page, 'startled');
-  await expect(standing(page)).toHaveText('Saving…');
-  await expect(standing(page)).toHaveText('Saved');
-  await page.keyboard.press('Control+z');
-  await expect(noteOf(page)).toHaveValue(before);
-  await expect(page.getByRole('button', { name: 'Change Moro reflex' })).toBeHidden();
-});
+test(
+  'Ctrl+Z in a note takes back letters there and nothing else, also once they are kept',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/visits/3');
+    const before = await noteOf(page).inputValue();
+    await page.getByRole('button', { name: 'Remove Moro reflex' }).click();
+    await typeIn(page, 'startled');
+    await expect(standing(page)).toHaveText('Saving…');
+    await expect(standing(page)).toHaveText('Saved');
+    await page.keyboard.press('Control+z');
+    await expect(noteOf(page)).toHaveValue(before);
+    await expect(page.getByRole('button', { name: 'Change Moro reflex' })).toBeHidden();
+  },
+);
 
 for (const [how, go] of [
   ['reloaded', (page: Page) => page.reload().then(() => page)],
@@ -69,30 +71,36 @@ for (const [how, go] of [
     },
   ],
 ] as const)
-  test(`a note in the middle of a word is there when the page is ${how} at once`, async ({
-    page,
-  }) => {
+  test(
+    `a note in the middle of a word is there when the page is ${how} at once`,
+    { tag: how === 'closed' ? '@thorough' : [] },
+    async ({ page }) => {
+      await open(page, '#/visits/3');
+      const before = await noteOf(page).inputValue();
+      await typeIn(page, 'unfinis');
+      const then = await go(page);
+      await expect(noteOf(then)).toHaveValue(`${before}unfinis`);
+    },
+  );
+
+test(
+  'a page that goes out of sight keeps at once what is typed',
+  { tag: '@thorough' },
+  async ({ page }) => {
     await open(page, '#/visits/3');
     const before = await noteOf(page).inputValue();
+    await page.clock.pauseAt(new Date('2026-06-08T10:00:10')); // no pause in the typing ever ends
     await typeIn(page, 'unfinis');
-    const then = await go(page);
-    await expect(noteOf(then)).toHaveValue(`${before}unfinis`);
-  });
-
-test('a page that goes out of sight keeps at once what is typed', async ({ page }) => {
-  await open(page, '#/visits/3');
-  const before = await noteOf(page).inputValue();
-  await page.clock.pauseAt(new Date('2026-06-08T10:00:10')); // no pause in the typing ever ends
-  await typeIn(page, 'unfinis');
-  await page.evaluate(() => {
-    Object.defineProperty(document, 'hidden', { value: true, configurable: true });
-    document.dispatchEvent(new Event('visibilitychange'));
-  });
-  await expect(standing(page)).toHaveText('Saved');
-  const other = await second(page);
-  await open(other, '#/visits/3');
-  await expect(noteOf(other)).toHaveValue(`${before}unfinis`);
-});
+    await page.evaluate(() => {
+      Object.defineProperty(document, 'hidden', { value: true, configurable: true });
+      document.dispatchEvent(new Event('visibilitychange'));
+    });
+    await expect(standing(page)).toHaveText('Saved');
+    const other = await second(page);
+    await open(other, '#/visits/3');
+    await expect(noteOf(other)).toHaveValue(`${before}unfinis`);
+  },
+);
 
 test('what cannot be kept is not said while it is typed, and is when the field is left', async ({
   page,
@@ -115,17 +123,21 @@ test('what cannot be kept is not said while it is typed, and is when the field i
   await expect(noteOf(page)).toHaveValue(`${kept} <b>`);
 });
 
-test('a new visit is kept from its first words on, and its field goes on', async ({ page }) => {
-  await open(page, '#/visits/new');
-  await typeIn(page, 'Came in');
-  await expect(page).toHaveURL(/visits\/4$/);
-  await page.keyboard.type(' asleep');
-  await expect(noteOf(page)).toHaveValue('Came in asleep');
-  await expect(standing(page)).toHaveText('Saving…');
-  await expect(standing(page)).toHaveText('Saved');
-  await page.reload();
-  await expect(noteOf(page)).toHaveValue('Came in asleep');
-});
+test(
+  'a new visit is kept from its first words on, and its field goes on',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/visits/new');
+    await typeIn(page, 'Came in');
+    await expect(page).toHaveURL(/visits\/4$/);
+    await page.keyboard.type(' asleep');
+    await expect(noteOf(page)).toHaveValue('Came in asleep');
+    await expect(standing(page)).toHaveText('Saving…');
+    await expect(standing(page)).toHaveText('Saved');
+    await page.reload();
+    await expect(noteOf(page)).toHaveValue('Came in asleep');
+  },
+);
 
 test('two windows typing one note: both are kept, and the user is asked', async ({ page }) => {
   const heard: string[] = [];
@@ -146,61 +158,69 @@ test('two windows typing one note: both are kept, and the user is asked', async 
   expect(heard).toEqual([]);
 });
 
-test('words typed on over what came from another window are asked about, not lost', async ({
-  page,
-}) => {
-  const heard: string[] = [];
-  const other = await second(page, heard);
-  await open(page, '#/visits/3');
-  await open(other, '#/visits/3');
-  const before = await noteOf(other).inputValue();
-  await typeIn(other, 'first');
-  await expect(standing(other)).toHaveText('Saving…');
-  await expect(standing(other)).toHaveText('Saved');
-  await expect(noteOf(page)).toHaveValue(`${before}first`);
-  await setNote(page, 'written over it');
-  await expect(standing(page)).toHaveText('Saved');
-  await other.keyboard.type(' second');
-  await expect(noteOf(other)).toHaveValue(`${before}first second`);
-  await noteOf(other).blur();
-  const asked = '1 record was changed otherwise in two windows: choose';
-  await expect(other.getByRole('link', { name: asked })).toBeVisible();
-  await expect(noteOf(other)).toHaveValue('written over it');
-  await open(page, '#/keeping');
-  await expect(page.getByText(`${before}first second`)).toBeVisible();
-  expect(heard).toEqual([]);
-});
+test(
+  'words typed on over what came from another window are asked about, not lost',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    const heard: string[] = [];
+    const other = await second(page, heard);
+    await open(page, '#/visits/3');
+    await open(other, '#/visits/3');
+    const before = await noteOf(other).inputValue();
+    await typeIn(other, 'first');
+    await expect(standing(other)).toHaveText('Saving…');
+    await expect(standing(other)).toHaveText('Saved');
+    await expect(noteOf(page)).toHaveValue(`${before}first`);
+    await setNote(page, 'written over it');
+    await expect(standing(page)).toHaveText('Saved');
+    await other.keyboard.type(' second');
+    await expect(noteOf(other)).toHaveValue(`${before}first second`);
+    await noteOf(other).blur();
+    const asked = '1 record was changed otherwise in two windows: choose';
+    await expect(other.getByRole('link', { name: asked })).toBeVisible();
+    await expect(noteOf(other)).toHaveValue('written over it');
+    await open(page, '#/keeping');
+    await expect(page.getByText(`${before}first second`)).toBeVisible();
+    expect(heard).toEqual([]);
+  },
+);
 
-test('a visit removed in one window while its note is typed in another: the words are not lost', async ({
-  page,
-}) => {
-  const heard: string[] = [];
-  const other = await second(page, heard);
-  await open(page, '#/visits/3');
-  await open(other, '#/visits/3');
-  await other.clock.pauseAt(new Date('2026-06-08T10:00:10'));
-  await typeIn(other, 'still to come');
-  await page.getByRole('button', { name: 'Remove this visit' }).click();
-  await expect(standing(page)).toHaveText('Saved');
-  await open(page, '#/visits/3');
-  await expect(noteOf(page)).toHaveValue(/still to come/);
-  await expect(noteOf(other)).toHaveValue(/still to come/);
-  // once they are kept, they go with the visit, into the bin
-  await page.getByRole('button', { name: 'Remove this visit' }).click();
-  await expect(other.getByRole('heading', { name: 'There is no such visit' })).toBeVisible();
-  expect(heard).toEqual([]);
-});
+test(
+  'a visit removed in one window while its note is typed in another: the words are not lost',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    const heard: string[] = [];
+    const other = await second(page, heard);
+    await open(page, '#/visits/3');
+    await open(other, '#/visits/3');
+    await other.clock.pauseAt(new Date('2026-06-08T10:00:10'));
+    await typeIn(other, 'still to come');
+    await page.getByRole('button', { name: 'Remove this visit' }).click();
+    await expect(standing(page)).toHaveText('Saved');
+    await open(page, '#/visits/3');
+    await expect(noteOf(page)).toHaveValue(/still to come/);
+    await expect(noteOf(other)).toHaveValue(/still to come/);
+    // once they are kept, they go with the visit, into the bin
+    await page.getByRole('button', { name: 'Remove this visit' }).click();
+    await expect(other.getByRole('heading', { name: 'There is no such visit' })).toBeVisible();
+    expect(heard).toEqual([]);
+  },
+);
 
-test('the question of a conference is kept before its field is left', async ({ page }) => {
-  await open(page, '#/table');
-  await question(page).focus();
-  await page.keyboard.press('Control+a');
-  await page.keyboard.type('Is the left side weaker? ');
-  await expect(standing(page)).toHaveText('Saved');
-  await expect(question(page)).toHaveValue('Is the left side weaker? ');
-  await page.reload();
-  await expect(question(page)).toHaveValue('Is the left side weaker?');
-});
+test(
+  'the question of a conference is kept before its field is left',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/table');
+    await question(page).focus();
+    await page.keyboard.press('Control+a');
+    await page.keyboard.type('Is the left side weaker? ');
+    await expect(standing(page)).toHaveText('Saved');
+    await expect(question(page)).toHaveValue('Is the left side weaker? ');
+    await page.reload();
+    await expect(question(page)).toHaveValue('Is the left side weaker?');
+  },
+);
 
 test('a decision typed and not added is there after a look elsewhere and a reload', async ({
   page,
@@ -218,16 +238,18 @@ test('a decision typed and not added is there after a look elsewhere and a reloa
   await expect(page.getByRole('checkbox', { name: /Repeat in four weeks/ })).toBeVisible();
 });
 
-test('a question that cannot be kept stands as it was typed, with what is to be mended', async ({
-  page,
-}) => {
-  await open(page, '#/table');
-  await question(page).fill('Is <b>the</b> left side weaker?');
-  await question(page).blur();
-  await expect(page.locator('#question-wrong')).not.toBeEmpty();
-  await expect(question(page)).toHaveValue('Is <b>the</b> left side weaker?');
-  await question(page).fill('Is the left side weaker?');
-  await question(page).blur();
-  await expect(page.locator('#question-wrong')).toBeEmpty();
-  await expect(standing(page)).toHaveText('Saved');
-});
+test(
+  'a question that cannot be kept stands as it was typed, with what is to be mended',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/table');
+    await question(page).fill('Is <b>the</b> left side weaker?');
+    await question(page).blur();
+    await expect(page.locator('#question-wrong')).not.toBeEmpty();
+    await expect(question(page)).toHaveValue('Is <b>the</b> left side weaker?');
+    await question(page).fill('Is the left side weaker?');
+    await question(page).blur();
+    await expect(page.locator('#question-wrong')).toBeEmpty();
+    await expect(standing(page)).toHaveText('Saved');
+  },
+);

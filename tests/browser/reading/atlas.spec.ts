@@ -70,7 +70,7 @@ test('the biggest quarrels are told in sentences', async ({ page }) => {
   await expect(page.getByText(/^On \d+ of the \d+ days on which two or more/)).toHaveCount(5);
 });
 
-test('the atlas is reached by keyboard from the header', async ({ page }) => {
+test('the atlas is reached by keyboard from the header', { tag: '@thorough' }, async ({ page }) => {
   await open(page, '#/about');
   await page.getByRole('link', { name: 'Reflexes', exact: true }).focus();
   await page.keyboard.press('Enter');

@@ -55,19 +55,21 @@ test('what if: verdicts that change are marked in place, and one touch goes back
   await expect(page.getByText('born at 31w2d')).toBeVisible();
 });
 
-test('what if: a gestation that cannot be is refused with a sentence, and nothing is lost', async ({
-  page,
-}) => {
-  await open(page, '#/');
-  await page.getByRole('button', { name: 'What if' }).click();
-  const field = page.getByRole('textbox', { name: 'Gestation at birth, tried' });
-  await field.fill('50w0d');
-  await field.press('Enter');
-  await expect(field).toHaveAccessibleDescription(/22w0d to 44w6d/);
-  await expect(field).toHaveValue('50w0d');
-  await page.getByLabel('Dated by').selectOption({ label: 'examination of the newborn' });
-  await expect(page.getByText('95 of 100 such dates lie within 27 days')).toBeVisible();
-});
+test(
+  'what if: a gestation that cannot be is refused with a sentence, and nothing is lost',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/');
+    await page.getByRole('button', { name: 'What if' }).click();
+    const field = page.getByRole('textbox', { name: 'Gestation at birth, tried' });
+    await field.fill('50w0d');
+    await field.press('Enter');
+    await expect(field).toHaveAccessibleDescription(/22w0d to 44w6d/);
+    await expect(field).toHaveValue('50w0d');
+    await page.getByLabel('Dated by').selectOption({ label: 'examination of the newborn' });
+    await expect(page.getByText('95 of 100 such dates lie within 27 days')).toBeVisible();
+  },
+);
 
 test('the conference keeps the question and the decisions, steps through visits, sets two side by side', async ({
   page,

@@ -1,6 +1,6 @@
 import { asking, chart, expect, open, test, verdict } from '../support/page.ts';
 
-test('the first sight is the invented child, the chart and what asks for attention', async ({
+test('the first sight is the invented child, the chart, what asks for attention and what does not', async ({
   page,
 }) => {
   await page.setViewportSize({ width: 1280, height: 720 });
@@ -11,6 +11,18 @@ test('the first sight is the invented child, the chart and what asks for attenti
   await expect(asking(page)).toHaveText(['Crossed extension', 'Asymmetrical tonic neck', 'Moro']);
   await expect(chart(page).locator('svg').first()).toBeInViewport();
   await expect(page.getByText('A reading of published ages, not a diagnosis.')).toBeInViewport();
+  const orders = page.getByRole('region', { name: 'Expected orders' });
+  await expect(orders).toContainText('in order');
+  await expect(orders).toContainText('between 16 March 2026 and 11 May 2026');
+  await page.getByText('10 fit this age').click();
+  await expect(verdict(page, 'plantar-grasp')).toBeVisible();
+  await page.getByText('1 not judged').click();
+  await expect(verdict(page, 'optical-righting')).toContainText('Not elicited while crying');
+  await verdict(page, 'moro').hover();
+  await expect(chart(page).getByText(/^Moro at 5 mo 1 wk corrected/)).toBeVisible();
+  await page.getByRole('combobox', { name: 'seen' }).selectOption({ label: '12 January 2026' });
+  await expect(page.getByText('5 wk 4 d corrected').first()).toBeVisible();
+  await expect(asking(page)).toHaveText(['Moro']);
 });
 
 test('a verdict opens to its reasons, counts, sources and handling', async ({ page }) => {
@@ -30,44 +42,11 @@ test('a verdict opens to its reasons, counts, sources and handling', async ({ pa
   await expect(page.locator('#source-zafeiriou-2004')).toBeInViewport();
 });
 
-test('what fits and what is not judged is gathered, and opens', async ({ page }) => {
-  await open(page, '#/');
-  await page.getByText('10 fit this age').click();
-  await expect(verdict(page, 'plantar-grasp')).toBeVisible();
-  await page.getByText('1 not judged').click();
-  await expect(verdict(page, 'optical-righting')).toContainText('Not elicited while crying');
-});
-
-test('the orders of this child are said in words', async ({ page }) => {
-  await open(page, '#/');
-  const orders = page.getByRole('region', { name: 'Expected orders' });
-  await expect(orders).toContainText('in order');
-  await expect(orders).toContainText('between 16 March 2026 and 11 May 2026');
-});
-
-test('another visit has its own verdicts', async ({ page }) => {
-  await open(page, '#/');
-  await page.getByRole('combobox', { name: 'seen' }).selectOption({ label: '12 January 2026' });
-  await expect(page.getByText('5 wk 4 d corrected').first()).toBeVisible();
-  await expect(asking(page)).toHaveText(['Moro']);
-});
-
 test('the plan groups what to test by position and dates what is open', async ({ page }) => {
   await open(page, '#/next');
   await expect(page.getByRole('heading', { name: 'On the back' })).toBeVisible();
   await expect(page.getByRole('heading', { name: 'Last, since it may upset' })).toBeVisible();
   await expect(page.getByText('every one from 4 September 2026')).toBeVisible();
-});
-
-test('pointing at a verdict lights its lane, and a finding on the chart opens its verdict', async ({
-  page,
-}) => {
-  await page.setViewportSize({ width: 1280, height: 720 });
-  await open(page, '#/');
-  await verdict(page, 'moro').hover();
-  await expect(chart(page).getByText(/^Moro at 5 mo 1 wk corrected/)).toBeVisible();
-  await verdict(page, 'moro').click();
-  await expect(page.locator('#ground-moro')).toBeVisible();
 });
 
 test('an address that changes while the page starts is gone to', async ({ page }) => {

@@ -41,17 +41,21 @@ test('a visit is entered and its verdict read with the keyboard alone', async ({
   await expect(page.locator('#ground-traction')).toBeVisible();
 });
 
-test('Ctrl+Z takes the last change back and Ctrl+Shift+Z makes it again', async ({ page }) => {
-  await open(page, '#/visits/3');
-  await page.getByRole('button', { name: 'Remove Moro reflex' }).click();
-  const row = page.getByRole('button', { name: 'Change Moro reflex' });
-  await expect(row).toBeHidden();
-  await page.keyboard.press('Control+z');
-  await expect(row).toBeVisible();
-  await expect(page.getByText('Undone: the visit is as before.')).toBeVisible();
-  await page.keyboard.press('Control+Shift+z');
-  await expect(row).toBeHidden();
-});
+test(
+  'Ctrl+Z takes the last change back and Ctrl+Shift+Z makes it again',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/visits/3');
+    await page.getByRole('button', { name: 'Remove Moro reflex' }).click();
+    const row = page.getByRole('button', { name: 'Change Moro reflex' });
+    await expect(row).toBeHidden();
+    await page.keyboard.press('Control+z');
+    await expect(row).toBeVisible();
+    await expect(page.getByText('Undone: the visit is as before.')).toBeVisible();
+    await page.keyboard.press('Control+Shift+z');
+    await expect(row).toBeHidden();
+  },
+);
 
 test('the age line moves by arrows and says its clocks', async ({ page }) => {
   await open(page, '#/');
@@ -60,7 +64,7 @@ test('the age line moves by arrows and says its clocks', async ({ page }) => {
   await expect(chart(page).getByText('12 May 2026')).toBeVisible();
 });
 
-test('the link past the navigation leads to the page', async ({ page }) => {
+test('the link past the navigation leads to the page', { tag: '@thorough' }, async ({ page }) => {
   await open(page, '#/about');
   await page.keyboard.press('Tab');
   await expect(page.getByRole('link', { name: 'Skip to the page' })).toBeFocused();

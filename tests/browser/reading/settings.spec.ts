@@ -50,41 +50,53 @@ test('the chart without a child has lanes, an order, milestones and a table', as
   await expect(page.getByRole('rowheader', { name: 'Moro' })).toBeVisible();
 });
 
-test('lanes can be only those that ask, those looked at, or all', async ({ page }) => {
-  await open(page, '#/');
-  const name = (reflex: string) => chart(page).getByText(reflex, { exact: true });
-  await expect(name('Plantar grasp')).toBeVisible();
-  await page.getByRole('button', { name: 'asking', exact: true }).click();
-  await expect(name('Plantar grasp')).toBeHidden();
-  await expect(name('Moro')).toBeVisible();
-  await page.getByRole('button', { name: 'all', exact: true }).click();
-  await expect(name('Babkin')).toBeVisible();
-});
+test(
+  'lanes can be only those that ask, those looked at, or all',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/');
+    const name = (reflex: string) => chart(page).getByText(reflex, { exact: true });
+    await expect(name('Plantar grasp')).toBeVisible();
+    await page.getByRole('button', { name: 'asking', exact: true }).click();
+    await expect(name('Plantar grasp')).toBeHidden();
+    await expect(name('Moro')).toBeVisible();
+    await page.getByRole('button', { name: 'all', exact: true }).click();
+    await expect(name('Babkin')).toBeVisible();
+  },
+);
 
-test('an address that leads nowhere is answered in words', async ({ page }) => {
-  await open(page, '#/nowhere/at-all');
-  await expect(page.getByRole('heading', { name: 'There is no such page.' })).toBeVisible();
-  await page.getByRole('link', { name: 'Back to the chart' }).click();
-  await expect(page.getByRole('heading', { name: 'Kestrel' })).toBeVisible();
-});
+test(
+  'an address that leads nowhere is answered in words',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/nowhere/at-all');
+    await expect(page.getByRole('heading', { name: 'There is no such page.' })).toBeVisible();
+    await page.getByRole('link', { name: 'Back to the chart' }).click();
+    await expect(page.getByRole('heading', { name: 'Kestrel' })).toBeVisible();
+  },
+);
 
-test('settings are undone and redone, by keys and by hand', async ({ page }) => {
-  await open(page, '#/settings');
-  const root = page.locator('html');
-  await expect(page.getByRole('button', { name: 'Undo' })).toBeDisabled();
-  await page.getByRole('radio', { name: 'dark' }).check();
-  await page.getByLabel('Up to months since birth').fill('3');
-  await page.getByLabel('Up to months since birth').press('Tab');
-  await page.getByRole('button', { name: 'As by custom' }).click();
-  await expect(page.getByLabel('Up to months since birth')).toHaveValue('24');
-  await page.keyboard.press('Control+z');
-  await expect(page.getByLabel('Up to months since birth')).toHaveValue('3');
-  await page.keyboard.press('Control+z');
-  await page.getByRole('button', { name: 'Undo' }).click();
-  await expect(root).toHaveAttribute('data-theme', 'system');
-  await expect(page.getByRole('radio', { name: 'as the machine' })).toBeChecked();
-  await page.getByRole('button', { name: 'Redo' }).click();
-  await expect(root).toHaveAttribute('data-theme', 'dark');
-  await page.reload();
-  await expect(root).toHaveAttribute('data-theme', 'dark');
-});
+test(
+  'settings are undone and redone, by keys and by hand',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/settings');
+    const root = page.locator('html');
+    await expect(page.getByRole('button', { name: 'Undo' })).toBeDisabled();
+    await page.getByRole('radio', { name: 'dark' }).check();
+    await page.getByLabel('Up to months since birth').fill('3');
+    await page.getByLabel('Up to months since birth').press('Tab');
+    await page.getByRole('button', { name: 'As by custom' }).click();
+    await expect(page.getByLabel('Up to months since birth')).toHaveValue('24');
+    await page.keyboard.press('Control+z');
+    await expect(page.getByLabel('Up to months since birth')).toHaveValue('3');
+    await page.keyboard.press('Control+z');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect(root).toHaveAttribute('data-theme', 'system');
+    await expect(page.getByRole('radio', { name: 'as the machine' })).toBeChecked();
+    await page.getByRole('button', { name: 'Redo' }).click();
+    await expect(root).toHaveAttribute('data-theme', 'dark');
+    await page.reload();
+    await expect(root).toHaveAttribute('data-theme', 'dark');
+  },
+);

@@ -19,6 +19,14 @@ export async function accessibilityFaults(
   { only, also }: AxeScope = {},
 ): Promise<string[]> {
   if (!(await page.evaluate(() => 'axe' in globalThis))) await page.evaluate(axe.source);
+  // a colour that is still on its way to another is neither of the two
+  await page.evaluate(async () => {
+    await new Promise(requestAnimationFrame);
+    const underWay = document
+      .getAnimations()
+      .filter(({ effect }) => effect?.getComputedTiming().endTime !== Infinity);
+    await Promise.allSettled(underWay.map(({ finished }) => finished));
+  });
   return page.evaluate(
     async ({ only, also }) => {
       const { axe } = globalThis as unknown as { axe: typeof import('axe-core') };

@@ -109,6 +109,21 @@ export async function addFinding(
   await page.getByRole('button', { name: 'Done' }).click();
 }
 
+/** Lets a clinic's sheet of findings fall on the page, as from a folder. */
+export async function dropSheet(page: Page, name: string, text: string): Promise<void> {
+  await open(page, '#/children');
+  const carried = await page.evaluateHandle(
+    ([called = '', content = '']) => {
+      const data = new DataTransfer();
+      data.items.add(new File([content], called, { type: 'text/csv' }));
+      return data;
+    },
+    [name, text],
+  );
+  await page.dispatchEvent('body', 'drop', { dataTransfer: carried });
+  await expect(page.getByRole('heading', { name: 'A sheet of findings' })).toBeVisible();
+}
+
 /** Opens the file of a child with a few findings, as it was saved elsewhere. */
 export async function openFew(page: Page, label: string, family?: object): Promise<void> {
   const finding = (side: string) => ({

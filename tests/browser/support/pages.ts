@@ -1,6 +1,6 @@
 /** Every page of Tidemark as it is tried: its address, and what is done there before it is looked at. */
 import type { Page } from '@playwright/test';
-import { expect, more, open, verdict } from './page.ts';
+import { dropSheet, expect, more, open, verdict } from './page.ts';
 
 /** A page in a state worth looking at. */
 export interface Scene {
@@ -76,6 +76,14 @@ const answered = (key: string) => async (page: Page) => {
   await page.keyboard.press(key);
   await expect(page.locator('main .right').first()).toBeVisible();
 };
+
+const SIDES = ['L', 'R', 'left', 'right'];
+const TESTED = ['Moro', 'ATNR', 'Galant', 'Rooting', 'Stepping', 'Palmar grasp', 'Plantar grasp'];
+/** A clinic's sheet of thirty columns. */
+const WIDE_SHEET = [
+  `Infant,Seen on,${TESTED.flatMap((name) => SIDES.map((side) => `${name} ${side}`)).join(',')}`,
+  `Kestrel,2026-05-13${',weak,+,,'.repeat(TESTED.length)}`,
+].join('\n');
 
 const SCENES: readonly Scene[] = [
   {
@@ -153,6 +161,14 @@ const SCENES: readonly Scene[] = [
       await more(page, 'Curlew');
       const filters = page.getByRole('button', { name: 'Filter and sort' });
       if (await filters.isVisible()) await filters.click();
+    },
+  },
+  {
+    name: 'a clinic’s sheet of thirty columns',
+    hash: '#/children',
+    act: async (page) => {
+      await dropSheet(page, 'wide.csv', WIDE_SHEET);
+      await expect(page.getByRole('button', { name: 'Add 7 findings' })).toBeVisible();
     },
   },
   {

@@ -10,30 +10,56 @@ export const textFaults = (page: Page): Promise<string[]> =>
       rect: DOMRect;
       floats: boolean;
     }
-    // what lies over the page on purpose
-    const floats = (element: Element): boolean => {
-      for (let at: Element | null = element; at; at = at.parentElement) {
-        const { position, zIndex } = getComputedStyle(at);
-        if (['fixed', 'sticky'].includes(position)) return true;
-        if (position === 'absolute' && zIndex !== 'auto') return true;
-      }
-      return false;
+    /** What is asked of an element again and again, found out once. */
+    const once = <T>(find: (element: Element) => T): ((element: Element) => T) => {
+      const found = new Map<Element, T>();
+      return (element) => {
+        if (!found.has(element)) found.set(element, find(element));
+        return found.get(element)!;
+      };
     };
+    // what lies over the page on purpose
+    const floats = once((element): boolean => {
+      const { position, zIndex } = getComputedStyle(element);
+      return (
+        ['fixed', 'sticky'].includes(position) ||
+        (position === 'absolute' && zIndex !== 'auto') ||
+        (element.parentElement !== null && floats(element.parentElement))
+      );
+    });
+    interface Frame {
+      rect: DOMRect;
+      scrolls: boolean;
+      cuts: boolean;
+    }
+    /** Whichever of the elements around this one, the body left out, scroll by themselves or cut off. */
+    const framesAround = once((element): readonly Frame[] => {
+      const at = element.parentElement;
+      if (!at) return [];
+      const { overflowX, overflowY } = getComputedStyle(at);
+      const scrolls = /auto|scroll/.test(overflowX + overflowY);
+      const cuts = /hidden|clip/.test(overflowX);
+      const own =
+        at !== document.body && (scrolls || cuts)
+          ? [{ rect: at.getBoundingClientRect(), scrolls, cuts }]
+          : [];
+      return [...own, ...framesAround(at)];
+    });
     /** What of a text is seen within the parts of the page that scroll by themselves. */
     const seen = (element: Element, rect: DOMRect): DOMRect => {
       let { left, top, right, bottom } = rect;
-      for (let at = element.parentElement; at && at !== document.body; at = at.parentElement) {
-        const { overflowX, overflowY } = getComputedStyle(at);
-        if (!/auto|scroll/.test(overflowX + overflowY)) continue;
-        const frame = at.getBoundingClientRect();
+      for (const { rect: frame, scrolls } of framesAround(element)) {
+        if (!scrolls) continue;
         [left, right] = [Math.max(left, frame.left), Math.min(right, frame.right)];
         [top, bottom] = [Math.max(top, frame.top), Math.min(bottom, frame.bottom)];
       }
       return new DOMRect(left, top, Math.max(0, right - left), Math.max(0, bottom - top));
     };
-    const isHidden = (element: Element): boolean =>
-      !element.checkVisibility({ opacityProperty: true, visibilityProperty: true }) ||
-      element.closest('.unseen, .skip, #svelte-announcer, option, title, desc') !== null;
+    const isHidden = once(
+      (element): boolean =>
+        !element.checkVisibility({ opacityProperty: true, visibilityProperty: true }) ||
+        element.closest('.unseen, .skip, #svelte-announcer, option, title, desc') !== null,
+    );
 
     const boxes: Box[] = [];
     const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
@@ -54,21 +80,22 @@ export const textFaults = (page: Page): Promise<string[]> =>
     for (const { words, rect, element } of boxes) {
       const said = `"${words.slice(0, 40)}"`;
       let scrolls = false;
-      for (let at = element.parentElement; at && !scrolls; at = at.parentElement) {
-        const { overflowX, overflowY } = getComputedStyle(at);
-        const frame = at.getBoundingClientRect();
-        scrolls = /auto|scroll/.test(overflowX + overflowY) && at !== document.body;
-        const cuts = /hidden|clip/.test(overflowX) && at !== document.body;
+      for (const { rect: frame, scrolls: doesScroll, cuts } of framesAround(element)) {
         if (cuts && (rect.left < frame.left - 1.5 || rect.right > frame.right + 1.5))
           faults.push(`${said} is cut off`);
+        scrolls = doesScroll;
+        if (scrolls) break;
       }
       if (!scrolls && (rect.left < -1 || rect.right > document.documentElement.clientWidth + 1))
         faults.push(`${said} leaves the page`);
     }
-    boxes.forEach((a, index) => {
-      for (const b of boxes.slice(index + 1)) {
-        if (a.floats || b.floats || a.element.contains(b.element) || b.element.contains(a.element))
-          continue;
+    // from top to bottom, so that what begins below a box need not be looked at
+    const fixed = boxes.filter((box) => !box.floats).sort((a, b) => a.rect.top - b.rect.top);
+    fixed.forEach((a, index) => {
+      for (let next = index + 1; next < fixed.length; next++) {
+        const b = fixed[next]!;
+        if (b.rect.top >= a.rect.bottom) break;
+        if (a.element.contains(b.element) || b.element.contains(a.element)) continue;
         const wide = Math.min(a.rect.right, b.rect.right) - Math.max(a.rect.left, b.rect.left);
         const high = Math.min(a.rect.bottom, b.rect.bottom) - Math.max(a.rect.top, b.rect.top);
         // a line's box is taller than its letters, so only a real overlap counts

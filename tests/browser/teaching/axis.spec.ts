@@ -50,7 +50,7 @@ test('by keyboard alone a band is placed, compared, and told in weeks', async ({
   await expect(part(page, 'moro', 'whole')).toHaveAttribute('aria-disabled', 'true');
 });
 
-test('a mouse drags the whole band and either end', async ({ page }) => {
+test('a mouse drags the whole band and either end', { tag: '@thorough' }, async ({ page }) => {
   await startle(page);
   const [begins, ends] = [part(page, 'moro', 'begins'), part(page, 'moro', 'ends')];
   const from = [await valueOf(begins), await valueOf(ends)] as const;
@@ -109,7 +109,7 @@ test('the sources’ own bands are no weeks off', async ({ page }) => {
   await expect(page.locator('.total')).toContainText('No band has been placed yet.');
 });
 
-test('another order holds the same reflexes', async ({ page }) => {
+test('another order holds the same reflexes', { tag: '@thorough' }, async ({ page }) => {
   await open(page, '#/axis');
   await page.getByLabel('Reflexes').selectOption('all');
   const ids = (): Promise<(string | null)[]> =>
@@ -165,15 +165,19 @@ test('a blank sheet and its solution are printed, each when it is asked for', as
   await expect(page.locator('[data-part="whole"]')).toHaveCount(lanes);
 });
 
-test('on paper every word can be read, and no control is there', async ({ page }) => {
-  await open(page, '#/axis');
-  await page.getByLabel('Reflexes').selectOption('all');
-  await page.getByRole('button', { name: 'Compare with the sources' }).click();
-  await page.setViewportSize({ width: 688, height: 1000 });
-  await page.emulateMedia({ media: 'print' });
-  await page.evaluate(() => window.dispatchEvent(new Event('beforeprint')));
-  await expect(page.getByText('The solution: each band')).toBeVisible();
-  await expect(page.getByRole('button')).toHaveCount(0);
-  expect(await sideways(page)).toBe(0);
-  expect(await textFaults(page)).toEqual([]);
-});
+test(
+  'on paper every word can be read, and no control is there',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/axis');
+    await page.getByLabel('Reflexes').selectOption('all');
+    await page.getByRole('button', { name: 'Compare with the sources' }).click();
+    await page.setViewportSize({ width: 688, height: 1000 });
+    await page.emulateMedia({ media: 'print' });
+    await page.evaluate(() => window.dispatchEvent(new Event('beforeprint')));
+    await expect(page.getByText('The solution: each band')).toBeVisible();
+    await expect(page.getByRole('button')).toHaveCount(0);
+    expect(await sideways(page)).toBe(0);
+    expect(await textFaults(page)).toEqual([]);
+  },
+);

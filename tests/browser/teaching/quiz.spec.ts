@@ -65,15 +65,19 @@ test('what was answered survives a reload, and what was missed is to be reviewed
   expect(right).toMatch(/^[1-4]$/);
 });
 
-test('the same address gives the same set, and another number another', async ({ page }) => {
-  await open(page, `#/quiz/paper/48213?count=8&difficulty=hard`);
-  const asked = await page.locator('.stem').allTextContents();
-  expect(asked).toHaveLength(16);
-  await page.reload();
-  await expect(page.locator('.stem')).toHaveText(asked);
-  await open(page, `#/quiz/paper/48214?count=8&difficulty=hard`);
-  expect(await page.locator('.stem').allTextContents()).not.toEqual(asked);
-});
+test(
+  'the same address gives the same set, and another number another',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, `#/quiz/paper/48213?count=8&difficulty=hard`);
+    const asked = await page.locator('.stem').allTextContents();
+    expect(asked).toHaveLength(16);
+    await page.reload();
+    await expect(page.locator('.stem')).toHaveText(asked);
+    await open(page, `#/quiz/paper/48214?count=8&difficulty=hard`);
+    expect(await page.locator('.stem').allTextContents()).not.toEqual(asked);
+  },
+);
 
 test('on a stage a key shows the answer and goes on, in letters large enough for a hall', async ({
   page,
@@ -108,20 +112,24 @@ test('on a stage a key shows the answer and goes on, in letters large enough for
   await expect(stem(page)).toHaveText(first ?? '');
 });
 
-test('the figure gives no name away, and is played by keyboard', async ({ page }) => {
-  await open(page, '#/quiz?seed=9&count=3&difficulty=hard&kinds=name');
-  const names = await page.locator('main ol button .words').allTextContents();
-  const label =
-    (await page.locator('main svg[role="img"]').first().getAttribute('aria-label')) ?? '';
-  expect(label).toMatch(/^At rest: an infant/);
-  await page.getByRole('button', { name: 'Response', exact: true }).focus();
-  await page.keyboard.press('Enter');
-  const shown = page.getByRole('img', { name: /^The response:/ });
-  await expect(shown).toBeVisible();
-  for (const name of names) await expect(shown).not.toHaveAccessibleName(new RegExp(name, 'i'));
-  // Enter on a control of the figure did not answer
-  await expect(page.getByText('Question 1 of 3')).toBeVisible();
-});
+test(
+  'the figure gives no name away, and is played by keyboard',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/quiz?seed=9&count=3&difficulty=hard&kinds=name');
+    const names = await page.locator('main ol button .words').allTextContents();
+    const label =
+      (await page.locator('main svg[role="img"]').first().getAttribute('aria-label')) ?? '';
+    expect(label).toMatch(/^At rest: an infant/);
+    await page.getByRole('button', { name: 'Response', exact: true }).focus();
+    await page.keyboard.press('Enter');
+    const shown = page.getByRole('img', { name: /^The response:/ });
+    await expect(shown).toBeVisible();
+    for (const name of names) await expect(shown).not.toHaveAccessibleName(new RegExp(name, 'i'));
+    // Enter on a control of the figure did not answer
+    await expect(page.getByText('Question 1 of 3')).toBeVisible();
+  },
+);
 
 test('on paper the key stands on a page of its own, and both carry the number of the set', async ({
   page,
@@ -139,16 +147,20 @@ test('on paper the key stands on a page of its own, and both carry the number of
   expect(pdf.match(/\/Type\s*\/Page\b/g)?.length).toBeGreaterThanOrEqual(2);
 });
 
-test('what is typed wrongly is said, and nothing is begun by it', async ({ page }) => {
-  await open(page, '#/quiz');
-  await page.getByLabel('How many').fill('1000');
-  await expect(page.getByText('Write a whole number from 1 to 60.')).toBeVisible();
-  await page.getByLabel('How many').fill('4');
-  await page.getByLabel('Number of the set').fill('77');
-  await page.getByRole('checkbox', { name: 'Reckoning ages' }).check();
-  await expect(page.getByRole('checkbox', { name: 'Everything' })).not.toBeChecked();
-  await page.getByRole('link', { name: 'Begin' }).click();
-  await expect(page).toHaveURL(/seed=77&count=4&difficulty=medium&kinds=arithmetic$/);
-  await expect(page.getByText('Question 1 of 4')).toBeVisible();
-  await expect(stem(page)).toContainText(/^Born on/);
-});
+test(
+  'what is typed wrongly is said, and nothing is begun by it',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/quiz');
+    await page.getByLabel('How many').fill('1000');
+    await expect(page.getByText('Write a whole number from 1 to 60.')).toBeVisible();
+    await page.getByLabel('How many').fill('4');
+    await page.getByLabel('Number of the set').fill('77');
+    await page.getByRole('checkbox', { name: 'Reckoning ages' }).check();
+    await expect(page.getByRole('checkbox', { name: 'Everything' })).not.toBeChecked();
+    await page.getByRole('link', { name: 'Begin' }).click();
+    await expect(page).toHaveURL(/seed=77&count=4&difficulty=medium&kinds=arithmetic$/);
+    await expect(page.getByText('Question 1 of 4')).toBeVisible();
+    await expect(stem(page)).toContainText(/^Born on/);
+  },
+);

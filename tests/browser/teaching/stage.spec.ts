@@ -97,64 +97,76 @@ test('the keys of a presenter’s remote go through a talk', async ({ page }) =>
   await expect(caption(page)).toHaveText('Startle: the Moro reflex fades by about half a year');
 });
 
-test('B makes the screen black, and the step is the same after it', async ({ page }) => {
-  await open(page, '#/stage/tables?step=3');
-  await page.keyboard.press('b');
-  await expect(page.locator('.black')).toBeVisible();
-  const [width, height] = await page
-    .locator('.black')
-    .evaluate((node) => [node.clientWidth, node.clientHeight]);
-  expect([width, height]).toEqual([1280, 720]);
-  await expect(page.locator('.black')).toHaveCSS('background-color', 'rgb(0, 0, 0)');
-  await page.keyboard.press('.');
-  await expect(page.locator('.black')).toHaveCount(0);
-  await expect(place(page)).toHaveText('3 of 7');
-});
+test(
+  'B makes the screen black, and the step is the same after it',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/stage/tables?step=3');
+    await page.keyboard.press('b');
+    await expect(page.locator('.black')).toBeVisible();
+    const [width, height] = await page
+      .locator('.black')
+      .evaluate((node) => [node.clientWidth, node.clientHeight]);
+    expect([width, height]).toEqual([1280, 720]);
+    await expect(page.locator('.black')).toHaveCSS('background-color', 'rgb(0, 0, 0)');
+    await page.keyboard.press('.');
+    await expect(page.locator('.black')).toHaveCount(0);
+    await expect(place(page)).toHaveText('3 of 7');
+  },
+);
 
-test('lanes are zoomed into and left without losing the step', async ({ page }) => {
-  await page.emulateMedia({ reducedMotion: 'reduce' });
-  await open(page, '#/stage/first-year?step=9');
-  const lanes = page.locator('.hall [data-lane]');
-  await expect(lanes).toHaveCount(8);
-  const size = () =>
-    lanes
-      .first()
-      .locator('text')
-      .evaluate((n) => n.getBoundingClientRect().height);
-  const before = await size();
-  await page.keyboard.press('+');
-  await expect(lanes).toHaveCount(3);
-  expect(await size()).toBeGreaterThan(before);
-  await expect(page.getByText('lanes 1 to 3 of 8')).toBeVisible();
-  await page.keyboard.press('ArrowDown');
-  await expect(page.getByText('lanes 2 to 4 of 8')).toBeVisible();
-  await page.keyboard.press('-');
-  await expect(lanes).toHaveCount(8);
-  await lanes.filter({ hasText: 'Moro' }).click();
-  await expect(lanes).toHaveCount(1);
-  await page.keyboard.press('Escape');
-  await expect(lanes).toHaveCount(8);
-  await expect(place(page)).toHaveText('9 of 9');
-});
+test(
+  'lanes are zoomed into and left without losing the step',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await page.emulateMedia({ reducedMotion: 'reduce' });
+    await open(page, '#/stage/first-year?step=9');
+    const lanes = page.locator('.hall [data-lane]');
+    await expect(lanes).toHaveCount(8);
+    const size = () =>
+      lanes
+        .first()
+        .locator('text')
+        .evaluate((n) => n.getBoundingClientRect().height);
+    const before = await size();
+    await page.keyboard.press('+');
+    await expect(lanes).toHaveCount(3);
+    expect(await size()).toBeGreaterThan(before);
+    await expect(page.getByText('lanes 1 to 3 of 8')).toBeVisible();
+    await page.keyboard.press('ArrowDown');
+    await expect(page.getByText('lanes 2 to 4 of 8')).toBeVisible();
+    await page.keyboard.press('-');
+    await expect(lanes).toHaveCount(8);
+    await lanes.filter({ hasText: 'Moro' }).click();
+    await expect(lanes).toHaveCount(1);
+    await page.keyboard.press('Escape');
+    await expect(lanes).toHaveCount(8);
+    await expect(place(page)).toHaveText('9 of 9');
+  },
+);
 
-test('the pointer, the keys and dark are called by their keys', async ({ page }) => {
-  await open(page, '#/stage/protective?step=1');
-  await page.keyboard.press('p');
-  await page.mouse.move(400, 300);
-  const box = (await page.locator('.pointer').boundingBox())!;
-  expect(box.x + box.width / 2).toBeCloseTo(400, 0);
-  expect(box.height).toBeGreaterThan(720 / 15);
-  await page.keyboard.press('?');
-  await expect(page.getByRole('dialog', { name: 'Keys' })).toContainText('speaker’s window');
-  await page.keyboard.press('PageDown');
-  await page.keyboard.press('Escape');
-  await expect(page.getByRole('dialog')).toHaveCount(0);
-  await expect(place(page)).toHaveText('1 of 8');
-  const paper = () => page.locator('.hall').evaluate((n) => getComputedStyle(n).backgroundColor);
-  const before = await paper();
-  await page.keyboard.press('d');
-  expect(await paper()).not.toBe(before);
-});
+test(
+  'the pointer, the keys and dark are called by their keys',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/stage/protective?step=1');
+    await page.keyboard.press('p');
+    await page.mouse.move(400, 300);
+    const box = (await page.locator('.pointer').boundingBox())!;
+    expect(box.x + box.width / 2).toBeCloseTo(400, 0);
+    expect(box.height).toBeGreaterThan(720 / 15);
+    await page.keyboard.press('?');
+    await expect(page.getByRole('dialog', { name: 'Keys' })).toContainText('speaker’s window');
+    await page.keyboard.press('PageDown');
+    await page.keyboard.press('Escape');
+    await expect(page.getByRole('dialog')).toHaveCount(0);
+    await expect(place(page)).toHaveText('1 of 8');
+    const paper = () => page.locator('.hall').evaluate((n) => getComputedStyle(n).backgroundColor);
+    const before = await paper();
+    await page.keyboard.press('d');
+    expect(await paper()).not.toBe(before);
+  },
+);
 
 test('the speaker’s window is in step both ways, with the note and what comes next', async ({
   page,
@@ -233,99 +245,117 @@ const overhangPx = (page: Page): Promise<number> =>
     return bottom('[data-moving]') - bottom('.room');
   });
 
-for (const size of [
-  { width: 1280, height: 720 },
-  { width: 1920, height: 1080 },
-])
-  test(`every letter is read from the back, ${size.width} wide`, async ({ page }) => {
-    await page.emulateMedia({ reducedMotion: 'reduce', colorScheme: 'light' });
-    await page.setViewportSize(size);
-    let looked = 0;
-    for (const talk of TALKS) {
-      await page.goto('about:blank'); // so that nothing of the talk before is measured
-      await open(page, `#/stage/${talk}?step=1`);
-      const steps = Number((await place(page).textContent())!.split(' of ')[1]);
-      for (let step = 1; step <= steps; step += 1) {
-        await expect(place(page)).toHaveText(`${step} of ${steps}`);
-        await expect(page.locator('.hall [data-lane]').first()).toBeVisible();
-        const at = `${talk} ${step}`;
-        // what stands beside the chart takes its room a frame later, and the chart follows
-        await expect.poll(() => textFaults(page), { message: at }).toEqual([]);
-        await expect.poll(() => overhangPx(page), { message: at }).toBeLessThanOrEqual(1);
-        const light = await letters(page);
-        expect(light.length, at).toBeGreaterThan(8);
-        const small = light.filter((letter) => letter.capitalPx < size.height / 40);
-        expect(
-          small.map(({ words, capitalPx }) => `${words} ${capitalPx}`),
-          at,
-        ).toEqual([]);
-        await page.emulateMedia({ colorScheme: 'dark' });
-        const all = [...light, ...(await letters(page))];
-        await page.emulateMedia({ colorScheme: 'light' });
-        expect(
-          all.filter(({ contrast }) => contrast < 7).map(({ words }) => words),
-          at,
-        ).toEqual([]);
-        looked += all.length;
-        await page.keyboard.press('PageDown');
+/** How a talk is shown: the longest, and the one of tables, are looked at each time. */
+const HALLS = [
+  { size: { width: 1920, height: 1080 }, talks: ['tables', 'reading-a-child'] },
+  { size: { width: 1280, height: 720 }, talks: TALKS },
+  { size: { width: 1920, height: 1080 }, talks: TALKS },
+] as const;
+
+for (const { size, talks } of HALLS)
+  test(
+    `every letter of ${talks.length} talks is read from the back, ${size.width} wide`,
+    { tag: talks === TALKS ? '@thorough' : [] },
+    async ({ page }) => {
+      await page.emulateMedia({ reducedMotion: 'reduce', colorScheme: 'light' });
+      await page.setViewportSize(size);
+      let looked = 0;
+      for (const talk of talks) {
+        await page.goto('about:blank'); // so that nothing of the talk before is measured
+        await open(page, `#/stage/${talk}?step=1`);
+        const steps = Number((await place(page).textContent())!.split(' of ')[1]);
+        for (let step = 1; step <= steps; step += 1) {
+          await expect(place(page)).toHaveText(`${step} of ${steps}`);
+          await expect(page.locator('.hall [data-lane]').first()).toBeVisible();
+          const at = `${talk} ${step}`;
+          // what stands beside the chart takes its room a frame later, and the chart follows
+          await expect.poll(() => textFaults(page), { message: at }).toEqual([]);
+          await expect.poll(() => overhangPx(page), { message: at }).toBeLessThanOrEqual(1);
+          const light = await letters(page);
+          expect(light.length, at).toBeGreaterThan(8);
+          const small = light.filter((letter) => letter.capitalPx < size.height / 40);
+          expect(
+            small.map(({ words, capitalPx }) => `${words} ${capitalPx}`),
+            at,
+          ).toEqual([]);
+          await page.emulateMedia({ colorScheme: 'dark' });
+          const all = [...light, ...(await letters(page))];
+          await page.emulateMedia({ colorScheme: 'light' });
+          expect(
+            all.filter(({ contrast }) => contrast < 7).map(({ words }) => words),
+            at,
+          ).toEqual([]);
+          looked += all.length;
+          await page.keyboard.press('PageDown');
+        }
       }
-    }
-    expect(looked).toBeGreaterThan(TALKS.length * 20);
-  });
+      expect(looked).toBeGreaterThan(talks.length * 20);
+    },
+  );
 
-test('a talk that is not there says so, and a step beyond the end is the last', async ({
-  page,
-}) => {
-  await open(page, '#/stage/nothing');
-  await expect(page.getByText('There is no such talk here.')).toBeVisible();
-  await openAnew(page, '#/stage/tables?step=99');
-  await expect(place(page)).toHaveText('7 of 7');
-  await openAnew(page, '#/stage/tables?step=soon');
-  await expect(place(page)).toHaveText('1 of 7');
-});
+test(
+  'a talk that is not there says so, and a step beyond the end is the last',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/stage/nothing');
+    await expect(page.getByText('There is no such talk here.')).toBeVisible();
+    await openAnew(page, '#/stage/tables?step=99');
+    await expect(place(page)).toHaveText('7 of 7');
+    await openAnew(page, '#/stage/tables?step=soon');
+    await expect(place(page)).toHaveText('1 of 7');
+  },
+);
 
-test('the whole screen is taken and given back by F, and left with the talk', async ({ page }) => {
-  await open(page, '#/stage/protective?step=2');
-  const isFull = () => page.evaluate(() => document.fullscreenElement !== null);
-  await page.keyboard.press('f');
-  await expect.poll(isFull).toBe(true);
-  await page.keyboard.press('PageDown');
-  await expect(place(page)).toHaveText('3 of 8');
-  await page.keyboard.press('f');
-  await expect.poll(isFull).toBe(false);
-  await expect(place(page)).toHaveText('3 of 8');
-  await page.keyboard.press('f');
-  await expect.poll(isFull).toBe(true);
-  await page.evaluate(() => {
-    location.hash = '#/talks';
-  });
-  await expect(page.getByRole('heading', { name: 'Talks', level: 1 })).toBeVisible();
-});
+test(
+  'the whole screen is taken and given back by F, and left with the talk',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/stage/protective?step=2');
+    const isFull = () => page.evaluate(() => document.fullscreenElement !== null);
+    await page.keyboard.press('f');
+    await expect.poll(isFull).toBe(true);
+    await page.keyboard.press('PageDown');
+    await expect(place(page)).toHaveText('3 of 8');
+    await page.keyboard.press('f');
+    await expect.poll(isFull).toBe(false);
+    await expect(place(page)).toHaveText('3 of 8');
+    await page.keyboard.press('f');
+    await expect.poll(isFull).toBe(true);
+    await page.evaluate(() => {
+      location.hash = '#/talks';
+    });
+    await expect(page.getByRole('heading', { name: 'Talks', level: 1 })).toBeVisible();
+  },
+);
 
-test('sleep is held off while the stage is seen, and no longer', async ({ page }) => {
-  await page.addInitScript(() => {
-    const held: string[] = [];
-    Object.assign(window, { held });
-    const request = (kind: string) => {
-      held.push(kind);
-      return Promise.resolve({ release: () => Promise.resolve(void held.pop()) });
-    };
-    Object.defineProperty(navigator, 'wakeLock', { value: { request } });
-  });
-  const held = () => page.evaluate(() => (window as unknown as { held: string[] }).held.length);
-  await open(page, '#/talks');
-  expect(await held()).toBe(0);
-  await page.evaluate(() => {
-    location.hash = '#/stage/protective?step=1';
-  });
-  await expect(place(page)).toHaveText('1 of 8');
-  await expect.poll(held).toBe(1);
-  await page.keyboard.press('Escape');
-  await expect(page.locator('.hall')).toHaveCount(0);
-  await expect.poll(held).toBe(0);
-});
+test(
+  'sleep is held off while the stage is seen, and no longer',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await page.addInitScript(() => {
+      const held: string[] = [];
+      Object.assign(window, { held });
+      const request = (kind: string) => {
+        held.push(kind);
+        return Promise.resolve({ release: () => Promise.resolve(void held.pop()) });
+      };
+      Object.defineProperty(navigator, 'wakeLock', { value: { request } });
+    });
+    const held = () => page.evaluate(() => (window as unknown as { held: string[] }).held.length);
+    await open(page, '#/talks');
+    expect(await held()).toBe(0);
+    await page.evaluate(() => {
+      location.hash = '#/stage/protective?step=1';
+    });
+    await expect(place(page)).toHaveText('1 of 8');
+    await expect.poll(held).toBe(1);
+    await page.keyboard.press('Escape');
+    await expect(page.locator('.hall')).toHaveCount(0);
+    await expect.poll(held).toBe(0);
+  },
+);
 
-test('M moves the figure of a step', async ({ page }) => {
+test('M moves the figure of a step', { tag: '@thorough' }, async ({ page }) => {
   await open(page, '#/stage/first-year?step=5');
   const drawn = () => page.locator('.side .player > svg').innerHTML();
   await page.locator('.side .player > svg').waitFor();

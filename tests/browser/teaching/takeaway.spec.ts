@@ -87,27 +87,31 @@ const PARTS = [
 ] as const;
 
 for (const { what, hash, name, part } of PARTS)
-  test(`${what}, saved, is by itself what it was on the page`, async ({ page }) => {
-    // so high that nothing is scrolled and no axis lies over the lanes
-    await page.setViewportSize({ width: 1280, height: 2400 });
-    await open(page, hash);
-    await openPanel(page, name);
-    await panel(page).getByLabel('With title, legend and sources').uncheck();
-    const path = await pathOf(await save(page));
-    expectSelfContained(await readFile(path, 'utf8'));
-    await panel(page).getByRole('button', { name: 'Close' }).click();
-    await expect(panel(page)).toBeHidden();
-    const file = await alone(page, path);
-    const seen = await asSeen(page, page.locator(part));
-    expect(difference(seen, file)).toBeLessThan(TOLERANCE);
-    // and there is something on it: against bare paper far more differs
-    await page.locator(part).evaluate((element: HTMLElement) => {
-      element.style.opacity = '0';
-    });
-    expect(difference(await asSeen(page, page.locator(part)), file)).toBeGreaterThan(
-      10 * TOLERANCE,
-    );
-  });
+  test(
+    `${what}, saved, is by itself what it was on the page`,
+    { tag: hash === '#/' ? [] : '@thorough' },
+    async ({ page }) => {
+      // so high that nothing is scrolled and no axis lies over the lanes
+      await page.setViewportSize({ width: 1280, height: 2400 });
+      await open(page, hash);
+      await openPanel(page, name);
+      await panel(page).getByLabel('With title, legend and sources').uncheck();
+      const path = await pathOf(await save(page));
+      expectSelfContained(await readFile(path, 'utf8'));
+      await panel(page).getByRole('button', { name: 'Close' }).click();
+      await expect(panel(page)).toBeHidden();
+      const file = await alone(page, path);
+      const seen = await asSeen(page, page.locator(part));
+      expect(difference(seen, file)).toBeLessThan(TOLERANCE);
+      // and there is something on it: against bare paper far more differs
+      await page.locator(part).evaluate((element: HTMLElement) => {
+        element.style.opacity = '0';
+      });
+      expect(difference(await asSeen(page, page.locator(part)), file)).toBeGreaterThan(
+        10 * TOLERANCE,
+      );
+    },
+  );
 
 test('the child’s chart has its title, its legend and its sources with it', async ({ page }) => {
   await open(page, '#/');
@@ -179,38 +183,44 @@ test('it is put on the clipboard, as a picture and as text', async ({ page, cont
 });
 
 for (const colorScheme of ['light', 'dark'] as const)
-  test(`on a phone it is reached by keys and left to where it was called, ${colorScheme}`, async ({
-    page,
-  }) => {
-    await page.emulateMedia({ colorScheme });
-    await page.setViewportSize({ width: 390, height: 844 });
-    await open(page, '#/chart');
-    await page.getByRole('button', { name: /^Take away/ }).focus();
-    await page.keyboard.press('Enter');
-    await panel(page).locator('img').waitFor();
-    await expect(
-      panel(page).getByLabel(`for ${colorScheme} ground`, { exact: true }),
-    ).toBeChecked();
-    await page.keyboard.press('Escape');
-    await expect(page.getByRole('button', { name: /^Take away/ })).toBeFocused();
-  });
+  test(
+    `on a phone it is reached by keys and left to where it was called, ${colorScheme}`,
+    { tag: '@thorough' },
+    async ({ page }) => {
+      await page.emulateMedia({ colorScheme });
+      await page.setViewportSize({ width: 390, height: 844 });
+      await open(page, '#/chart');
+      await page.getByRole('button', { name: /^Take away/ }).focus();
+      await page.keyboard.press('Enter');
+      await panel(page).locator('img').waitFor();
+      await expect(
+        panel(page).getByLabel(`for ${colorScheme} ground`, { exact: true }),
+      ).toBeChecked();
+      await page.keyboard.press('Escape');
+      await expect(page.getByRole('button', { name: /^Take away/ })).toBeFocused();
+    },
+  );
 
-test('a question is taken with its choices, and its answer with the chart', async ({ page }) => {
-  await open(page, '#/quiz?seed=5&count=6&difficulty=medium&kinds=phase.verdict');
-  const asked = (await page.locator('h1').textContent())!;
-  const choices = await page.locator('main ol button .words').allTextContents();
-  await openPanel(page, /^Take away/);
-  const question = await readFile(await pathOf(await save(page)), 'utf8');
-  expectSelfContained(question);
-  for (const words of [asked, ...choices])
-    for (const word of words.split(/\s+/)) expect(question).toContain(word);
-  expect(question).toMatch(/After: [^<]+/);
-  await panel(page).getByRole('button', { name: 'Close' }).click();
-  await page.keyboard.press('1');
-  await page.locator('.why [data-block], .why svg').first().waitFor();
-  await openPanel(page, /^Take away: .+\?$/);
-  const answer = await readFile(await pathOf(await save(page)), 'utf8');
-  expectSelfContained(answer);
-  expect(answer).toMatch(/After: [^<]+/);
-  expect(answer.match(/<path/g)!.length).toBeGreaterThan(3);
-});
+test(
+  'a question is taken with its choices, and its answer with the chart',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/quiz?seed=5&count=6&difficulty=medium&kinds=phase.verdict');
+    const asked = (await page.locator('h1').textContent())!;
+    const choices = await page.locator('main ol button .words').allTextContents();
+    await openPanel(page, /^Take away/);
+    const question = await readFile(await pathOf(await save(page)), 'utf8');
+    expectSelfContained(question);
+    for (const words of [asked, ...choices])
+      for (const word of words.split(/\s+/)) expect(question).toContain(word);
+    expect(question).toMatch(/After: [^<]+/);
+    await panel(page).getByRole('button', { name: 'Close' }).click();
+    await page.keyboard.press('1');
+    await page.locator('.why [data-block], .why svg').first().waitFor();
+    await openPanel(page, /^Take away: .+\?$/);
+    const answer = await readFile(await pathOf(await save(page)), 'utf8');
+    expectSelfContained(answer);
+    expect(answer).toMatch(/After: [^<]+/);
+    expect(answer.match(/<path/g)!.length).toBeGreaterThan(3);
+  },
+);

@@ -72,40 +72,48 @@ test('steps are moved by keys, by buttons and by dragging, and each is undone', 
   await expect(steps(page).nth(1)).toBeFocused();
 });
 
-test('the present view is kept, in a step, as a new one, and from the chart', async ({ page }) => {
-  await makeOwn(page);
-  const line = page.getByRole('slider');
-  const before = await line.getAttribute('aria-valuenow');
-  await line.focus();
-  await page.keyboard.press('ArrowRight');
-  const moved = await line.getAttribute('aria-valuenow');
-  expect(moved).not.toBe(before);
-  await page.getByRole('button', { name: 'Keep this view as a new step' }).click();
-  await expect(steps(page)).toHaveCount(9);
-  await expect(page.getByText('Kept as step 2.')).toBeVisible();
-  await expect(line).toHaveAttribute('aria-valuenow', moved!);
-  await steps(page).first().click();
-  await expect(line).toHaveAttribute('aria-valuenow', before!);
-  await open(page, '#/chart');
-  await page.getByLabel('Keep this view as a step of').selectOption('Look-alikes (your own)');
-  await page.getByRole('button', { name: 'Keep', exact: true }).click();
-  await page.getByRole('link', { name: 'Open the talk' }).click();
-  await expect(steps(page)).toHaveCount(10);
-});
+test(
+  'the present view is kept, in a step, as a new one, and from the chart',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await makeOwn(page);
+    const line = page.getByRole('slider');
+    const before = await line.getAttribute('aria-valuenow');
+    await line.focus();
+    await page.keyboard.press('ArrowRight');
+    const moved = await line.getAttribute('aria-valuenow');
+    expect(moved).not.toBe(before);
+    await page.getByRole('button', { name: 'Keep this view as a new step' }).click();
+    await expect(steps(page)).toHaveCount(9);
+    await expect(page.getByText('Kept as step 2.')).toBeVisible();
+    await expect(line).toHaveAttribute('aria-valuenow', moved!);
+    await steps(page).first().click();
+    await expect(line).toHaveAttribute('aria-valuenow', before!);
+    await open(page, '#/chart');
+    await page.getByLabel('Keep this view as a step of').selectOption('Look-alikes (your own)');
+    await page.getByRole('button', { name: 'Keep', exact: true }).click();
+    await page.getByRole('link', { name: 'Open the talk' }).click();
+    await expect(steps(page)).toHaveCount(10);
+  },
+);
 
-test('lanes, sources, figure, order and child of a step are chosen', async ({ page }) => {
-  await open(page, '#/talks');
-  await page.getByRole('button', { name: 'Begin an empty talk' }).click();
-  await page.getByText('Lanes: 3 lanes').click();
-  await page.getByRole('checkbox', { name: 'Landau' }).check();
-  await expect(page.getByText('Lanes: 4 lanes')).toBeVisible();
-  await page.getByLabel('Figure').selectOption('Moro');
-  await page.getByLabel('Child').selectOption('Kestrel (invented): up to visit 2');
-  await page.getByRole('link', { name: 'Start' }).click();
-  await expect(page.locator('.hall [data-lane]')).toHaveCount(4);
-  await expect(page.locator('footer')).toContainText('Kestrel, invented');
-  await expect(page.getByRole('button', { name: 'Play' })).toBeVisible();
-});
+test(
+  'lanes, sources, figure, order and child of a step are chosen',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/talks');
+    await page.getByRole('button', { name: 'Begin an empty talk' }).click();
+    await page.getByText('Lanes: 3 lanes').click();
+    await page.getByRole('checkbox', { name: 'Landau' }).check();
+    await expect(page.getByText('Lanes: 4 lanes')).toBeVisible();
+    await page.getByLabel('Figure').selectOption('Moro');
+    await page.getByLabel('Child').selectOption('Kestrel (invented): up to visit 2');
+    await page.getByRole('link', { name: 'Start' }).click();
+    await expect(page.locator('.hall [data-lane]')).toHaveCount(4);
+    await expect(page.locator('footer')).toContainText('Kestrel, invented');
+    await expect(page.getByRole('button', { name: 'Play' })).toBeVisible();
+  },
+);
 
 test('it is saved as a file, removed, taken back, and opened again', async ({ page }) => {
   await makeOwn(page);
@@ -150,36 +158,42 @@ test('a file that is not a talk is refused in a sentence, and nothing is lost', 
   await expect(page.locator('section[aria-labelledby="own"] li')).toHaveCount(1);
 });
 
-test('a talk naming what is not at hand opens, says what, and is given without it', async ({
-  page,
-}) => {
-  await makeOwn(page);
-  const saving = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save as file' }).click();
-  const text = await readFile(await (await saving).path(), 'utf8');
-  await open(page, '#/talks');
-  await openFile(
-    page,
-    text.replace('"acoustic-startle"', '"own-kneejerk"').replace('"(your own)"', '""'),
-  );
-  await expect(page.getByText('Not at hand here: reflexes “own-kneejerk”.')).toBeVisible();
-  await page.getByRole('link', { name: 'Start: Look-alikes (your own)' }).last().click();
-  await expect(page.locator('.hall [data-lane]')).toHaveCount(5);
-});
+test(
+  'a talk naming what is not at hand opens, says what, and is given without it',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await makeOwn(page);
+    const saving = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save as file' }).click();
+    const text = await readFile(await (await saving).path(), 'utf8');
+    await open(page, '#/talks');
+    await openFile(
+      page,
+      text.replace('"acoustic-startle"', '"own-kneejerk"').replace('"(your own)"', '""'),
+    );
+    await expect(page.getByText('Not at hand here: reflexes “own-kneejerk”.')).toBeVisible();
+    await page.getByRole('link', { name: 'Start: Look-alikes (your own)' }).last().click();
+    await expect(page.locator('.hall [data-lane]')).toHaveCount(5);
+  },
+);
 
-test('text that could not be opened again is said and not kept', async ({ page }) => {
-  await makeOwn(page);
-  const before = await page.getByLabel('Caption').inputValue();
-  await page.getByLabel('Caption').fill('<b onclick=alert(1)>bold</b>');
-  await expect(page.getByText('Caption: holds markup or script')).toBeVisible();
-  await page.reload();
-  await expect(page.getByLabel('Caption')).toHaveValue(before);
-});
+test(
+  'text that could not be opened again is said and not kept',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await makeOwn(page);
+    const before = await page.getByLabel('Caption').inputValue();
+    await page.getByLabel('Caption').fill('<b onclick=alert(1)>bold</b>');
+    await expect(page.getByText('Caption: holds markup or script')).toBeVisible();
+    await page.reload();
+    await expect(page.getByLabel('Caption')).toHaveValue(before);
+  },
+);
 
 test.describe('without a network', () => {
   test.use({ serviceWorkers: 'allow' });
 
-  test('talks open', async ({ page, context }) => {
+  test('talks open', { tag: '@thorough' }, async ({ page, context }) => {
     await open(page, '#/');
     await workerAnswers(page);
     await page.reload();

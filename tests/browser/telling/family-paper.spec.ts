@@ -107,30 +107,32 @@ const fullness = (page: Page): Promise<Omit<Fullness, 'label' | 'about'>> =>
 const LANGUAGES = ['English', 'Español'] as const;
 
 for (const language of LANGUAGES)
-  test(`in ${language} a visit and the course of each child take two sheets, and the fullest are so printed`, async ({
-    page,
-  }) => {
-    await addChildren(page);
-    const all: Fullness[] = [];
-    for (const label of CHILDREN) {
-      await openChild(page, label);
-      for (const about of ABOUT) {
+  test(
+    `in ${language} a visit and the course of each child take two sheets, and the fullest are so printed`,
+    { tag: language === 'Español' ? [] : '@thorough' },
+    async ({ page }) => {
+      await addChildren(page);
+      const all: Fullness[] = [];
+      for (const label of CHILDREN) {
+        await openChild(page, label);
+        for (const about of ABOUT) {
+          await open(page, `#/family${about}`);
+          await speak(page, language);
+          expect(await saidSheets(page), `${label}${about}`).toBeLessThanOrEqual(2);
+          all.push({ label, about, ...(await fullness(page)) });
+        }
+      }
+      expect(all).toHaveLength(CHILDREN.length * ABOUT.length);
+      const [longest] = all.toSorted((a, b) => b.letters - a.letters);
+      const [tightest] = all.toSorted((a, b) => a.figure - b.figure);
+      for (const { label, about } of new Set([longest!, tightest!])) {
+        await openChild(page, label);
         await open(page, `#/family${about}`);
         await speak(page, language);
-        expect(await saidSheets(page), `${label}${about}`).toBeLessThanOrEqual(2);
-        all.push({ label, about, ...(await fullness(page)) });
+        expect(await faultsOnPaper(page), `${label}${about}`).toEqual([]);
       }
-    }
-    expect(all).toHaveLength(CHILDREN.length * ABOUT.length);
-    const [longest] = all.toSorted((a, b) => b.letters - a.letters);
-    const [tightest] = all.toSorted((a, b) => a.figure - b.figure);
-    for (const { label, about } of new Set([longest!, tightest!])) {
-      await openChild(page, label);
-      await open(page, `#/family${about}`);
-      await speak(page, language);
-      expect(await faultsOnPaper(page), `${label}${about}`).toEqual([]);
-    }
-  });
+    },
+  );
 
 for (const label of CHILDREN)
   test(
@@ -155,22 +157,24 @@ const boxes = (page: Page) =>
   page.getByRole('group', { name: 'What it tells of' }).getByRole('checkbox');
 
 for (const label of ['Curlew', 'Kestrel', 'Turnstone'])
-  test(`${label} with six told of keeps a figure for each and fits on two pages`, async ({
-    page,
-  }) => {
-    await addChildren(page);
-    await openChild(page, label);
-    for (const box of await boxes(page).all())
-      if ((await boxes(page).and(page.locator(':checked')).count()) < 6) await box.check();
-    await expect(page.locator('.paper .item')).toHaveCount(6);
-    for (const language of ['English', 'Español'] as const) {
-      await speak(page, language);
-      expect(await faultsOnPaper(page)).toEqual([]);
-      await page.emulateMedia({ media: 'print' });
-      await expect(page.locator('.sheet .figure svg:visible')).toHaveCount(6);
-      await page.emulateMedia({ media: null });
-    }
-  });
+  test(
+    `${label} with six told of keeps a figure for each and fits on two pages`,
+    { tag: '@thorough' },
+    async ({ page }) => {
+      await addChildren(page);
+      await openChild(page, label);
+      for (const box of await boxes(page).all())
+        if ((await boxes(page).and(page.locator(':checked')).count()) < 6) await box.check();
+      await expect(page.locator('.paper .item')).toHaveCount(6);
+      for (const language of ['English', 'Español'] as const) {
+        await speak(page, language);
+        expect(await faultsOnPaper(page)).toEqual([]);
+        await page.emulateMedia({ media: 'print' });
+        await expect(page.locator('.sheet .figure svg:visible')).toHaveCount(6);
+        await page.emulateMedia({ media: null });
+      }
+    },
+  );
 
 test('words that take more than two sheets are said to, before they are printed', async ({
   page,
@@ -187,14 +191,18 @@ test('words that take more than two sheets are said to, before they are printed'
   expect(await readPdf(await page.pdf({ format: 'Letter' }))).toHaveLength(3);
 });
 
-test('what is still being written is printed as it reads', async ({ page }) => {
-  await open(page, '#/family?visit=3');
-  const pace = page.locator('[data-key="help.pace"]');
-  await pace.fill('Ring Rowan on Mondays.');
-  const pages = await readPdf(await page.pdf({ format: 'A4' }));
-  const printed = pages.flatMap(({ letters }) => letters.map(({ text }) => text)).join(' ');
-  expect(printed).toContain('Ring Rowan on Mondays.*');
-});
+test(
+  'what is still being written is printed as it reads',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/family?visit=3');
+    const pace = page.locator('[data-key="help.pace"]');
+    await pace.fill('Ring Rowan on Mondays.');
+    const pages = await readPdf(await page.pdf({ format: 'A4' }));
+    const printed = pages.flatMap(({ letters }) => letters.map(({ text }) => text)).join(' ');
+    expect(printed).toContain('Ring Rowan on Mondays.*');
+  },
+);
 
 /** How the sheet is laid out. Runs in the page. */
 function laid() {
@@ -208,40 +216,42 @@ function laid() {
   };
 }
 
-test('printed at once after a change, it is laid out as when it is left to settle', async ({
-  page,
-}) => {
-  await page.addInitScript(`globalThis.printed = () => {
+test(
+  'printed at once after a change, it is laid out as when it is left to settle',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await page.addInitScript(`globalThis.printed = () => {
     window.dispatchEvent(new Event('beforeprint'));
     return (${laid.toString()})();
   }`);
-  await open(page, '#/family?visit=3');
-  await expect(page.getByText('Printed, it takes two sheets')).toBeVisible();
-  const settled = async () => {
-    await page.evaluate(() => new Promise(requestAnimationFrame));
-    return page.evaluate(laid);
-  };
-  const english = await settled();
+    await open(page, '#/family?visit=3');
+    await expect(page.getByText('Printed, it takes two sheets')).toBeVisible();
+    const settled = async () => {
+      await page.evaluate(() => new Promise(requestAnimationFrame));
+      return page.evaluate(laid);
+    };
+    const english = await settled();
 
-  // the change and the print in one go, so that nothing settles between them
-  const spanish = await page
-    .getByRole('radio', { name: 'Español' })
-    .evaluate((radio: HTMLInputElement) => {
-      radio.click();
-      return (globalThis as unknown as { printed: () => unknown }).printed();
-    });
-  expect(spanish).not.toEqual(english);
-  expect(spanish).toEqual(await settled());
+    // the change and the print in one go, so that nothing settles between them
+    const spanish = await page
+      .getByRole('radio', { name: 'Español' })
+      .evaluate((radio: HTMLInputElement) => {
+        radio.click();
+        return (globalThis as unknown as { printed: () => unknown }).printed();
+      });
+    expect(spanish).not.toEqual(english);
+    expect(spanish).toEqual(await settled());
 
-  const long = await page
-    .locator('.paper [data-key="help.pace"]')
-    .evaluate((sentence: HTMLElement) => {
-      sentence.focus();
-      sentence.textContent = 'Lo hablamos con calma en la consulta. '.repeat(12).trim();
-      sentence.dispatchEvent(new InputEvent('input', { bubbles: true }));
-      return (globalThis as unknown as { printed: () => unknown }).printed();
-    });
-  expect(long).not.toEqual(spanish);
-  expect(long).toEqual(await settled());
-  expect((await settled()).figures).toBe(4);
-});
+    const long = await page
+      .locator('.paper [data-key="help.pace"]')
+      .evaluate((sentence: HTMLElement) => {
+        sentence.focus();
+        sentence.textContent = 'Lo hablamos con calma en la consulta. '.repeat(12).trim();
+        sentence.dispatchEvent(new InputEvent('input', { bubbles: true }));
+        return (globalThis as unknown as { printed: () => unknown }).printed();
+      });
+    expect(long).not.toEqual(spanish);
+    expect(long).toEqual(await settled());
+    expect((await settled()).figures).toBe(4);
+  },
+);

@@ -75,36 +75,48 @@ test('encrypted, it opens elsewhere and here, with a sentence on a wrong passphr
   await expect(listed(page)).toHaveText(['Kestrel']);
 });
 
-test('a damaged encrypted file is a sentence, and nothing has changed', async ({ page }) => {
-  await open(page, '#/children');
-  await openFile(page, 'x.age', Buffer.from('age-encryption.org/v1\n-> scrypt a 17\nb\n--- c\nd'));
-  await page.getByLabel('Passphrase of the file').fill(PASSPHRASE);
-  await page.getByRole('button', { name: 'Open the file' }).click();
-  await expect(page.getByText(/the file is damaged/)).toBeVisible();
-  await page.keyboard.press('Escape');
-  await expect(listed(page)).toHaveText(['Kestrel']);
-});
+test(
+  'a damaged encrypted file is a sentence, and nothing has changed',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/children');
+    await openFile(
+      page,
+      'x.age',
+      Buffer.from('age-encryption.org/v1\n-> scrypt a 17\nb\n--- c\nd'),
+    );
+    await page.getByLabel('Passphrase of the file').fill(PASSPHRASE);
+    await page.getByRole('button', { name: 'Open the file' }).click();
+    await expect(page.getByText(/the file is damaged/)).toBeVisible();
+    await page.keyboard.press('Escape');
+    await expect(listed(page)).toHaveText(['Kestrel']);
+  },
+);
 
-test('a backup can be encrypted, and comes back with its passphrase', async ({ page }) => {
-  await open(page, '#/keeping');
-  await page.getByLabel(/Encrypt the backup/).check();
-  await page.getByLabel('Passphrase of the file').fill(PASSPHRASE);
-  await page.getByLabel('The same again').fill(PASSPHRASE);
-  const saving = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save a backup' }).click();
-  const download = await saving;
-  expect(download.suggestedFilename()).toMatch(/\.age$/);
-  const bytes = await readFile(await download.path());
-  expect(bytes.includes('Kestrel')).toBe(false);
-  expect(readAge(bytes, PASSPHRASE)).toContain('Kestrel');
-  await page.locator('input[type=file]').first().setInputFiles({
-    name: 'backup.age',
-    mimeType: 'application/octet-stream',
-    buffer: bytes,
-  });
-  const ask = page.getByRole('dialog');
-  await ask.getByLabel('Passphrase of the file').fill(PASSPHRASE);
-  await ask.getByRole('button', { name: 'Open the file' }).click();
-  await expect(ask).toHaveCount(0);
-  await expect(page.getByText('0 new, 0 changed, 1 the same.')).toBeVisible();
-});
+test(
+  'a backup can be encrypted, and comes back with its passphrase',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/keeping');
+    await page.getByLabel(/Encrypt the backup/).check();
+    await page.getByLabel('Passphrase of the file').fill(PASSPHRASE);
+    await page.getByLabel('The same again').fill(PASSPHRASE);
+    const saving = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save a backup' }).click();
+    const download = await saving;
+    expect(download.suggestedFilename()).toMatch(/\.age$/);
+    const bytes = await readFile(await download.path());
+    expect(bytes.includes('Kestrel')).toBe(false);
+    expect(readAge(bytes, PASSPHRASE)).toContain('Kestrel');
+    await page.locator('input[type=file]').first().setInputFiles({
+      name: 'backup.age',
+      mimeType: 'application/octet-stream',
+      buffer: bytes,
+    });
+    const ask = page.getByRole('dialog');
+    await ask.getByLabel('Passphrase of the file').fill(PASSPHRASE);
+    await ask.getByRole('button', { name: 'Open the file' }).click();
+    await expect(ask).toHaveCount(0);
+    await expect(page.getByText('0 new, 0 changed, 1 the same.')).toBeVisible();
+  },
+);

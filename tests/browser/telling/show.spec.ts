@@ -43,52 +43,58 @@ test('one idea at a time, by keys, by hand and by a swipe, and back without a me
 test.describe('with a finger', () => {
   test.use({ hasTouch: true });
 
-  test('a swipe goes on and back, a stroke down does not', async ({ page }) => {
-    await open(page, '#/show');
-    const stroke = (from: number, to: number, down = 0) =>
-      page.locator('.show .slide').evaluate(
-        (node, { from, to, down }) => {
-          const at = (type: string, clientX: number, clientY: number) =>
-            node.dispatchEvent(
-              new PointerEvent(type, { clientX, clientY, pointerType: 'touch', bubbles: true }),
-            );
-          at('pointerdown', from, 300);
-          at('pointerup', to, 300 + down);
-        },
-        { from, to, down },
-      );
-    await stroke(600, 300);
-    await expect(place(page)).toHaveText(/^2 of /);
-    await stroke(300, 380, 300);
-    await expect(place(page)).toHaveText(/^2 of /);
-    await stroke(300, 600);
-    await expect(place(page)).toHaveText(/^1 of /);
-  });
+  test(
+    'a swipe goes on and back, a stroke down does not',
+    { tag: '@thorough' },
+    async ({ page }) => {
+      await open(page, '#/show');
+      const stroke = (from: number, to: number, down = 0) =>
+        page.locator('.show .slide').evaluate(
+          (node, { from, to, down }) => {
+            const at = (type: string, clientX: number, clientY: number) =>
+              node.dispatchEvent(
+                new PointerEvent(type, { clientX, clientY, pointerType: 'touch', bubbles: true }),
+              );
+            at('pointerdown', from, 300);
+            at('pointerup', to, 300 + down);
+          },
+          { from, to, down },
+        );
+      await stroke(600, 300);
+      await expect(place(page)).toHaveText(/^2 of /);
+      await stroke(300, 380, 300);
+      await expect(place(page)).toHaveText(/^2 of /);
+      await stroke(300, 600);
+      await expect(place(page)).toHaveText(/^1 of /);
+    },
+  );
 });
 
-test('the figure moves until it is held; the chart has words for ticks and no source', async ({
-  page,
-}) => {
-  await open(page, '#/show');
-  await reach(page, /Moro/);
-  const drawn = () => page.locator('.moving > svg').innerHTML();
-  const before = await drawn();
-  await expect.poll(drawn).not.toBe(before);
-  await page.getByRole('button', { name: 'Hold it still' }).click();
-  await expect(page.getByRole('button', { name: 'Show it move' })).toBeVisible();
-  await page.keyboard.press('End');
-  await reach(page, /picture so far/i);
-  const chart = page.locator('.bands');
-  await expect(chart.locator('text').first()).toBeVisible();
-  const words = await chart.locator('text').allTextContents();
-  expect(words).toContain('due date');
-  expect(words.join(' ')).toMatch(/\d+ months/);
-  expect(words.join(' ')).not.toMatch(/20\d\d|et al|w\d?d/);
-  const bands = await chart.locator('.name').count();
-  expect(bands).toBeGreaterThanOrEqual(3);
-  expect(bands).toBeLessThanOrEqual(6);
-  await expect(page.locator('.show ul.unseen li')).toHaveCount(bands);
-});
+test(
+  'the figure moves until it is held; the chart has words for ticks and no source',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/show');
+    await reach(page, /Moro/);
+    const drawn = () => page.locator('.moving > svg').innerHTML();
+    const before = await drawn();
+    await expect.poll(drawn).not.toBe(before);
+    await page.getByRole('button', { name: 'Hold it still' }).click();
+    await expect(page.getByRole('button', { name: 'Show it move' })).toBeVisible();
+    await page.keyboard.press('End');
+    await reach(page, /picture so far/i);
+    const chart = page.locator('.bands');
+    await expect(chart.locator('text').first()).toBeVisible();
+    const words = await chart.locator('text').allTextContents();
+    expect(words).toContain('due date');
+    expect(words.join(' ')).toMatch(/\d+ months/);
+    expect(words.join(' ')).not.toMatch(/20\d\d|et al|w\d?d/);
+    const bands = await chart.locator('.name').count();
+    expect(bands).toBeGreaterThanOrEqual(3);
+    expect(bands).toBeLessThanOrEqual(6);
+    await expect(page.locator('.show ul.unseen li')).toHaveCount(bands);
+  },
+);
 
 test('on a phone it says how far one has come, and the emergency number needs no scrolling', async ({
   page,
@@ -133,13 +139,17 @@ test('no word of a verdict and nothing red on any slide', async ({ page }) => {
   }
 });
 
-test('under reduced motion the moments stand side by side', async ({ page }) => {
-  await page.emulateMedia({ reducedMotion: 'reduce' });
-  await open(page, '#/show');
-  await reach(page, /Moro/);
-  expect(await page.locator('.stills svg').count()).toBeGreaterThanOrEqual(3);
-  await expect(page.getByRole('button', { name: 'Hold it still' })).toHaveCount(0);
-});
+test(
+  'under reduced motion the moments stand side by side',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await page.emulateMedia({ reducedMotion: 'reduce' });
+    await open(page, '#/show');
+    await reach(page, /Moro/);
+    expect(await page.locator('.stills svg').count()).toBeGreaterThanOrEqual(3);
+    await expect(page.getByRole('button', { name: 'Hold it still' })).toHaveCount(0);
+  },
+);
 
 /** Voices and what they say, in the place of the browser's own. */
 const speak = (page: Page, voices: readonly { lang: string; localService: boolean }[]) =>
@@ -181,15 +191,19 @@ test('it is read aloud by a voice of this machine, and quiet when one goes on', 
   await expect(page.getByRole('button', { name: 'Read aloud' })).toBeVisible();
 });
 
-test('where there is no such voice, or only one elsewhere, none is offered', async ({ page }) => {
-  await speak(page, [
-    { lang: 'en-GB', localService: false },
-    { lang: 'es-ES', localService: true },
-  ]);
-  await open(page, '#/show');
-  await expect(next(page)).toBeVisible();
-  await expect(page.getByRole('button', { name: 'Read aloud' })).toHaveCount(0);
-});
+test(
+  'where there is no such voice, or only one elsewhere, none is offered',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await speak(page, [
+      { lang: 'en-GB', localService: false },
+      { lang: 'es-ES', localService: true },
+    ]);
+    await open(page, '#/show');
+    await expect(next(page)).toBeVisible();
+    await expect(page.getByRole('button', { name: 'Read aloud' })).toHaveCount(0);
+  },
+);
 
 test('in Spanish all of it is Spanish, and marked so', async ({ page }) => {
   await openFew(page, 'Heron', { language: 'es', calledName: 'Luz' });
@@ -225,14 +239,18 @@ for (const size of [
   { width: 640, height: 360 }, // 1280 by 720 at 200 %
   { width: 320, height: 640 },
 ])
-  test(`nothing is cut, ${size.width} wide`, async ({ page }) => {
-    await page.emulateMedia({ reducedMotion: 'reduce' });
-    await page.setViewportSize(size);
-    await eachSlide(page, async () => {
-      expect(await sideways(page)).toBe(0);
-      await expect.poll(() => textFaults(page)).toEqual([]); // the chart knows its room a frame later
-    });
-  });
+  test(
+    `nothing is cut, ${size.width} wide`,
+    { tag: [1280, 320].includes(size.width) ? [] : '@thorough' },
+    async ({ page }) => {
+      await page.emulateMedia({ reducedMotion: 'reduce' });
+      await page.setViewportSize(size);
+      await eachSlide(page, async () => {
+        expect(await sideways(page)).toBe(0);
+        await expect.poll(() => textFaults(page)).toEqual([]); // the chart knows its room a frame later
+      });
+    },
+  );
 
 test('no fault of access, and none of contrast in the dark', async ({ page }) => {
   await page.emulateMedia({ reducedMotion: 'reduce' });
