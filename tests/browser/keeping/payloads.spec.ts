@@ -293,6 +293,7 @@ for (const [way, enter] of Object.entries(WAYS)) {
     test.slow(); // every payload comes in, is taken, and is looked for on page after page
     const signs = await watched(page, [baseURL!]);
     for (const payload of PAYLOADS) {
+      await openAnew(page, '#/about'); // what was said of the one before is gone
       const isShown = await enter(page, [payload]);
       if (PLAIN.includes(payload)) expect(isShown, payload).toBe(true);
       expect(await alive(page), payload).toEqual([]);
