@@ -80,6 +80,49 @@ export const CITATIONS: Readonly<Record<string, Citation>> = {
     licence: 'not open',
     note: 'Abstract read. 42 healthy newborns within 5 days of birth: limbs straighter on the face side, trunk convex to the face side, more often than chance.',
   },
+  'liederman-coryell-1981': {
+    citation:
+      'Liederman J, Coryell J. Right-hand preference facilitated by rightward turning biases during infancy. Developmental Psychobiology 14(5):439-450. (1981)',
+    authors: 'Liederman J, Coryell J',
+    title: 'Right-hand preference facilitated by rightward turning biases during infancy',
+    container: 'Developmental Psychobiology 14(5):439-450',
+    doi: '10.1002/dev.420140506',
+    url: 'https://scilit.com/publications/30bf43453df933ffc33c9aa86d92f53b',
+    licence: 'not open',
+    note: 'Abstract read. 20 infants filmed with the head turned by themselves and by an examiner, to 30 and 70 degrees, to each side. Their age (4 to 10 weeks) was read in the abstract of another paper on 20 infants with the same design, Factors influencing the asymmetrical tonic neck reflex in normal infants; that they are the same infants is an inference.',
+  },
+  'zametkin-1979': {
+    citation:
+      'Zametkin AJ, Stevens JR, Pittman R. Ontogeny of spontaneous blinking and of habituation of the blink reflex. Annals of Neurology 5(5):453-457. (1979)',
+    authors: 'Zametkin AJ, Stevens JR, Pittman R',
+    title: 'Ontogeny of spontaneous blinking and of habituation of the blink reflex',
+    container: 'Annals of Neurology 5(5):453-457',
+    doi: '10.1002/ana.410050509',
+    url: 'https://scilit.com/publications/370295bc71e057cd8396931aa10592d2',
+    licence: 'not open',
+    note: 'Abstract read. Taps between the brows in 164 infants and children from 2 days to 18 years; mean number of taps until the blink stopped 2.7 (SD 1.2) at 0-2 months, 13.3 (SD 5.6) at 3-4 years. Authors from memory.',
+  },
+  'sekulic-2009': {
+    citation:
+      'Sekulic S, et al. Decreased expression of the righting reflex and locomotor movements in breech-presenting newborns in the first days of life. Early Human Development 85(4):263-266. (2009)',
+    authors: 'Sekulic S, et al.',
+    title:
+      'Decreased expression of the righting reflex and locomotor movements in breech-presenting newborns in the first days of life',
+    container: 'Early Human Development 85(4):263-266',
+    doi: '10.1016/j.earlhumdev.2008.11.001',
+    url: 'https://pubmed.ncbi.nlm.nih.gov/19028029',
+    licence: 'not open',
+    note: 'Abstract read. 50 term newborns from breech and 87 from head presentation, healthy, all born by planned caesarean section, examined on days 2 and 4; scores, no shares. First author from memory.',
+  },
+  'richter-1934': {
+    citation:
+      'Richter CP. The grasp reflex of the new-born infant. American Journal of Diseases of Children 48(2):327-332. (1934)',
+    authors: 'Richter CP',
+    title: 'The grasp reflex of the new-born infant',
+    container: 'American Journal of Diseases of Children 48(2):327-332',
+    licence: 'not stated',
+    note: 'Opening read: what it says of presence it takes from earlier studies. Journal, volume, pages and year from memory; the studies it cites are of 1931 and 1933.',
+  },
   'futagi-suzuki-1999': {
     citation:
       'Futagi Y, Suzuki Y, Goto M. Clinical significance of plantar grasp response in infants. Pediatric Neurology 20(2):111-115. (1999)',

@@ -6,6 +6,10 @@ import { source as stumm2008 } from './sources/stumm-2008.ts';
 import { source as miller2003 } from './sources/miller-2003.ts';
 import { source as coryellCardinali1979 } from './sources/coryell-cardinali-1979.ts';
 import { source as clopton2000 } from './sources/clopton-2000.ts';
+import { source as liedermanCoryell1981 } from './sources/liederman-coryell-1981.ts';
+import { source as zametkin1979 } from './sources/zametkin-1979.ts';
+import { source as sekulic2009 } from './sources/sekulic-2009.ts';
+import { source as richter1934 } from './sources/richter-1934.ts';
 import { source as futagiSuzuki1999 } from './sources/futagi-suzuki-1999.ts';
 import { source as olhweiler2005 } from './sources/olhweiler-2005.ts';
 import { source as sohn2011 } from './sources/sohn-2011.ts';
@@ -123,6 +127,10 @@ export const SOURCES: readonly SourceData[] = [
   miller2003,
   coryellCardinali1979,
   clopton2000,
+  liedermanCoryell1981,
+  zametkin1979,
+  sekulic2009,
+  richter1934,
   futagiSuzuki1999,
   olhweiler2005,
   sohn2011,
