@@ -4,7 +4,8 @@ import { REFLEXES } from './reflexes.ts';
 import { SEQUENCES } from './sequences.ts';
 import { SOURCES } from './sources.ts';
 import { checkAtlas } from './check.ts';
-import type { AtlasParts, Claim, Count, Milestone, Reflex, Sequence, SourceData } from './types.ts';
+import type { Count } from './count.ts';
+import type { AtlasParts, Claim, Milestone, Reflex, Sequence, SourceData } from './types.ts';
 
 /** A claim with the source that makes it. */
 export interface SourcedClaim extends Claim {

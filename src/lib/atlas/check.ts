@@ -1,7 +1,8 @@
 /** What must be true of the atlas. Run on load and in tests; each fault is a line that names it. */
 import { fromMonths, fromGestationWeeks } from '../age/axis.ts';
 import { isByTerm, printedDay, printedSpan } from './printed.ts';
-import type { AtlasParts, Claim, Count, Kind, Printed, SourceData, Station } from './types.ts';
+import type { Count } from './count.ts';
+import type { AtlasParts, Claim, Kind, Printed, SourceData, Station } from './types.ts';
 
 const EARLIEST_APPEARANCE = fromGestationWeeks(8);
 const LATEST_PRIMITIVE_APPEARANCE = fromMonths(12);
@@ -54,6 +55,14 @@ function countFaults(count: Count): string[] {
     faults.push('the share is no percentage');
   if (count.low !== null && count.high !== null && count.low > count.high)
     faults.push('the ages run backwards');
+  if (
+    count.hits !== undefined &&
+    !(count.hits >= 0 && count.hits <= (count.of?.number ?? count.n ?? -1))
+  )
+    faults.push('more were counted than there were');
+  if (!/^[a-z0-9]+(-[a-z0-9]+)*$/.test(count.measureId)) faults.push('the measure has no key');
+  if (count.complementary && count.answer === 'other')
+    faults.push('no answer of an examination, so it has no other one');
   if ((count.unit === 'milestone') !== (count.low === null))
     faults.push('an age is missing or belongs to no age');
   return faults;

@@ -117,6 +117,40 @@ import { source as hoffman2008 } from './sources/hoffman-2008.ts';
 import { source as cdc2022 } from './sources/cdc-2022.ts';
 import { source as newcombe1998 } from './sources/newcombe-1998.ts';
 import { source as prechtl1977 } from './sources/prechtl-1977.ts';
+import { source as kumhar2002 } from './sources/kumhar-2002.ts';
+import { source as gupta2003 } from './sources/gupta-2003.ts';
+import { source as ohlweiler2002 } from './sources/ohlweiler-2002.ts';
+import { source as kuhlman1988 } from './sources/kuhlman-1988.ts';
+import { source as hepper1994 } from './sources/hepper-1994.ts';
+import { source as vanheteren2001 } from './sources/vanheteren-2001.ts';
+import { source as smith1991 } from './sources/smith-1991.ts';
+import { source as lawrence1953 } from './sources/lawrence-1953.ts';
+import { source as flanagan2012 } from './sources/flanagan-2012.ts';
+import { source as bradshaw2023 } from './sources/bradshaw-2023.ts';
+import { source as pineda2016 } from './sources/pineda-2016.ts';
+import { source as russell2019 } from './sources/russell-2019.ts';
+import { source as hickey2021 } from './sources/hickey-2021.ts';
+import { source as serra2025 } from './sources/serra-2025.ts';
+import { source as zafeiriou1998 } from './sources/zafeiriou-1998.ts';
+import { source as hamer2016 } from './sources/hamer-2016.ts';
+import { source as ellenberg1981 } from './sources/ellenberg-1981.ts';
+import { source as nelson1979 } from './sources/nelson-1979.ts';
+import { source as harris1987 } from './sources/harris-1987.ts';
+import { source as hamer2018 } from './sources/hamer-2018.ts';
+import { source as sarinoglu1996 } from './sources/sarinoglu-1996.ts';
+import { source as hay2018 } from './sources/hay-2018.ts';
+import { source as straathof2020 } from './sources/straathof-2020.ts';
+import { source as boere2001 } from './sources/boere-2001.ts';
+import { source as vanvlimmeren2008 } from './sources/vanvlimmeren-2008.ts';
+import { source as tan1999 } from './sources/tan-1999.ts';
+import { source as harris1984 } from './sources/harris-1984.ts';
+import { source as stuberg1989 } from './sources/stuberg-1989.ts';
+import { source as pavageau2020 } from './sources/pavageau-2020.ts';
+import { source as alves2018 } from './sources/alves-2018.ts';
+import { source as gagnon2012 } from './sources/gagnon-2012.ts';
+import { source as cameron2006 } from './sources/cameron-2006.ts';
+import { source as ling1970 } from './sources/ling-1970.ts';
+import { source as xu2011 } from './sources/xu-2011.ts';
 import type { SourceData } from './types.ts';
 
 export const SOURCES: readonly SourceData[] = [
@@ -238,4 +272,38 @@ export const SOURCES: readonly SourceData[] = [
   cdc2022,
   newcombe1998,
   prechtl1977,
+  kumhar2002,
+  gupta2003,
+  ohlweiler2002,
+  kuhlman1988,
+  hepper1994,
+  vanheteren2001,
+  smith1991,
+  lawrence1953,
+  flanagan2012,
+  bradshaw2023,
+  pineda2016,
+  russell2019,
+  hickey2021,
+  serra2025,
+  zafeiriou1998,
+  hamer2016,
+  ellenberg1981,
+  nelson1979,
+  harris1987,
+  hamer2018,
+  sarinoglu1996,
+  hay2018,
+  straathof2020,
+  boere2001,
+  vanvlimmeren2008,
+  tan1999,
+  harris1984,
+  stuberg1989,
+  pavageau2020,
+  alves2018,
+  gagnon2012,
+  cameron2006,
+  ling1970,
+  xu2011,
 ];

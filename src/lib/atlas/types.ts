@@ -1,4 +1,5 @@
 /** What is known: reflexes, sources, their claims, limb patterns, milestones and sequences. */
+import type { Count } from './count.ts';
 
 /** Where a source stands: the kind is always shown, since sources are of unequal weight. */
 export type Tier =
@@ -51,28 +52,6 @@ export interface Claim {
   correction?: string;
 }
 
-export type CountUnit = 'wkPMA' | 'mo' | 'milestone';
-
-/** A count in real infants. Rows with different measures must never be pooled. */
-export interface Count {
-  /** A reflex id, or `any-reflex`. */
-  reflex: string;
-  asPrinted: string;
-  unit: CountUnit;
-  low: number | null;
-  high: number | null;
-  /** Whether ages were corrected for prematurity; undefined where the unit leaves no doubt. */
-  corrected?: boolean;
-  n: number | null;
-  /** Share in per cent; null = a statement about the group without a share. */
-  percent: number | null;
-  qualifier: '=' | '~' | '<' | '>' | '';
-  measure: string;
-  population: string;
-  basis: Basis;
-  note?: string;
-}
-
 /** A source with everything it says: its claims, and its counts of real infants. */
 export interface SourceData {
   id: string;
@@ -92,6 +71,7 @@ export interface Citation {
   title?: string;
   container?: string;
   doi?: string;
+  pmid?: string;
   pmcid?: string;
   url?: string;
   licence?: string;

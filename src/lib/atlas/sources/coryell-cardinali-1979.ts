@@ -26,6 +26,7 @@ export const source: SourceData = {
   counts: [
     {
       reflex: 'atnr',
+      role: 'context',
       asPrinted: '1-12 weeks',
       unit: 'mo',
       low: 0.23,
@@ -35,6 +36,10 @@ export const source: SourceData = {
       percent: null,
       qualifier: '',
       measure: 'observed at every visit, group level',
+      measureId: 'spontaneous-posture',
+      answer: 'other',
+      complementary: false,
+      healthy: true,
       population: 'healthy term infants',
       basis: 'read',
       note: 'Spontaneous posture; arm part greatest at 6 weeks, leg part longest at 1 week.',

@@ -22,6 +22,7 @@ export const source: SourceData = {
   counts: [
     {
       reflex: 'plantar-grasp',
+      role: 'count',
       asPrinted: 'within the first 6 months',
       unit: 'mo',
       low: 0,
@@ -31,6 +32,10 @@ export const source: SourceData = {
       percent: 100,
       qualifier: '=',
       measure: 'present at some examination',
+      measureId: 'present-at-some-examination',
+      answer: 'other',
+      complementary: false,
+      healthy: true,
       population: 'healthy control infants',
       basis: 'read',
     },

@@ -10,6 +10,7 @@ export const source: SourceData = {
   counts: [
     {
       reflex: 'equilibrium-sitting',
+      role: 'context',
       asPrinted: '1-5 months',
       unit: 'mo',
       low: 1,
@@ -19,6 +20,10 @@ export const source: SourceData = {
       percent: null,
       qualifier: '',
       measure: 'muscle response in the right direction to a moving seat, group level',
+      measureId: 'muscle-recording',
+      answer: 'other',
+      complementary: false,
+      healthy: true,
       population: 'healthy term infants, eight per month',
       basis: 'read',
       note: 'Direction-specific at every age; fewer muscles took part at 3 months.',

@@ -10,6 +10,7 @@ export const source: SourceData = {
   counts: [
     {
       reflex: 'atnr',
+      role: 'context',
       asPrinted: '3-8 days',
       unit: 'mo',
       low: 0.1,
@@ -19,6 +20,10 @@ export const source: SourceData = {
       percent: null,
       qualifier: '',
       measure: 'arm and leg posture after a spontaneous head turn, group level',
+      measureId: 'spontaneous-posture',
+      answer: 'other',
+      complementary: false,
+      healthy: false,
       population: 'term newborns, 15 of them small for age',
       basis: 'read',
       note: 'Printed as rare; no share in the abstract.',

@@ -26,6 +26,7 @@ export const source: SourceData = {
   counts: [
     {
       reflex: 'flexor-withdrawal',
+      role: 'count',
       asPrinted: 'first 72 hours, born at 22-26 wk',
       unit: 'wkPMA',
       low: 22,
@@ -34,6 +35,10 @@ export const source: SourceData = {
       percent: 100,
       qualifier: '~',
       measure: 'present, low threshold',
+      measureId: 'present',
+      answer: 'elicited',
+      complementary: true,
+      healthy: false,
       population: 'extremely preterm infants',
       basis: 'read',
       note: 'Printed for the group.',

@@ -26,6 +26,7 @@ export const source: SourceData = {
   counts: [
     {
       reflex: 'protective-downward',
+      role: 'context',
       asPrinted: '1-3 months',
       unit: 'mo',
       low: 1,
@@ -35,6 +36,10 @@ export const source: SourceData = {
       percent: null,
       qualifier: '',
       measure: 'leg extensor burst before floor contact, group level',
+      measureId: 'muscle-recording',
+      answer: 'other',
+      complementary: false,
+      healthy: true,
       population: 'healthy infants',
       basis: 'read',
       note: 'Not seen in the first month.',

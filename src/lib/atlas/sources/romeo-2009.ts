@@ -27,6 +27,7 @@ export const source: SourceData = {
   counts: [
     {
       reflex: 'protective-forward',
+      role: 'count',
       asPrinted: 'by 12 months',
       unit: 'mo',
       low: 12,
@@ -36,6 +37,10 @@ export const source: SourceData = {
       percent: 21,
       qualifier: '=',
       measure: 'incomplete response only',
+      measureId: 'incomplete-only',
+      answer: 'other',
+      complementary: false,
+      healthy: true,
       population: 'near-term infants',
       basis: 'read',
     },

@@ -26,6 +26,7 @@ export const source: SourceData = {
   counts: [
     {
       reflex: 'labyrinthine-righting',
+      role: 'count',
       asPrinted: 'when rolling first began',
       unit: 'milestone',
       low: null,
@@ -34,6 +35,10 @@ export const source: SourceData = {
       percent: 15.2,
       qualifier: '=',
       measure: 'head righting on one side only',
+      measureId: 'one-side-only',
+      answer: 'other',
+      complementary: false,
+      healthy: true,
       population: 'healthy infants',
       basis: 'read',
       note: '5 of 33; vision allowed.',
