@@ -43,6 +43,7 @@ const COUNTED: readonly [
 ][] = [
   ['atnr', 27, 249, '89 in 100 of 249', 'Shapiro et al. 1981: present at 2 months in 89 %'],
   ['plantar-response', 164, 597, '72.5 in 100 of 597', 'Gupta & Gupta 2003: 72.5 % of 597'],
+  ['acoustic-startle', 18, 100, '82 on the third', 'Yang 1962, as Beintema 1968 gives it'],
   ['palmar-grasp', 0, 47, 'All 47', 'Allen & Capute 1986: all from 25 weeks on'],
   ['plantar-grasp', 0, 834, 'All of 834', 'Futagi, Suzuki & Goto 1999: all in the first 6 months'],
   ['dolls-eye', 0, 64, 'All 64', 'Lawrence & Feind 1953: all of 64 awake newborns'],
@@ -64,6 +65,11 @@ describe('the notes agree with published counts of healthy infants', () => {
     for (const id of ['babkin', 'crossed-extension', 'positive-support', 'stepping', 'placing-leg'])
       expect(littleTold, id).toContain(id);
     expect(littleTold).toContain('protective-stepping');
+  });
+
+  test('where newborns reliably answer, the suspicion that absence tells little was wrong', () => {
+    // Anday et al. 1988: 98 term newborns reliably blinked after a tap between the brows
+    expect(ABSENCE['glabellar']?.tells).toBe('tells');
   });
 
   test('where Robinson 1966 found it constant from 25 to 42 weeks, absence tells', () => {

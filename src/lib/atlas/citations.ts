@@ -80,6 +80,26 @@ export const CITATIONS: Readonly<Record<string, Citation>> = {
     licence: 'not open',
     note: 'Abstract read. 42 healthy newborns within 5 days of birth: limbs straighter on the face side, trunk convex to the face side, more often than chance.',
   },
+  'anday-1988': {
+    citation:
+      'Anday EK, Cohen ME, Hoffman HS. Reflex modification audiometry: assessment of acoustic sensory processing in the term neonate. Pediatric Research 23:357-363. (1988)',
+    authors: 'Anday EK, Cohen ME, Hoffman HS',
+    title:
+      'Reflex modification audiometry: assessment of acoustic sensory processing in the term neonate',
+    container: 'Pediatric Research 23:357-363',
+    url: 'https://pubmed.ncbi.nlm.nih.gov/3374989',
+    licence: 'free to read; not stated as open licence',
+    note: 'Abstract read. 98 term newborns, taps between the brows given by an instrument. Second author from memory.',
+  },
+  'beintema-1968': {
+    citation:
+      'Beintema DJ. A neurological study of newborn infants. Clinics in Developmental Medicine 28. Spastics International Medical Publications with Heinemann, London. (1968)',
+    authors: 'Beintema DJ',
+    title: 'A neurological study of newborn infants',
+    container: 'Clinics in Developmental Medicine 28',
+    licence: 'not open',
+    note: 'A passage on responses to sound read, on a page that repeats pieces of the book out of order: it gives the figures of Yang 1962 and of Eisenberg et al. (newborns of the first to the ninth day). The tables of the book itself were not seen and would give shares for most responses of the newborn.',
+  },
   'liederman-coryell-1981': {
     citation:
       'Liederman J, Coryell J. Right-hand preference facilitated by rightward turning biases during infancy. Developmental Psychobiology 14(5):439-450. (1981)',

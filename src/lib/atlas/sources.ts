@@ -6,6 +6,8 @@ import { source as stumm2008 } from './sources/stumm-2008.ts';
 import { source as miller2003 } from './sources/miller-2003.ts';
 import { source as coryellCardinali1979 } from './sources/coryell-cardinali-1979.ts';
 import { source as clopton2000 } from './sources/clopton-2000.ts';
+import { source as anday1988 } from './sources/anday-1988.ts';
+import { source as beintema1968 } from './sources/beintema-1968.ts';
 import { source as liedermanCoryell1981 } from './sources/liederman-coryell-1981.ts';
 import { source as zametkin1979 } from './sources/zametkin-1979.ts';
 import { source as sekulic2009 } from './sources/sekulic-2009.ts';
@@ -161,6 +163,8 @@ export const SOURCES: readonly SourceData[] = [
   miller2003,
   coryellCardinali1979,
   clopton2000,
+  anday1988,
+  beintema1968,
   liedermanCoryell1981,
   zametkin1979,
   sekulic2009,
