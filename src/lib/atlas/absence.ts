@@ -66,7 +66,7 @@ export const ABSENCE: Readonly<Record<string, AbsenceNote>> = {
     basis: 'mixed',
   }),
   'dolls-eye': tells({
-    why: 'All 64 awake newborns in one study moved the eyes against a turn of the whole body, and none did asleep. By 11.5 weeks 75 in 100 of 325 healthy infants no longer had the response: absence counts only in the first weeks.',
+    why: 'All 64 awake newborns in one study moved the eyes against a turn of the whole body, and none did asleep. In a study of 325 healthy infants 75 in 100 no longer had the response by 11.5 weeks: absence counts only in the first weeks.',
     sources: ['lawrence-1953', 'snir-2010'],
     basis: 'read',
   }),
@@ -166,7 +166,7 @@ export const ABSENCE: Readonly<Record<string, AbsenceNote>> = {
     basis: 'memory',
   }),
   'neck-righting': tells({
-    why: 'It appeared between 34 and 37 weeks regularly enough to tell maturity by (219 examinations of 62 newborns). In 42 healthy newborns the trunk followed a turn of the head more often than by chance, which is not always.',
+    why: 'It appeared between 34 and 37 weeks regularly enough to tell maturity by (219 examinations of 62 newborns). In 42 healthy newborns the trunk answered a turn of the head more often than by chance, which is less than always.',
     sources: ['robinson-1966', 'clopton-2000'],
     basis: 'read',
   }),
@@ -226,12 +226,12 @@ export const ABSENCE: Readonly<Record<string, AbsenceNote>> = {
     basis: 'read',
   }),
   'equilibrium-prone': tells({
-    why: 'In 40 typical infants of 2 to 10 months the order of righting, protective and equilibrium reactions was fairly well foreseeable (index .727). That every healthy infant comes to this one is recalled from teaching.',
+    why: 'In 40 typical infants of 2 to 10 months the order of righting, protective and equilibrium reactions was fairly predictable (consistency index .727). That every healthy infant comes to this one is recalled from teaching.',
     sources: ['haley-1986', 'common-practice'],
     basis: 'mixed',
   }),
   'equilibrium-supine': tells({
-    why: 'In 40 typical infants of 2 to 10 months the order of righting, protective and equilibrium reactions was fairly well foreseeable (index .727). That every healthy infant comes to this one is recalled from teaching.',
+    why: 'In 40 typical infants of 2 to 10 months the order of righting, protective and equilibrium reactions was fairly predictable (consistency index .727). That every healthy infant comes to this one is recalled from teaching.',
     sources: ['haley-1986', 'common-practice'],
     basis: 'mixed',
   }),
