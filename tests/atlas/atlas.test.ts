@@ -22,8 +22,8 @@ describe('the atlas as it stands', () => {
     expect(claims).toHaveLength(232);
     expect(claims.filter((c) => c.basis === 'read')).toHaveLength(175);
     expect(claims.filter((c) => c.basis === 'memory')).toHaveLength(57);
-    expect(counts).toHaveLength(119);
-    expect(counts.filter((c) => c.percent !== null)).toHaveLength(114);
+    expect(counts).toHaveLength(117);
+    expect(counts.filter((c) => c.percent !== null)).toHaveLength(112);
   });
 
   test('cites every source in full, and every note names sources that exist', () => {

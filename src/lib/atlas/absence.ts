@@ -121,8 +121,8 @@ export const ABSENCE: Readonly<Record<string, AbsenceNote>> = {
     basis: 'mixed',
   }),
   babkin: tellsLittle({
-    why: 'A review says that some healthy infants show no response as newborns or in early infancy and that absence then is not necessarily abnormal. Against it, one study found it in all of 2000 term newborns within 48 hours.',
-    sources: ['futagi-2013', 'babkin-india'],
+    why: 'A review says that some healthy infants show no response as newborns or in early infancy and that absence then is not necessarily abnormal.',
+    sources: ['futagi-2013'],
     basis: 'read',
   }),
   snout: tellsLittle({

@@ -22,7 +22,7 @@ export const CITATIONS: Readonly<Record<string, Citation>> = {
     doi: '10.1136/adc.41.218.437',
     url: 'https://scilit.com/publications/8da78841d5f1d58bd9a161044662d94d',
     licence: 'not open',
-    note: 'Abstract read. 219 examinations of 62 infants, 25-42 weeks. Author, title and pages from memory.',
+    note: 'Abstract read. 219 examinations of 62 infants, 25-42 weeks. Author and year as another paper cites them; volume and first page follow from the DOI; title and last page from memory.',
   },
   'birnholz-1983': {
     citation:
@@ -150,7 +150,7 @@ export const CITATIONS: Readonly<Record<string, Citation>> = {
     title: 'Clinical significance of plantar grasp response in infants',
     container: 'Pediatric Neurology 20(2):111-115',
     licence: 'not open',
-    note: 'Abstract read. 834 control infants; 93 infants with an absent or weak response followed up. Author list from memory.',
+    note: 'Abstract, title, journal and pages read. 834 control infants; 93 infants with an absent or weak response followed up. Author list from memory.',
   },
   'olhweiler-2005': {
     citation:
@@ -159,7 +159,7 @@ export const CITATIONS: Readonly<Record<string, Citation>> = {
     title: 'Primitive reflex in premature healthy newborns during the first year',
     container: 'Arquivos de Neuro-Psiquiatria 63(2A):294-297',
     licence: 'open access (journal later CC BY-NC); check the article page',
-    note: 'Portuguese and English abstracts read. Preterm infants, corrected age 3, 6, 9, 12 months. Volume and pages from memory. Sample size not given in the abstract; 2.7 percent fits 1 in 37.',
+    note: 'Portuguese and English abstracts read, in two copies. Preterm infants, corrected age 3, 6, 9, 12 months. Volume and pages from memory. Sample size not given in the abstract; 2.7 percent fits 1 in 37.',
   },
   'sohn-2011': {
     citation:
@@ -181,7 +181,7 @@ export const CITATIONS: Readonly<Record<string, Citation>> = {
     container: 'Journal of Developmental and Behavioral Pediatrics 5(3):124-126',
     url: 'https://pubmed.ncbi.nlm.nih.gov/6736257',
     licence: 'not open',
-    note: 'Abstract read. 127 infants under 1501 g and 37 term infants at 4 months corrected: ATNR, TLR, Moro. Author initials from memory.',
+    note: 'Abstract read. 127 infants under 1501 g and 37 term infants at 4 months corrected: ATNR, TLR, Moro. Three authors as in the conference abstract of the group; the fourth from memory.',
   },
   'marquis-1984-abs': {
     citation:
@@ -196,13 +196,15 @@ export const CITATIONS: Readonly<Record<string, Citation>> = {
   },
   'capute-1982-motor': {
     citation:
-      'Capute AJ, Shapiro BK, Accardo PJ, et al. Motor functions: associated primitive reflex profiles. Developmental Medicine and Child Neurology 24:662-669. (1982)',
-    authors: 'Capute AJ, Shapiro BK, Accardo PJ, et al.',
+      'Capute AJ, Shapiro BK, Accardo PJ, Wachtel RC, Ross A, Palmer FB. Motor functions: associated primitive reflex profiles. Developmental Medicine and Child Neurology 24(5):662-669. (1982)',
+    authors: 'Capute AJ, Shapiro BK, Accardo PJ, Wachtel RC, Ross A, Palmer FB',
     title: 'Motor functions: associated primitive reflex profiles',
-    container: 'Developmental Medicine and Child Neurology 24:662-669',
+    container: 'Developmental Medicine and Child Neurology 24(5):662-669',
+    doi: '10.1111/j.1469-8749.1982.tb13677.x',
+    pmid: '6183159',
     url: 'https://scilit.com/publications/c586e85e94096705325b5ee548a1fdf4',
     licence: 'not open',
-    note: 'Abstract read. 177 healthy infants; ATNR, TLR-supine and Moro from birth to 12 months. Authors and pages from memory.',
+    note: 'Abstract read in two copies. 177 healthy infants; ATNR, TLR-supine and Moro from birth to 12 months.',
   },
   'zafeiriou-1995': {
     citation:
@@ -237,13 +239,6 @@ export const CITATIONS: Readonly<Record<string, Citation>> = {
     licence: 'CC BY 4.0',
     note: 'Abstract read. 107 infants (83 term, 24 preterm) seen at 3, 9 and 16 months.',
   },
-  'babkin-india': {
-    citation:
-      'Usefulness of Babkin reflex in normal term Indian infants (author, journal and year to be completed)',
-    title: 'Usefulness of Babkin reflex in normal term Indian infants',
-    licence: 'not stated',
-    note: 'Abstract read without author, journal or year: complete the citation before publication. 2000 healthy term infants followed prospectively; the wording of its conclusion follows the 2013 review.',
-  },
   'babinski-newborn-1976': {
     citation:
       'Ross ED, Velez-Borras J, Rosman NP. The significance of the Babinski sign in the newborn: a reappraisal. Pediatrics 57(1):13-15. (1976)',
@@ -252,7 +247,7 @@ export const CITATIONS: Readonly<Record<string, Citation>> = {
     container: 'Pediatrics 57(1):13-15',
     url: 'https://pubmed.ncbi.nlm.nih.gov/1082122',
     licence: 'not open',
-    note: 'Abstract read. Author list from memory.',
+    note: 'Abstract, title, journal and pages read. Author list from memory.',
   },
   'snir-2010': {
     citation:
@@ -329,7 +324,7 @@ export const CITATIONS: Readonly<Record<string, Citation>> = {
     pmcid: 'PMC2653025',
     url: 'https://doi.org/10.1186/1471-2431-9-13',
     licence: 'CC BY 2.0',
-    note: 'Abstract read. 484 infants born at 35.0-36.9 weeks, corrected age 3, 6, 9, 12 months.',
+    note: 'Abstract read in four copies, with all authors. 484 healthy infants born at 35.0-36.9 weeks, corrected age 3, 6, 9, 12 months. The counts at each age are in the open full text, which was not reachable.',
   },
   'romeo-2011': {
     citation:
@@ -1215,14 +1210,14 @@ export const CITATIONS: Readonly<Record<string, Citation>> = {
   },
   'smith-1991': {
     citation:
-      'Smith CV, Davis SR, Rayburn WF, Nelson RM. Fetal habituation to vibroacoustic stimulation in uncomplicated term pregnancies. American Journal of Perinatology 8(6):380-382 (volume from memory). (1991)',
+      'Smith CV, Davis SR, Rayburn WF, Nelson RM. Fetal habituation to vibroacoustic stimulation in uncomplicated term pregnancies. American Journal of Perinatology 8(6):380-382. (1991)',
     authors: 'Smith CV, Davis SR, Rayburn WF, Nelson RM',
     title: 'Fetal habituation to vibroacoustic stimulation in uncomplicated term pregnancies',
-    container: 'American Journal of Perinatology 8(6):380-382 (volume from memory)',
+    container: 'American Journal of Perinatology 8(6):380-382',
     doi: '10.1055/s-2007-999420',
     url: 'https://www.thieme-connect.de/products/ejournals/abstract/10.1055/s-2007-999420',
     licence: 'not open',
-    note: 'Abstract read. Habituation judged from the heart rate, not from movement.',
+    note: 'Abstract read. Habituation judged from the heart rate, not from movement. Volume from memory.',
   },
   'lawrence-1953': {
     citation:
@@ -1343,23 +1338,15 @@ export const CITATIONS: Readonly<Record<string, Citation>> = {
   },
   'nelson-1979': {
     citation:
-      'Nelson KB, Ellenberg JH. Neonatal signs as predictors of cerebral palsy. Pediatrics 64(2):225-232 (journal, year and pages from memory). (1979)',
+      'Nelson KB, Ellenberg JH. Neonatal signs as predictors of cerebral palsy. Pediatrics 64(2):225-232. (1979)',
     authors: 'Nelson KB, Ellenberg JH',
     title: 'Neonatal signs as predictors of cerebral palsy',
-    container: 'Pediatrics 64(2):225-232 (journal, year and pages from memory)',
+    container: 'Pediatrics 64(2):225-232',
+    doi: '10.1542/peds.64.2.225',
+    pmid: '471612',
     url: 'https://scilit.net/publications/ce31c99cc89e0cd3ee633147c2695834',
     licence: 'not open',
-    note: 'Abstract read. About 40,000 infants.',
-  },
-  'harris-1987': {
-    citation:
-      'Harris SR. Early neuromotor predictors of cerebral palsy in low-birthweight infants. Developmental Medicine and Child Neurology 29(4):508-519 (citation from memory). (1987)',
-    authors: 'Harris SR',
-    title: 'Early neuromotor predictors of cerebral palsy in low-birthweight infants',
-    container: 'Developmental Medicine and Child Neurology 29(4):508-519 (citation from memory)',
-    url: 'https://scilit.com/publications/b09eee48bbbd061ac75bd8e3f97537a3',
-    licence: 'not open',
-    note: 'Abstract read without header; title and journal from memory.',
+    note: 'Abstract read in two copies. About 40,000 infants. Author list from memory.',
   },
   'hamer-2018': {
     citation:
@@ -1415,13 +1402,13 @@ export const CITATIONS: Readonly<Record<string, Citation>> = {
   },
   'boere-2001': {
     citation:
-      'Boere-Boonekamp MM, van der Linden-Kuiper LT. Positional preference: prevalence in infants and follow-up after two years. Pediatrics 107(2):339-343 (journal, year and pages from memory). (2001)',
+      'Boere-Boonekamp MM, van der Linden-Kuiper LT. Positional preference: prevalence in infants and follow-up after two years. Pediatrics 107(2):339-343. (2001)',
     authors: 'Boere-Boonekamp MM, van der Linden-Kuiper LT',
     title: 'Positional preference: prevalence in infants and follow-up after two years',
-    container: 'Pediatrics 107(2):339-343 (journal, year and pages from memory)',
+    container: 'Pediatrics 107(2):339-343',
     url: 'https://research.utwente.nl/en/publications/positional-preference-prevalence-in-infants-and-follow-up-after-t',
     licence: 'not open',
-    note: 'Abstract read.',
+    note: 'Abstract read in three copies, with both authors. 7609 infants below 6 months. Journal, volume and pages from memory.',
   },
   'vanvlimmeren-2008': {
     citation:
@@ -1448,7 +1435,7 @@ export const CITATIONS: Readonly<Record<string, Citation>> = {
     pmid: '10599829',
     url: 'https://avesis.ktu.edu.tr/yayin/44ca8440-be3b-4c5b-ba48-b96a6efb0969/incidences-of-asymmetries-for-the-palmar-grasp-reflex-in-neonates-and-hand-preference-in-adults',
     licence: 'not open',
-    note: 'Abstract read. Number of newborns not in the abstract.',
+    note: 'Abstract read in three copies. The number of newborns is not in it.',
   },
   'harris-1984': {
     citation:
@@ -1546,5 +1533,38 @@ export const CITATIONS: Readonly<Record<string, Citation>> = {
     url: 'https://pmc.ncbi.nlm.nih.gov/articles/PMC3375468',
     licence: 'free to read in PMC; reuse licence not stated',
     note: 'Abstract read.',
+  },
+  'futagi-1987': {
+    citation:
+      'Futagi Y, Abe J, Tanaka J, Okamoto N. The diagnostic value of the Babkin reflex. No To Hattatsu 19(5):392-396. (1987)',
+    authors: 'Futagi Y, Abe J, Tanaka J, Okamoto N',
+    title: 'The diagnostic value of the Babkin reflex',
+    container: 'No To Hattatsu 19(5):392-396',
+    url: 'https://www.jstage.jst.go.jp/article/ojjscn1969/19/5/19_5_392/_article/-char/en',
+    licence: 'free to read; licence not seen',
+    note: 'Abstract read. 258 healthy infants, 22 with cerebral palsy, 29 with intellectual disability; preterm infants by corrected age.',
+  },
+  'ronnqvist-1998': {
+    citation:
+      'Rönnqvist L, Hopkins B, van Emmerik R, de Groot L. Lateral biases in head turning and the Moro response in the human newborn: are they both vestibular in origin? Developmental Psychobiology 33(4):339-349. (1998)',
+    authors: 'Rönnqvist L, Hopkins B, van Emmerik R, de Groot L',
+    title:
+      'Lateral biases in head turning and the Moro response in the human newborn: are they both vestibular in origin?',
+    container: 'Developmental Psychobiology 33(4):339-349',
+    doi: '10.1002/(sici)1098-2302(199812)33:4<339::aid-dev5>3.0.co;2-r',
+    url: 'https://doi.org/10.1002/(sici)1098-2302(199812)33:4%3C339::aid-dev5%3E3.0.co;2-r',
+    licence: 'not open',
+    note: 'Abstract read. 15 newborns at term, dropped with the whole body on a platform.',
+  },
+  'ronnqvist-2000': {
+    citation:
+      'Rönnqvist L, Hopkins B. Motor asymmetries in the human newborn are state dependent, but independent of position in space. Experimental Brain Research 134(3):378-384. (2000)',
+    authors: 'Rönnqvist L, Hopkins B',
+    title:
+      'Motor asymmetries in the human newborn are state dependent, but independent of position in space',
+    container: 'Experimental Brain Research 134(3):378-384',
+    url: 'https://eprints.lancs.ac.uk/id/eprint/70115/',
+    licence: 'not open',
+    note: 'Abstract read. Number of newborns not in it.',
   },
 };

@@ -21,7 +21,6 @@ import { source as capute1982Motor } from './sources/capute-1982-motor.ts';
 import { source as zafeiriou1995 } from './sources/zafeiriou-1995.ts';
 import { source as zafeiriou2000 } from './sources/zafeiriou-2000.ts';
 import { source as surowinska2023 } from './sources/surowinska-2023.ts';
-import { source as babkinIndia } from './sources/babkin-india.ts';
 import { source as babinskiNewborn1976 } from './sources/babinski-newborn-1976.ts';
 import { source as snir2010 } from './sources/snir-2010.ts';
 import { source as cupps1976 } from './sources/cupps-1976.ts';
@@ -137,7 +136,6 @@ import { source as zafeiriou1998 } from './sources/zafeiriou-1998.ts';
 import { source as hamer2016 } from './sources/hamer-2016.ts';
 import { source as ellenberg1981 } from './sources/ellenberg-1981.ts';
 import { source as nelson1979 } from './sources/nelson-1979.ts';
-import { source as harris1987 } from './sources/harris-1987.ts';
 import { source as hamer2018 } from './sources/hamer-2018.ts';
 import { source as sarinoglu1996 } from './sources/sarinoglu-1996.ts';
 import { source as hay2018 } from './sources/hay-2018.ts';
@@ -153,6 +151,9 @@ import { source as gagnon2012 } from './sources/gagnon-2012.ts';
 import { source as cameron2006 } from './sources/cameron-2006.ts';
 import { source as ling1970 } from './sources/ling-1970.ts';
 import { source as xu2011 } from './sources/xu-2011.ts';
+import { source as futagi1987 } from './sources/futagi-1987.ts';
+import { source as ronnqvist1998 } from './sources/ronnqvist-1998.ts';
+import { source as ronnqvist2000 } from './sources/ronnqvist-2000.ts';
 import type { SourceData } from './types.ts';
 
 export const SOURCES: readonly SourceData[] = [
@@ -178,7 +179,6 @@ export const SOURCES: readonly SourceData[] = [
   zafeiriou1995,
   zafeiriou2000,
   surowinska2023,
-  babkinIndia,
   babinskiNewborn1976,
   snir2010,
   cupps1976,
@@ -294,7 +294,6 @@ export const SOURCES: readonly SourceData[] = [
   hamer2016,
   ellenberg1981,
   nelson1979,
-  harris1987,
   hamer2018,
   sarinoglu1996,
   hay2018,
@@ -310,4 +309,7 @@ export const SOURCES: readonly SourceData[] = [
   cameron2006,
   ling1970,
   xu2011,
+  futagi1987,
+  ronnqvist1998,
+  ronnqvist2000,
 ];

@@ -333,6 +333,21 @@ export const ACCURACY: readonly Accuracy[] = [
     basis: 'read',
   },
   {
+    reflex: 'babkin',
+    sign: 'still there after 5 months',
+    direction: 'persistence',
+    age: 'after 5 months',
+    outcome: 'cerebral palsy',
+    outcomeIs: 'bad',
+    population: '258 healthy infants, 22 with cerebral palsy, 29 with intellectual disability',
+    ...UNCOUNTED,
+    finding:
+      'In healthy infants it was elicited until the fourth month of life. In some with cerebral palsy it stayed through the first year; in those with intellectual disability it fell off quickly after 5 months.',
+    certainty: 'reported',
+    source: 'futagi-1987',
+    basis: 'read',
+  },
+  {
     reflex: 'traction',
     sign: 'abnormal when pulled to sit',
     direction: 'other',
@@ -533,21 +548,6 @@ export const ACCURACY: readonly Accuracy[] = [
     source: 'nelson-1979',
     basis: 'read',
     note: 'No reflex by itself.',
-  },
-  {
-    reflex: 'any-reflex',
-    sign: 'items of a movement assessment: tone, reflexes, reactions, movement',
-    direction: 'other',
-    age: '4 months',
-    outcome: 'cerebral palsy at 3-8 years',
-    outcomeIs: 'bad',
-    population: 'infants of low birth weight',
-    ...UNCOUNTED,
-    finding:
-      '17 items at p < .001 and 15 more at p < .05; which of them are reflexes is not in the abstract.',
-    certainty: 'reported',
-    source: 'harris-1987',
-    basis: 'read',
   },
   {
     reflex: 'any-reflex',

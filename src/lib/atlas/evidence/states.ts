@@ -55,4 +55,22 @@ export const STATES: readonly StateEffect[] = [
     basis: 'read',
     note: 'That the odds ratio is per hour is our reading of the abstract.',
   },
+  {
+    reflex: 'babkin',
+    effect:
+      'In infants under 2 months the response was stronger on average when more than an hour had passed since feeding.',
+    n: 258,
+    population: 'healthy infants; the number under 2 months is not printed',
+    source: 'futagi-1987',
+    basis: 'read',
+  },
+  {
+    reflex: 'any-reflex',
+    effect:
+      'Which side the head is kept to depends strongly on the state; most keep it to the right, lying and half upright.',
+    n: null,
+    population: 'newborns',
+    source: 'ronnqvist-2000',
+    basis: 'read',
+  },
 ];

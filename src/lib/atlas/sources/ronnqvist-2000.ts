@@ -1,9 +1,9 @@
 import type { SourceData } from '../types.ts';
 
 export const source: SourceData = {
-  id: 'harris-1987',
-  short: 'Harris 1987',
-  year: 1987,
+  id: 'ronnqvist-2000',
+  short: 'Rönnqvist & Hopkins 2000',
+  year: 2000,
   tier: 'primary-study',
   basis: 'read',
   claims: [],
