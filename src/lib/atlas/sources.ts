@@ -151,6 +151,25 @@ import { source as gagnon2012 } from './sources/gagnon-2012.ts';
 import { source as cameron2006 } from './sources/cameron-2006.ts';
 import { source as ling1970 } from './sources/ling-1970.ts';
 import { source as xu2011 } from './sources/xu-2011.ts';
+import { source as wenzel1978 } from './sources/wenzel-1978.ts';
+import { source as jaffe2000 } from './sources/jaffe-2000.ts';
+import { source as cpPrompts } from './sources/cp-prompts.ts';
+import { source as sweeney2013 } from './sources/sweeney-2013.ts';
+import { source as allinson2017 } from './sources/allinson-2017.ts';
+import { source as praveen2001 } from './sources/praveen-2001.ts';
+import { source as saini2020 } from './sources/saini-2020.ts';
+import { source as assist2017 } from './sources/assist-2017.ts';
+import { source as lebonheurSpasms } from './sources/lebonheur-spasms.ts';
+import { source as childrensSpasms } from './sources/childrens-spasms.ts';
+import { source as dftbSpasms } from './sources/dftb-spasms.ts';
+import { source as wikipediaMoro } from './sources/wikipedia-moro.ts';
+import { source as physiopediaMoro } from './sources/physiopedia-moro.ts';
+import { source as meshStartle } from './sources/mesh-startle.ts';
+import { source as stanfordGalant } from './sources/stanford-galant.ts';
+import { source as alfonsoTraction } from './sources/alfonso-traction.ts';
+import { source as otGlossary } from './sources/ot-glossary.ts';
+import { source as tiltingHowto } from './sources/tilting-howto.ts';
+import { source as ncdpi2015 } from './sources/ncdpi-2015.ts';
 import { source as futagi1987 } from './sources/futagi-1987.ts';
 import { source as ronnqvist1998 } from './sources/ronnqvist-1998.ts';
 import { source as ronnqvist2000 } from './sources/ronnqvist-2000.ts';
@@ -309,6 +328,25 @@ export const SOURCES: readonly SourceData[] = [
   cameron2006,
   ling1970,
   xu2011,
+  wenzel1978,
+  jaffe2000,
+  cpPrompts,
+  sweeney2013,
+  allinson2017,
+  praveen2001,
+  saini2020,
+  assist2017,
+  lebonheurSpasms,
+  childrensSpasms,
+  dftbSpasms,
+  wikipediaMoro,
+  physiopediaMoro,
+  meshStartle,
+  stanfordGalant,
+  alfonsoTraction,
+  otGlossary,
+  tiltingHowto,
+  ncdpi2015,
   futagi1987,
   ronnqvist1998,
   ronnqvist2000,
