@@ -133,6 +133,8 @@ export interface LimbPattern extends LimbTokens {
   variant: string;
   label: string;
   stimulusSide: 'left' | 'right' | 'none';
+  /** The same stimulus as the first pattern: sources describe the response to it in two ways. */
+  otherAccount?: true;
   /** Ordered phases, where the response has them. */
   phases?: readonly PatternPhase[];
   /** 1-based: the phase that the tokens above repeat. */
@@ -187,6 +189,8 @@ export type Caution =
   | 'few-repeats'
   | 'stop-if-distress'
   | 'light-touch'
+  | 'firm-touch'
+  | 'only-if-stable'
   | 'no-water'
   | 'airway-clear';
 
@@ -227,6 +231,8 @@ export interface ReflexProse {
   purpose: string;
   /** What persistence, absence and asymmetry have been associated with. Associations only. */
   reported: { persistence: ReportedNote; absence: ReportedNote; asymmetry: ReportedNote };
+  /** What sources say of eliciting, reading and mistaking it, checked one statement at a time. */
+  verified?: readonly ReportedNote[];
   patternNotes: Readonly<Record<string, string>>;
 }
 

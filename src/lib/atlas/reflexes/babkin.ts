@@ -12,7 +12,7 @@ export const reflex: Reflex = {
   position: 'supine',
   stimulus: 'pressure',
   upsetting: false,
-  cautions: ['light-touch', 'stop-if-distress'],
+  cautions: ['firm-touch', 'stop-if-distress'],
   patterns: [
     {
       variant: 'both-palms',

@@ -12,7 +12,7 @@ export const reflex: Reflex = {
   position: 'supine',
   stimulus: 'roll',
   upsetting: false,
-  cautions: ['skip-if-injury'],
+  cautions: ['skip-if-injury', 'stop-if-distress'],
   patterns: [
     {
       variant: 'roll-left',

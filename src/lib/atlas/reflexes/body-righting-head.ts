@@ -12,7 +12,7 @@ export const reflex: Reflex = {
   position: 'side-lying',
   stimulus: 'surface-contact',
   upsetting: false,
-  cautions: ['airway-clear'],
+  cautions: ['airway-clear', 'stop-if-distress'],
   patterns: [
     {
       variant: 'prone',

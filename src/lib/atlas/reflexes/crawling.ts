@@ -12,7 +12,7 @@ export const reflex: Reflex = {
   position: 'prone',
   stimulus: 'pressure',
   upsetting: false,
-  cautions: ['airway-clear'],
+  cautions: ['airway-clear', 'stop-if-distress'],
   patterns: [
     {
       variant: 'push-left',

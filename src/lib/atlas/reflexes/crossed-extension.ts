@@ -10,13 +10,13 @@ export const reflex: Reflex = {
   midline: false,
   unequalIsCommon: false,
   position: 'supine',
-  stimulus: 'touch',
+  stimulus: 'pressure',
   upsetting: true,
-  cautions: ['light-touch', 'skip-if-injury'],
+  cautions: ['firm-touch', 'skip-if-injury', 'only-if-stable', 'stop-if-distress'],
   patterns: [
     {
       variant: 'left-foot',
-      label: 'Sharp touch on the left sole, left leg held',
+      label: 'Firm rub of the left sole, left leg held',
       stimulusSide: 'left',
       head: 'none',
       trunk: 'none',

@@ -12,7 +12,7 @@ export const reflex: Reflex = {
   position: 'supine',
   stimulus: 'head-turn',
   upsetting: false,
-  cautions: ['support-head', 'skip-if-injury'],
+  cautions: ['support-head', 'skip-if-injury', 'stop-if-distress'],
   patterns: [
     {
       variant: 'head-left',

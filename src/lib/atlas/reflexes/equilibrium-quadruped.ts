@@ -12,7 +12,7 @@ export const reflex: Reflex = {
   position: 'hands-and-knees',
   stimulus: 'tilt',
   upsetting: false,
-  cautions: ['guard-fall'],
+  cautions: ['guard-fall', 'stop-if-distress'],
   patterns: [
     {
       variant: 'tilt-left',

@@ -12,11 +12,11 @@ export const reflex: Reflex = {
   position: 'supine',
   stimulus: 'touch',
   upsetting: true,
-  cautions: ['light-touch', 'few-repeats'],
+  cautions: ['light-touch', 'few-repeats', 'only-if-stable', 'stop-if-distress'],
   patterns: [
     {
       variant: 'left-foot',
-      label: 'Sharp touch on the left sole',
+      label: 'Flick of the left sole',
       stimulusSide: 'left',
       head: 'none',
       trunk: 'none',

@@ -12,7 +12,7 @@ export const reflex: Reflex = {
   position: 'prone',
   stimulus: 'stroke',
   upsetting: false,
-  cautions: ['airway-clear', 'light-touch'],
+  cautions: ['airway-clear', 'light-touch', 'stop-if-distress'],
   patterns: [
     {
       variant: 'left-side',

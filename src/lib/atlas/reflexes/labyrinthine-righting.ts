@@ -12,7 +12,7 @@ export const reflex: Reflex = {
   position: 'upright-held',
   stimulus: 'tip',
   upsetting: false,
-  cautions: ['trunk-support', 'skip-if-injury'],
+  cautions: ['trunk-support', 'skip-if-injury', 'stop-if-distress'],
   patterns: [
     {
       variant: 'tip-left',

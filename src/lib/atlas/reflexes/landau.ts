@@ -12,7 +12,7 @@ export const reflex: Reflex = {
   position: 'prone-suspension',
   stimulus: 'suspension',
   upsetting: false,
-  cautions: ['trunk-support', 'airway-clear', 'skip-if-injury'],
+  cautions: ['trunk-support', 'airway-clear', 'skip-if-injury', 'stop-if-distress'],
   patterns: [
     {
       variant: 'prone-suspension',

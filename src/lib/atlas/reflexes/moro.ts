@@ -12,7 +12,14 @@ export const reflex: Reflex = {
   position: 'supine',
   stimulus: 'head-drop',
   upsetting: true,
-  cautions: ['support-head', 'no-drop', 'skip-if-injury', 'few-repeats'],
+  cautions: [
+    'support-head',
+    'no-drop',
+    'skip-if-injury',
+    'few-repeats',
+    'only-if-stable',
+    'stop-if-distress',
+  ],
   patterns: [
     {
       variant: 'head-drop',

@@ -12,7 +12,7 @@ export const reflex: Reflex = {
   position: 'supine',
   stimulus: 'pressure',
   upsetting: false,
-  cautions: ['no-pull', 'few-repeats'],
+  cautions: ['no-pull', 'few-repeats', 'stop-if-distress'],
   patterns: [
     {
       variant: 'left-palm',

@@ -12,7 +12,7 @@ export const reflex: Reflex = {
   position: 'prone-suspension',
   stimulus: 'stroke',
   upsetting: true,
-  cautions: ['airway-clear', 'light-touch', 'few-repeats', 'stop-if-distress'],
+  cautions: ['airway-clear', 'light-touch', 'few-repeats', 'only-if-stable', 'stop-if-distress'],
   patterns: [
     {
       variant: 'stroke-up',

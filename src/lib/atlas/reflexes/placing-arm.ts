@@ -12,7 +12,7 @@ export const reflex: Reflex = {
   position: 'prone-suspension',
   stimulus: 'edge-contact',
   upsetting: false,
-  cautions: ['trunk-support', 'light-touch'],
+  cautions: ['trunk-support', 'light-touch', 'stop-if-distress'],
   patterns: [
     {
       variant: 'left-hand',

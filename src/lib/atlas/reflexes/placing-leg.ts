@@ -12,7 +12,7 @@ export const reflex: Reflex = {
   position: 'upright-held',
   stimulus: 'edge-contact',
   upsetting: false,
-  cautions: ['trunk-support', 'light-touch'],
+  cautions: ['trunk-support', 'light-touch', 'stop-if-distress'],
   patterns: [
     {
       variant: 'left-foot',

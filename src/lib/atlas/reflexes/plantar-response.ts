@@ -12,7 +12,7 @@ export const reflex: Reflex = {
   position: 'supine',
   stimulus: 'stroke',
   upsetting: true,
-  cautions: ['light-touch', 'few-repeats'],
+  cautions: ['light-touch', 'few-repeats', 'only-if-stable', 'stop-if-distress'],
   patterns: [
     {
       variant: 'left-sole',

@@ -12,7 +12,7 @@ export const reflex: Reflex = {
   position: 'upright-held',
   stimulus: 'sole-contact',
   upsetting: false,
-  cautions: ['trunk-support', 'few-repeats', 'skip-if-injury'],
+  cautions: ['trunk-support', 'few-repeats', 'skip-if-injury', 'stop-if-distress'],
   patterns: [
     {
       variant: 'both-feet',

@@ -12,7 +12,7 @@ export const reflex: Reflex = {
   position: 'upright-held',
   stimulus: 'lowering',
   upsetting: true,
-  cautions: ['trunk-support', 'no-drop', 'skip-if-injury'],
+  cautions: ['trunk-support', 'no-drop', 'skip-if-injury', 'stop-if-distress'],
   patterns: [
     {
       variant: 'lowered',

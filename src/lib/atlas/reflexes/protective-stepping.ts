@@ -12,7 +12,7 @@ export const reflex: Reflex = {
   position: 'standing',
   stimulus: 'push',
   upsetting: false,
-  cautions: ['gentle-push', 'guard-fall'],
+  cautions: ['gentle-push', 'guard-fall', 'stop-if-distress'],
   patterns: [
     {
       variant: 'push-left',

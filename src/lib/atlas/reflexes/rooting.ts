@@ -12,7 +12,7 @@ export const reflex: Reflex = {
   position: 'supine',
   stimulus: 'stroke',
   upsetting: false,
-  cautions: ['light-touch'],
+  cautions: ['light-touch', 'stop-if-distress'],
   patterns: [
     {
       variant: 'corner-left',

@@ -12,7 +12,7 @@ export const reflex: Reflex = {
   position: 'upright-held',
   stimulus: 'sole-contact',
   upsetting: false,
-  cautions: ['trunk-support', 'few-repeats'],
+  cautions: ['trunk-support', 'few-repeats', 'stop-if-distress'],
   patterns: [
     {
       variant: 'left-swing',

@@ -12,7 +12,7 @@ export const reflex: Reflex = {
   position: 'hands-and-knees',
   stimulus: 'neck-bend',
   upsetting: false,
-  cautions: ['trunk-support', 'skip-if-injury'],
+  cautions: ['trunk-support', 'skip-if-injury', 'stop-if-distress'],
   patterns: [
     {
       variant: 'neck-flexed',

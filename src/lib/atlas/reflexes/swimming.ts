@@ -12,7 +12,7 @@ export const reflex: Reflex = {
   position: 'prone-suspension',
   stimulus: 'suspension',
   upsetting: false,
-  cautions: ['no-water', 'trunk-support'],
+  cautions: ['no-water', 'trunk-support', 'stop-if-distress'],
   patterns: [
     {
       variant: 'water',

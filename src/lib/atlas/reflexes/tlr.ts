@@ -12,7 +12,7 @@ export const reflex: Reflex = {
   position: 'prone',
   stimulus: 'position',
   upsetting: false,
-  cautions: ['support-head', 'airway-clear'],
+  cautions: ['support-head', 'airway-clear', 'stop-if-distress'],
   patterns: [
     {
       variant: 'prone',

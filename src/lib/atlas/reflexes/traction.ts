@@ -6,13 +6,13 @@ export const reflex: Reflex = {
   short: 'Traction',
   group: 'grasp',
   kind: 'primitive-reflex',
-  testedPerSide: false,
+  testedPerSide: true,
   midline: true,
   unequalIsCommon: false,
   position: 'supine',
   stimulus: 'pull',
   upsetting: true,
-  cautions: ['no-pull', 'support-head', 'skip-if-injury'],
+  cautions: ['no-pull', 'support-head', 'skip-if-injury', 'only-if-stable', 'stop-if-distress'],
   patterns: [
     {
       variant: 'pull-up',
