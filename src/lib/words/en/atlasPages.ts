@@ -87,6 +87,7 @@ export const reflexPage = {
   upsetting: 'It may upset the infant, so it is examined last.',
   purpose: 'What it is for',
   pitfalls: 'How it is commonly tested wrongly',
+  verified: 'On examining it, checked with sources',
   own: 'A reflex of your own.',
   ownNoProse: 'Nothing more is written about it than its limb pattern and ages.',
   when: 'When it comes and goes, by each source',

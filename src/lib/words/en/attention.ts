@@ -189,6 +189,7 @@ export const attention = {
   elicit: 'How it is elicited',
   cautions: 'Handling',
   pitfalls: 'Pitfalls',
+  verified: 'Checked with sources',
   reported: 'Reported with it (associations only)',
   persistence: 'Persistence',
   absence: 'Absence',
