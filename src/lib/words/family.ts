@@ -124,6 +124,7 @@ export const SENTENCES = [
   'urgent.feeding',
   'urgent.tone',
   'urgent.fit',
+  'urgent.spasms',
   'urgent.side',
   'urgent.number',
   'caution.instead',
