@@ -36,6 +36,10 @@ export function claimFaults(claim: Claim, kind: Kind | undefined): string[] {
   if (dated !== !!integrates) faults.push('an end is dated exactly when it has figures');
   if (integrates && (integrates.high === null) !== (claim.integratesStatus === 'later-than'))
     faults.push('only "later than" has an open end');
+  if (appears?.atLatest || (integrates?.atLatest && integrates.high === null))
+    faults.push('only a dated end may be a latest age');
+  if (integrates?.notYetAll || (appears?.notYetAll && !((appears.high ?? 0) > appears.low)))
+    faults.push('only an appearance over a range may leave some infants out');
   const start = appears && !isByTerm(appears) ? printedSpan(appears) : undefined;
   const end = integrates && printedSpan(integrates);
   if (start && end && start.from > end.to) faults.push('integrates before it appears');
@@ -99,6 +103,11 @@ export function checkAtlas(parts: AtlasParts): string[] {
     ...parts.sources.flatMap((source) => sourceFaults(source, kinds)),
   ];
   for (const reflex of parts.reflexes) {
+    // by id alone the note could be missing: nothing may be judged without it
+    if ((reflex.absence as unknown) === undefined)
+      faults.push(`reflex ${reflex.id} has no note on its absence`);
+    for (const { fromMonths: from, toMonths: to } of reflex.unlikeSides)
+      if (!(from <= to)) faults.push(`reflex ${reflex.id} has unlike sides at no age`);
     if (reflex.patterns.length === 0) faults.push(`reflex ${reflex.id} has no limb pattern`);
     if (!reflex.testedPerSide && !reflex.midline) faults.push(`reflex ${reflex.id} has no side`);
   }

@@ -17,8 +17,9 @@ export interface Count {
   unit: CountUnit;
   low: number | null;
   high: number | null;
-  /** Whether ages were corrected for prematurity; undefined where the unit leaves no doubt. */
-  corrected?: boolean;
+  /** Whether ages were corrected for prematurity, `unknown` where the source does not say; undefined where
+   * the unit leaves no doubt. */
+  corrected?: boolean | 'unknown';
   /** Infants or fetuses seen at this age; null where only the size of the whole sample is printed. */
   n: number | null;
   /** The printed base of the share where it is not infants: several responses of one infant. */

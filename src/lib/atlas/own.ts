@@ -3,6 +3,7 @@
  * with them in it. Nothing built in can be overwritten: their ids have a prefix no other has, and a
  * name that is taken is refused.
  */
+import type { AbsenceNote } from './absence.ts';
 import { readEnd, readStart, type AgeProblem } from './asPrinted.ts';
 import { claimFaults } from './check.ts';
 import { OWN_PREFIX } from './ownId.ts';
@@ -132,6 +133,15 @@ const ownPattern = ({ limbs, sides, name }: OwnReflex): Reflex['patterns'][numbe
   ...limbs,
 });
 
+/** Of a reflex of one's own no count is known: its absence counts as for most. */
+const OWN_ABSENCE: AbsenceNote = {
+  tells: 'tells',
+  missed: 0.1,
+  why: '',
+  sources: [],
+  basis: 'memory',
+};
+
 /** The reflex that a description stands for, whatever its ages are. */
 export const reflexOf = (own: OwnReflex): Reflex => ({
   id: own.id,
@@ -141,7 +151,8 @@ export const reflexOf = (own: OwnReflex): Reflex => ({
   kind: own.reflexKind,
   testedPerSide: own.sides === 'pair',
   midline: own.sides === 'midline',
-  unequalIsCommon: false,
+  absence: OWN_ABSENCE,
+  unlikeSides: [],
   position: own.position,
   stimulus: own.stimulus,
   upsetting: false,

@@ -1,5 +1,7 @@
 /** What is known: reflexes, sources, their claims, limb patterns, milestones and sequences. */
+import type { AbsenceNote } from './absence.ts';
 import type { Count } from './count.ts';
+import type { UnlikeSides } from './unlikeSides.ts';
 
 /** Where a source stands: the kind is always shown, since sources are of unequal weight. */
 export type Tier =
@@ -26,6 +28,10 @@ export interface Printed {
   unit: PrintedUnit;
   low: number;
   high: number | null;
+  /** Of an end: only its latest age is printed ("by", "up to", "until"), so it may come before. */
+  atLatest?: true;
+  /** Of an appearance: at `high` it is not there in every infant ("the majority by 30 weeks"). */
+  notYetAll?: true;
 }
 
 /** How the appearance is stated. `implied` = the newborn is meant but no age is printed. */
@@ -195,7 +201,15 @@ export type Caution =
   | 'airway-clear';
 
 /** One primitive reflex or postural reaction, without prose. */
-export interface Reflex {
+export interface Reflex extends ReflexData {
+  /** How far a response that was not elicited counts. */
+  absence: AbsenceNote;
+  /** The ages at which unlike sides are common in healthy infants, so that uneven alone weighs little. */
+  unlikeSides: readonly UnlikeSides[];
+}
+
+/** What a reflex's own file says of it. */
+export interface ReflexData {
   id: string;
   name: string;
   /** A name short enough to stand beside a lane. */
@@ -204,8 +218,6 @@ export interface Reflex {
   kind: Kind;
   testedPerSide: boolean;
   midline: boolean;
-  /** Unlike sides are common in healthy infants: uneven alone weighs little. */
-  unequalIsCommon: boolean;
   position: Position;
   stimulus: StimulusKind;
   /** Likely to upset the infant, so examined last. */

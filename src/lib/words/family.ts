@@ -41,6 +41,7 @@ export const MEANINGS = [
   'watch-strong',
   'watch-still-there',
   'watch-not-seen',
+  'watch-may-lack',
   'watch-gone',
   'watch-soon',
   'there',

@@ -1,6 +1,6 @@
-import type { Reflex } from '../types.ts';
+import type { ReflexData } from '../types.ts';
 
-export const reflex: Reflex = {
+export const reflex: ReflexData = {
   id: 'equilibrium-standing',
   name: 'Equilibrium (tilting) reaction, standing',
   short: 'Tilting, standing',
@@ -8,7 +8,6 @@ export const reflex: Reflex = {
   kind: 'postural-reaction',
   testedPerSide: true,
   midline: true,
-  unequalIsCommon: false,
   position: 'standing',
   stimulus: 'tilt',
   upsetting: false,

@@ -1,6 +1,6 @@
-import type { Reflex } from '../types.ts';
+import type { ReflexData } from '../types.ts';
 
-export const reflex: Reflex = {
+export const reflex: ReflexData = {
   id: 'labyrinthine-righting',
   name: 'Labyrinthine head righting',
   short: 'Labyrinthine righting',
@@ -8,7 +8,6 @@ export const reflex: Reflex = {
   kind: 'postural-reaction',
   testedPerSide: true,
   midline: true,
-  unequalIsCommon: false,
   position: 'upright-held',
   stimulus: 'tip',
   upsetting: false,

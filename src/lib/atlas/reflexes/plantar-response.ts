@@ -1,6 +1,6 @@
-import type { Reflex } from '../types.ts';
+import type { ReflexData } from '../types.ts';
 
-export const reflex: Reflex = {
+export const reflex: ReflexData = {
   id: 'plantar-response',
   name: 'Extensor plantar response',
   short: 'Extensor plantar',
@@ -8,7 +8,6 @@ export const reflex: Reflex = {
   kind: 'primitive-reflex',
   testedPerSide: true,
   midline: false,
-  unequalIsCommon: true,
   position: 'supine',
   stimulus: 'stroke',
   upsetting: true,

@@ -1,6 +1,6 @@
-import type { Reflex } from '../types.ts';
+import type { ReflexData } from '../types.ts';
 
-export const reflex: Reflex = {
+export const reflex: ReflexData = {
   id: 'swimming',
   name: 'Swimming reflex',
   short: 'Swimming',
@@ -8,7 +8,6 @@ export const reflex: Reflex = {
   kind: 'primitive-reflex',
   testedPerSide: false,
   midline: true,
-  unequalIsCommon: false,
   position: 'prone-suspension',
   stimulus: 'suspension',
   upsetting: false,

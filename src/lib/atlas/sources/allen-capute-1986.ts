@@ -45,9 +45,11 @@ export const source: SourceData = {
         unit: 'wkPMA',
         low: 25,
         high: 30,
+        notYetAll: true,
       },
       integratesStatus: 'not-stated',
       population: '47 infants born very preterm',
+      correction: 'the majority is not all: the age by which every infant has it is not given',
     },
     {
       reflex: 'atnr',
@@ -59,9 +61,11 @@ export const source: SourceData = {
         unit: 'wkPMA',
         low: 25,
         high: 30,
+        notYetAll: true,
       },
       integratesStatus: 'not-stated',
       population: '47 infants born very preterm',
+      correction: 'the majority is not all: the age by which every infant has it is not given',
     },
     {
       reflex: 'galant',
@@ -73,9 +77,11 @@ export const source: SourceData = {
         unit: 'wkPMA',
         low: 25,
         high: 30,
+        notYetAll: true,
       },
       integratesStatus: 'not-stated',
       population: '47 infants born very preterm',
+      correction: 'the majority is not all: the age by which every infant has it is not given',
     },
     {
       reflex: 'positive-support',
@@ -85,12 +91,15 @@ export const source: SourceData = {
       appears: {
         asPrinted: 'occasional before 30 wk PCA, not uniform at term',
         unit: 'wkPMA',
-        low: 30,
+        low: 25,
         high: 40,
+        notYetAll: true,
       },
       integratesStatus: 'not-stated',
       population: '47 infants born very preterm',
       note: 'The related 1985 abstract words it as starting at 30 weeks in some.',
+      correction:
+        'occasional before 30 weeks begins at the youngest age examined, 25 weeks; not uniform at term is not complete at 40 weeks',
     },
     {
       reflex: 'stepping',
@@ -100,11 +109,14 @@ export const source: SourceData = {
       appears: {
         asPrinted: 'occasional before 30 wk PCA, not uniform at term',
         unit: 'wkPMA',
-        low: 30,
+        low: 25,
         high: 40,
+        notYetAll: true,
       },
       integratesStatus: 'not-stated',
       population: '47 infants born very preterm',
+      correction:
+        'occasional before 30 weeks begins at the youngest age examined, 25 weeks; not uniform at term is not complete at 40 weeks',
     },
     {
       reflex: 'placing-leg',
@@ -114,11 +126,14 @@ export const source: SourceData = {
       appears: {
         asPrinted: 'occasional before 30 wk PCA, not uniform at term',
         unit: 'wkPMA',
-        low: 30,
+        low: 25,
         high: 40,
+        notYetAll: true,
       },
       integratesStatus: 'not-stated',
       population: '47 infants born very preterm',
+      correction:
+        'occasional before 30 weeks begins at the youngest age examined, 25 weeks; not uniform at term is not complete at 40 weeks',
     },
   ],
   counts: [

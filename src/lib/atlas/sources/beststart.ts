@@ -26,13 +26,14 @@ export const source: SourceData = {
       role: 'window',
       basis: 'read',
       appearsStatus: 'not-stated',
-      integratesStatus: 'given',
+      integratesStatus: 'later-than',
       integrates: {
         asPrinted: 'voluntary after 4 months',
         unit: 'mo',
         low: 4,
-        high: 4,
+        high: null,
       },
+      correction: 'voluntary after an age is not gone by that age',
     },
     {
       reflex: 'palmar-grasp',

@@ -18,7 +18,10 @@ export const source: SourceData = {
         unit: 'mo',
         low: 6,
         high: 6,
+        atLatest: true,
       },
+      correction:
+        'the words give the latest age alone, so the response may go at any time before it',
     },
     {
       reflex: 'atnr',

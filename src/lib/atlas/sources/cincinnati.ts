@@ -44,7 +44,10 @@ export const source: SourceData = {
         unit: 'mo',
         low: 2,
         high: 2,
+        atLatest: true,
       },
+      correction:
+        'the words give the latest age alone, so the response may go at any time before it',
     },
   ],
   counts: [],

@@ -31,7 +31,7 @@ export const source: SourceData = {
       unit: 'mo',
       low: 0.23,
       high: 2.76,
-      corrected: false,
+      corrected: 'unknown',
       n: 12,
       percent: null,
       qualifier: '',

@@ -38,7 +38,10 @@ export const source: SourceData = {
         unit: 'mo',
         low: 2,
         high: 2,
+        atLatest: true,
       },
+      correction:
+        'the words give the latest age alone, so the response may go at any time before it',
     },
     {
       reflex: 'crossed-extension',
@@ -52,8 +55,11 @@ export const source: SourceData = {
         unit: 'mo',
         low: 2,
         high: 2,
+        atLatest: true,
       },
       note: 'The crossed extension row was cut off in the passage read; the neighbouring spinal-level rows say 2 months.',
+      correction:
+        'the words give the latest age alone, so the response may go at any time before it',
     },
     {
       reflex: 'extensor-thrust',
@@ -67,7 +73,10 @@ export const source: SourceData = {
         unit: 'mo',
         low: 2,
         high: 2,
+        atLatest: true,
       },
+      correction:
+        'the words give the latest age alone, so the response may go at any time before it',
     },
     {
       reflex: 'positive-support',

@@ -63,8 +63,10 @@ export const source: SourceData = {
         unit: 'wkPMA',
         low: 25,
         high: 30,
+        notYetAll: true,
       },
       integratesStatus: 'not-stated',
+      correction: 'the majority is not all: the age by which every infant has it is not given',
     },
     {
       reflex: 'moro',

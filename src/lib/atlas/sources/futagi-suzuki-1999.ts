@@ -27,7 +27,7 @@ export const source: SourceData = {
       unit: 'mo',
       low: 0,
       high: 6,
-      corrected: false,
+      corrected: 'unknown',
       n: 834,
       percent: 100,
       qualifier: '=',

@@ -15,7 +15,7 @@ export const source: SourceData = {
       unit: 'mo',
       low: 1,
       high: 5,
-      corrected: false,
+      corrected: 'unknown',
       n: 40,
       percent: null,
       qualifier: '',

@@ -24,7 +24,10 @@ export const source: SourceData = {
         unit: 'y',
         low: 5,
         high: 5,
+        atLatest: true,
       },
+      correction:
+        'the words give the latest age alone, so the response may go at any time before it',
     },
   ],
   counts: [],

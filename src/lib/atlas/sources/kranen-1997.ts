@@ -15,7 +15,7 @@ export const source: SourceData = {
       unit: 'mo',
       low: 0.1,
       high: 0.26,
-      corrected: false,
+      corrected: 'unknown',
       n: 30,
       percent: null,
       qualifier: '',

@@ -18,13 +18,14 @@ export const source: SourceData = {
         low: 32,
         high: 36,
       },
-      integratesStatus: 'given',
+      integratesStatus: 'later-than',
       integrates: {
         asPrinted: 'less prominent after 1 month',
         unit: 'mo',
         low: 1,
-        high: 1,
+        high: null,
       },
+      correction: 'less prominent is not gone: the words say from when it fades and give no end',
     },
     {
       reflex: 'palmar-grasp',

@@ -31,7 +31,7 @@ export const source: SourceData = {
       unit: 'mo',
       low: 1,
       high: 3,
-      corrected: false,
+      corrected: 'unknown',
       n: 10,
       percent: null,
       qualifier: '',

@@ -17,6 +17,7 @@ export const source: SourceData = {
         unit: 'wkPMA',
         low: 25,
         high: 30,
+        notYetAll: true,
       },
       integratesStatus: 'given',
       integrates: {
@@ -26,6 +27,7 @@ export const source: SourceData = {
         high: 6,
       },
       note: 'Low end is the start of fading, not disappearance.',
+      correction: 'usual is not all: the age by which every infant has it is not given',
     },
   ],
   counts: [],

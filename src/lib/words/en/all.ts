@@ -36,3 +36,4 @@ export * as tried from './tried.ts';
 export * as trouble from './trouble.ts';
 export * as unlisted from './unlisted.ts';
 export * as ui from './ui.ts';
+export * as voices from './voices.ts';

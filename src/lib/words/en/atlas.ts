@@ -73,14 +73,13 @@ export const cautions: Record<Caution, string> = {
   'no-pull':
     'Never lift the infant by the grasp or pull at the wrists of an arm that may be injured.',
   'trunk-support': 'Hold the trunk firmly with both hands; keep it brief.',
-  'gentle-push': 'Push just far enough to unbalance, a hand ready to catch.',
+  'gentle-push': 'Push just far enough to unbalance; be ready to catch.',
   'guard-fall': 'Guard against a fall on every side, over a soft surface.',
-  'few-repeats': 'Few repetitions: many responses fade with repeating, and each tires the infant.',
+  'few-repeats': 'Few repetitions: responses may fade, and each tires the infant.',
   'stop-if-distress': 'Stop at distress, a change of colour or a pause in breathing.',
   'light-touch': 'A light touch is enough; it should never hurt.',
   'firm-touch': 'Firm pressure, and never so firm that it hurts.',
-  'only-if-stable':
-    'Not in an infant who is ill or not yet stable; a preterm infant in intensive care is not startled.',
+  'only-if-stable': 'Not in an infant who is ill or not yet stable.',
   'no-water': 'Do not test in water: the response is watched held in the air or not at all.',
   'airway-clear': 'Keep nose and mouth free, and never leave the infant face down.',
 };

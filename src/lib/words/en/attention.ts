@@ -4,15 +4,18 @@ import type { Atlas, SourcedCount } from '../../atlas/atlas.ts';
 import type { Side, Station } from '../../atlas/types.ts';
 import type { Response } from '../../case/finding.ts';
 import type { Interval } from '../../case/course.ts';
+import type { Association } from '../../judge/associations.ts';
 import type { NearCount } from '../../judge/counts.ts';
 import type { Agreement, TurningPoint } from '../../judge/hangs.ts';
 import type { JudgedFinding } from '../../judge/judge.ts';
 import type { OpenQuestion } from '../../judge/plan.ts';
 import type { Shares, Voice } from '../../judge/verdict.ts';
+import type { Estimate } from '../../number/likelihood.ts';
 import { BY_DATE, dateWords, shortDateWords, type When } from './ages.ts';
 import { apart, sides } from './atlas.ts';
 import { responses } from './case.ts';
 import {
+  capSentence,
   notJudgedSentence,
   raisedSentence,
   turningSentence,
@@ -51,9 +54,9 @@ interface Told {
 /** An entry in a few sentences: what stands out, what the sources say, and on what that hangs. */
 export function entrySentences(told: Told): string[] {
   const { lead, weaker, plainlyUneven, agreement, turning } = told;
-  const { finding, judged, raised } = lead;
+  const { finding, judged, raised, caps } = lead;
   if (judged.verdict === 'not-judged') return [notJudgedSentence(judged.why)];
-  const said: string[] = [];
+  const said = caps.map(capSentence);
   for (const one of raised) {
     if (one.flag === 'uneven') continue;
     const sentence = raisedSentence(one, finding.response);
@@ -89,6 +92,8 @@ export function seenWords(findings: readonly JudgedFinding[]): string {
     )
     .join(', ');
 }
+
+const upper = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 const percent = (share: number): string => `${Math.round(share * 100)} %`;
 
@@ -127,6 +132,46 @@ export function countSentence({ count, interval }: NearCount): string {
       : '';
   return `${share} ${of}${range}.`;
 }
+
+const times = ({ value, interval }: Estimate): string =>
+  `${value.toPrecision(2)} (${interval.low.toPrecision(2)} to ${interval.high.toPrecision(2)})`;
+
+const share = ({ value, interval }: Estimate): string =>
+  `${percent(value)} (${percent(interval.low)} to ${percent(interval.high)})`;
+
+/** What a finding has been reported with: the sign, the outcome, and how far the one tells of the other. */
+export function associationSentence({ row, tells }: Association): string {
+  const said = [`${upper(row.sign)} at ${row.age}: ${row.outcome}, in ${row.population}.`];
+  if (row.finding) said.push(row.finding);
+  if (tells) {
+    const parts = [
+      tells.sensitivity && `sensitivity ${share(tells.sensitivity)}`,
+      tells.specificity && `specificity ${share(tells.specificity)}`,
+      tells.positive && `likelihood ratio with it ${times(tells.positive)}`,
+      tells.negative && `without it ${times(tells.negative)}`,
+    ].filter(Boolean);
+    said.push(`${upper(parts.join(', '))}; 95 % intervals.`);
+  } else if (row.sensitivity && row.specificity)
+    said.push(
+      `Sensitivity ${row.sensitivity.percent} %, specificity ${row.specificity.percent} %, without the children counted.`,
+    );
+  return said.join(' ');
+}
+
+export const associations = {
+  titles: {
+    persistence: 'Persistence has been reported with',
+    absence: 'Absence has been reported with',
+    asymmetry: 'Unlike sides have been reported with',
+  },
+  certainties: {
+    counted: 'measured with counts',
+    reported: 'reported',
+    taught: 'taught, from memory',
+  },
+  caution:
+    'Associations in groups, mostly of infants at risk. They are no cause and no prognosis for this child.',
+};
 
 /** A place in an expected order, with this child's interval. */
 export function stationWords(station: Station, atlas: Atlas): string {
@@ -177,12 +222,15 @@ export const attention = {
   open: (name: string): string => `${name}: reasons and sources`,
   visit: 'Visit',
   firm: 'Firm: every source that speaks gives it nearly all of what it says.',
-  hangs: (a: Agreement): string => `Not firm: ${a.agree} of ${a.of} sources that speak say so.`,
+  hangs: ({ agree, of, voices }: Agreement): string =>
+    `Not firm: ${agree} of ${of} sources that speak, ${voices.agree} of ${voices.of} voices, say so.`,
   shares: 'Over the chosen sources',
   expected: (mean: number): string => `Expected at this age: ${mean.toFixed(2)}.`,
   counts: 'Counted in infants near this age',
   noCounts: 'No count of infants near this age is held.',
   sources: 'What it rests on',
+  judgedBy: 'Sources that copy one another are one voice.',
+  voices: 'Who has it from whom',
   silent: (n: number): string =>
     n === 1 ? '1 source is silent at this age' : `${n} sources are silent at this age`,
   context: 'Beside it, not judged by',

@@ -179,7 +179,8 @@ export function chartWords(atlas: Atlas, child?: WhoseAges) {
     response: (response: Response): string => responses[response],
     side: (side: Side): string => sides[side],
     key: {
-      ridge: 'height: how far the sources lead one to expect it',
+      ridge:
+        'height: how far the sources lead one to expect it; dots in an opened lane: shares of infants counted, with 95 % intervals',
       agreed: 'deeper: every source that speaks says established',
       course: 'came or went between two visits',
     },

@@ -302,6 +302,10 @@ export const family: FamilyWords = {
       firm: 'About {now}, we expect to see it.',
       open: `It {maybe} time for it to be there. ${DISAGREE}`,
     },
+    'watch-may-lack': {
+      firm: 'We did not see it. Some healthy babies do not show it.',
+      open: 'We did not see it. Some healthy babies do not show it.',
+    },
     'watch-gone': {
       firm: 'It was there before. At {age}, we may still see it.',
       open: 'It was there before. Some of our guides expect to see it for longer, and others do not.',

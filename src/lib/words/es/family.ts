@@ -314,6 +314,10 @@ export const family: FamilyWords = {
       firm: 'Más o menos a {age} se espera verlo.',
       open: `Tal vez ya {is} tiempo de verlo. ${DISAGREE}`,
     },
+    'watch-may-lack': {
+      firm: 'No lo vimos. Hay bebés sanos que no lo muestran.',
+      open: 'No lo vimos. Hay bebés sanos que no lo muestran.',
+    },
     'watch-gone': {
       firm: 'Antes sí lo tenía. A {age} todavía se puede ver.',
       open: 'Antes sí lo tenía. Algunas de nuestras guías esperan verlo más tiempo, y otras no.',
