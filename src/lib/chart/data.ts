@@ -97,6 +97,7 @@ function laneOf(id: string, atlas: Atlas, compiled: Compiled): LaneData {
     ridge,
     bands: compiled.windows.map(bandOf).sort(inOrder),
     figures: figuresOf(compiled.windows),
+    counts: atlas.counts.get(id) ?? [],
     appearsBy: half.first,
     integratesBy: half.last === -Infinity ? Infinity : half.last,
   };

@@ -6,6 +6,7 @@ import type { AxisDay } from '../age/axis.ts';
 import { TERM } from '../age/axis.ts';
 import { placeAge, type PlacedAge } from './ageline.ts';
 import { bandPath, holdersAt, phaseIn } from './bands.ts';
+import { drawCounts, type DrawnCounts } from './counted.ts';
 import { coursesByLane, type LaneCourses } from './courses.ts';
 import { fitting, type Measure } from './labels.ts';
 import { orderOf, placeLanes, type PlacedLanes } from './lanes.ts';
@@ -31,6 +32,7 @@ export interface DrawnLane {
   data: LaneData;
   ridge: RidgePaths;
   bands: readonly { source: string; path: string }[];
+  counts: DrawnCounts;
 }
 
 export const drawLanes = (lanes: readonly LaneData[]): DrawnLane[] =>
@@ -39,6 +41,7 @@ export const drawLanes = (lanes: readonly LaneData[]): DrawnLane[] =>
     data,
     ridge: ridgePaths(data.ridge),
     bands: data.bands.map((band) => ({ source: band.source, path: bandPath(band) })),
+    counts: drawCounts(data.counts ?? []),
   }));
 
 /** The axis as it stands for a range. */

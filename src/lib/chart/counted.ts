@@ -1,0 +1,76 @@
+/**
+ * Counts of real infants on a lane's own scale: a point at the counted age and share, its 95 % interval as
+ * a bar, the ages it spans as a line. Days across, 0 to -1 down, as a ridge is drawn.
+ */
+import { fromMonths, toAxisDay, type AxisDay } from '../age/axis.ts';
+import type { SourcedCount } from '../atlas/atlas.ts';
+import { printedDay } from '../atlas/printed.ts';
+import { wilson } from '../number/wilson.ts';
+
+export interface CountPoint {
+  count: SourcedCount;
+  /** First, middle and last of the counted ages. */
+  from: AxisDay;
+  day: AxisDay;
+  to: AxisDay;
+  /** Share of infants with the response, 0 to 1, and its interval; null where n was not printed. */
+  share: number;
+  interval: { low: number; high: number } | null;
+}
+
+/** Beyond this age the axis ends. */
+const LAST_MONTH = 24;
+
+/** The counts that are shares of infants with the response at an age of the axis, oldest age last. */
+export function countPoints(counts: readonly SourcedCount[]): CountPoint[] {
+  return counts
+    .flatMap((count): CountPoint[] => {
+      const { role, answer, complementary, percent, qualifier, unit, low, high, n } = count;
+      if (role !== 'count' || answer === 'other' || unit === 'milestone') return [];
+      if (percent === null || low === null || (qualifier !== '=' && qualifier !== '~')) return [];
+      if (answer === 'not-elicited' && !complementary) return [];
+      const [from, to] = [printedDay(low, unit), printedDay(high ?? low, unit)];
+      if (from > fromMonths(LAST_MONTH)) return [];
+      const share = (answer === 'elicited' ? percent : 100 - percent) / 100;
+      const interval = n === null ? null : wilson(share * n, n);
+      return [{ count, from, day: toAxisDay((from + to) / 2), to, share, interval }];
+    })
+    .sort((a, b) => a.day - b.day);
+}
+
+/** So many ages of one measure in one source make a curve; fewer stay points. */
+export const CURVE_AGES = 4;
+
+/** The runs of points that are one measure of one source at four or more ages, each in order of age. */
+export function curvesOf(points: readonly CountPoint[]): CountPoint[][] {
+  const runs = new Map<string, CountPoint[]>();
+  for (const point of points) {
+    const { source, measureId, population } = point.count;
+    const key = `${source.id} ${measureId} ${population}`;
+    runs.set(key, [...(runs.get(key) ?? []), point]);
+  }
+  return [...runs.values()].filter((run) => new Set(run.map(({ day }) => day)).size >= CURVE_AGES);
+}
+
+export interface DrawnCounts {
+  points: readonly { point: CountPoint; dot: string; bars: string }[];
+  curves: readonly string[];
+}
+
+const n = (value: number): string => value.toFixed(3);
+
+/** Paths in the lane's own scale. A dot is a line of no length: its round cap is what is seen. */
+export function drawCounts(counts: readonly SourcedCount[]): DrawnCounts {
+  const points = countPoints(counts);
+  return {
+    points: points.map((point) => {
+      const { day, from, to, share, interval } = point;
+      const across = to > from ? `M${n(from)} ${n(-share)}H${n(to)}` : '';
+      const down = interval ? `M${n(day)} ${n(-interval.low)}V${n(-interval.high)}` : '';
+      return { point, dot: `M${n(day)} ${n(-share)}h0`, bars: across + down };
+    }),
+    curves: curvesOf(points).map(
+      (run) => `M${run.map(({ day, share }) => `${n(day)} ${n(-share)}`).join('L')}`,
+    ),
+  };
+}
