@@ -5,7 +5,7 @@ export const prose: ReflexProse = {
   sides: 'One midline stimulus, but each arm is read separately for equality.',
   position: 'Supine or semi-reclined on the forearm, head supported in midline, hands open.',
   stimulus:
-    'The head support is dropped a short way (about 2-3 cm, or some 20-30 degrees) and caught. Or by arm release: the infant supine, both hands drawn up gently until the shoulders take less weight, the head staying down, then let go together.',
+    'The head support is dropped a short way (about 2-3 cm, or some 20-30 degrees) and caught; or by arm release.',
   positive:
     'Arms spread and straighten with the hands open, then come back in an embrace; legs may extend then flex, and a cry is usual.',
   pitfalls: [
@@ -60,7 +60,7 @@ export const prose: ReflexProse = {
       basis: 'read',
     },
     {
-      text: 'Elicited also by drawing up the arms of the supine infant and letting them go; said to be poorly elicited so in preterm infants, whose arms resist less.',
+      text: 'Arm release: with the infant supine and the head staying down, both arms are drawn up gently until the shoulders take less weight, and let go together. Said to elicit little in preterm infants, whose arms resist less.',
       sources: ['physiopedia-moro'],
       basis: 'read',
     },

@@ -4,13 +4,12 @@ export const prose: ReflexProse = {
   synonyms: ['backward parachute', 'backward propping'],
   sides: 'Backward push; both arms, or one arm with trunk rotation.',
   position: 'Seated on the floor, legs forward, hands free.',
-  stimulus:
-    'A push backward at the chest or shoulders, firm and quick enough to unbalance. A slow tilt tests equilibrium instead.',
+  stimulus: 'A push backward at the chest or shoulders, firm and quick enough to unbalance.',
   positive: 'Arms reach behind with hands open, or the trunk turns and one arm props.',
   pitfalls: [
     'No hand ready to catch: always guard from behind.',
     'Pushing faster than the infant can react.',
-    'A push too slow or too small to unbalance: the trunk rights itself and no arm is needed.',
+    'A push too slow or too small to unbalance: a slow tilt tests equilibrium, where no arm is needed.',
   ],
   purpose: 'The last of the propping reactions; protects the back of the head.',
   reported: {

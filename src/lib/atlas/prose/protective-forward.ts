@@ -6,7 +6,7 @@ export const prose: ReflexProse = {
   position:
     'Two tests. Propping: seated on the floor, legs apart, hands free. Parachute: in ventral suspension, held firmly by the trunk.',
   stimulus:
-    'Propping: a push or tip forward that unbalances. Parachute: the head end tipped toward a surface in one quick, short movement within the hands.',
+    'Propping: a push or tip forward that unbalances. Parachute: the head end tipped toward a surface, quickly and a short way.',
   positive:
     'In both the arms extend forward, hands open, wrists extended, fingers abducted; in propping they take weight at once, in the parachute when they reach the surface.',
   pitfalls: [

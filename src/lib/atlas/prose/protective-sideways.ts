@@ -5,10 +5,10 @@ export const prose: ReflexProse = {
   sides: 'Tip to each side.',
   position: 'Seated on the floor, legs apart, hands free.',
   stimulus:
-    'A push on one shoulder, firm and quick enough to unbalance the infant toward the other side. A slow tilt tests equilibrium instead.',
+    'A push on one shoulder, firm and quick enough to unbalance the infant toward the other side.',
   positive: 'The arm on the falling side reaches out, elbow straight, hand open, and props.',
   pitfalls: [
-    'A push too slow or too small to unbalance: the trunk rights itself and no arm is needed.',
+    'A push too slow or too small to unbalance: a slow tilt tests equilibrium, where no arm is needed.',
     'A push harder than it takes, or no hand ready to catch.',
     'Testing while the infant leans on the arms already.',
     'Confusing the direction: the arm that props is on the side the infant falls to.',
