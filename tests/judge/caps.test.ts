@@ -61,16 +61,17 @@ describe('a count of healthy infants holds a verdict to a watch', () => {
 });
 
 describe('absence that tells little is never more than a watch', () => {
-  test.each(
-    [...ATLAS.reflexes.values()].filter((r) => r.absence.tells === 'tells-little'),
-  )('$id', ({ id, testedPerSide, absence }) => {
-    expect(absence.missed).toBe(0.5);
-    const side = testedPerSide ? 'left' : 'midline';
-    for (const month of ['02', '05', '08', '11']) {
-      const [found] = judgeOn(`2026-${month}-01`, [[id, side, 'not-elicited']]);
-      expect(found!.attention).not.toBe('discuss');
-    }
-  });
+  test.each([...ATLAS.reflexes.values()].filter((r) => r.absence.tells === 'tells-little'))(
+    '$id',
+    ({ id, testedPerSide, absence }) => {
+      expect(absence.missed).toBe(0.5);
+      const side = testedPerSide ? 'left' : 'midline';
+      for (const month of ['02', '05', '08', '11']) {
+        const [found] = judgeOn(`2026-${month}-01`, [[id, side, 'not-elicited']]);
+        expect(found!.attention).not.toBe('discuss');
+      }
+    },
+  );
 
   test('absence that tells is still discussed', () => {
     const [found] = judgeOn('2026-02-01', [['palmar-grasp', 'left', 'not-elicited']]);
