@@ -5,7 +5,7 @@
 import { fromMonths, toAxisDay, type AxisDay } from '../age/axis.ts';
 import type { SourcedCount } from '../atlas/atlas.ts';
 import { printedDay } from '../atlas/printed.ts';
-import { wilson } from '../number/wilson.ts';
+import { wilson } from '../judge/counts.ts';
 
 export interface CountPoint {
   count: SourcedCount;
