@@ -13,7 +13,12 @@ export default defineConfig({
   expect: { timeout: 30_000 },
   retries: 1, // what passes only at the second try is listed as flaky, and looked into
   reporter: 'list',
-  use: { ...desktop, baseURL: `http://127.0.0.1:${PORT}`, trace: 'retain-on-failure' },
+  use: {
+    ...desktop,
+    baseURL: `http://127.0.0.1:${PORT}`,
+    // a worker fetches the whole site in every test: those about it allow it
+    serviceWorkers: 'block',
+  },
   projects: [{ name: 'chromium' }],
   webServer: {
     command: 'vite preview --config preview.config.ts',

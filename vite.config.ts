@@ -1,5 +1,14 @@
 import { sveltekit } from '@sveltejs/kit/vite';
-import { defineConfig } from 'vitest/config';
+import { defineConfig } from 'vite';
+
+/**
+ * Parts that come whole, since one packs smaller than fifty: what every page begins with, and the chart.
+ * What the named modules import comes along, unless another part has it.
+ */
+const PARTS = [
+  { name: 'shell', priority: 2, test: /src\/routes\/\+layout\.svelte$/ },
+  { name: 'chart', priority: 1, test: /src\/routes\/(?:ChartControls|ChartPane)\.svelte$/ },
+];
 
 export default defineConfig(({ mode }) => ({
   plugins: [sveltekit()],
@@ -12,15 +21,9 @@ export default defineConfig(({ mode }) => ({
     rolldownOptions: {
       // a file of words does nothing by being loaded: a page has those it says, and no others
       treeshake: { moduleSideEffects: [{ test: /src\/lib\/words\//, sideEffects: false }] },
+      // one file has everything in it anyway
+      ...(mode === 'single' ? {} : { output: { codeSplitting: { groups: PARTS } } }),
       checks: { bundlerTimings: false, emptyImportMeta: mode !== 'single' },
     },
-  },
-  test: {
-    environment: 'node',
-    include: ['tests/**/*.test.ts'],
-    exclude: ['tests/browser/**'],
-    setupFiles: process.env.FAULTS_LOG ? ['tests/faults/count.ts'] : [],
-    expect: { requireAssertions: true },
-    testTimeout: 120_000, // a busy machine is slow, not wrong; speed belongs to the benchmark
   },
 }));

@@ -1,3 +1,3 @@
-import { hearEarly } from '$lib/state/early.ts';
+import { watchAddress } from '$lib/state/address.ts';
 
-export const init = hearEarly;
+export const init = watchAddress;

@@ -11,8 +11,11 @@ import type { Parsed, Problem } from '../lib/case/problem.ts';
 import { sheetOf, type Chosen, type JudgeOptions } from '../lib/judge/judge.ts';
 import { en } from '../lib/words/en.ts';
 
-/** A command takes its arguments and gives what is printed; bad input is thrown. */
-export type Command = (args: readonly string[]) => string;
+/**
+ * A command takes its arguments and gives what is printed, all at once or part by part as it is made. Bad
+ * input is thrown; where the rest goes on without it, it is given in its place among the parts.
+ */
+export type Command = (args: readonly string[]) => string | Iterable<string | BadInput>;
 
 /** Input that cannot be used, with the sentence that names it and the mend. */
 export class BadInput extends Error {}

@@ -158,15 +158,29 @@ function caseText(record: Case, options: JudgeOptions): string {
   return name + blocks.join('\n') + order + `${en.judge.CAUTION}\n`;
 }
 
+/** Each case by itself: read, judged and given away before the next is read, so that many take no more room. */
+function* judged(
+  paths: readonly string[],
+  options: JudgeOptions,
+  asJson: boolean,
+): Generator<string | BadInput> {
+  let isFirst = true;
+  for (const path of paths)
+    try {
+      const record = readCase(path);
+      if (asJson) yield `${JSON.stringify(caseJson(record, options))}\n`;
+      else yield (isFirst ? '' : '\n') + caseText(record, options);
+      isFirst = false;
+    } catch (error) {
+      if (!(error instanceof BadInput)) throw error;
+      yield error;
+    }
+}
+
 export const judgeCommand: Command = (args) => {
   const { values, positionals } = readOptions(args, { source: { type: 'string' } });
   if (positionals.length === 0)
     throw new BadInput('No case file is named; write tidemark judge CASE.json.');
   const options = judgeOptions(chosenOf(values.source), limitsOf(values));
-  const cases = positionals.map(readCase);
-  return cases
-    .map((record) =>
-      values.json ? `${JSON.stringify(caseJson(record, options))}\n` : caseText(record, options),
-    )
-    .join(values.json ? '' : '\n');
+  return judged(positionals, options, values.json ?? false);
 };

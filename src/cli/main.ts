@@ -25,7 +25,8 @@ const HELP = `tidemark: infant reflexes and postural reactions on one age axis
       every reflex with the windows of every source, in axis days (term is day 280)
 
 Correction limits: --preterm-below 37w0d, --correct-until 24 (months since birth).
-Exit status 0; 2 with one sentence on standard error for bad input.
+Exit status 0; 2 with one sentence on standard error for bad input (judge: for each such file,
+and the others are judged all the same).
 A reading of published ages, not a diagnosis. Follow local pathways and licensed practice.
 `;
 
@@ -33,7 +34,19 @@ A reading of published ages, not a diagnosis. Follow local pathways and licensed
 const plain = (text: string): string =>
   text.replaceAll(/(?!\n)\p{Cc}|[\u202a-\u202e\u2066-\u2069]/gu, '\ufffd');
 
-function run(args: readonly string[]): number {
+/**
+ * Settles once what was written has been taken off: a slow reader is waited for, so that nothing gathers
+ * here. A reader that has gone ends the process, by the listener below.
+ */
+const written = (text: string): Promise<void> =>
+  new Promise((resolve) => {
+    process.stdout.write(text, () => resolve());
+  });
+
+const complain = ({ message }: BadInput): boolean =>
+  process.stderr.write(`tidemark: ${plain(message).replaceAll('\n', ' ')}\n`);
+
+async function run(args: readonly string[]): Promise<number> {
   const [name, ...rest] = args;
   const asked = [name, ...rest];
   if (name === 'help' || asked.includes('--help') || asked.includes('-h')) {
@@ -52,11 +65,17 @@ function run(args: readonly string[]): number {
           ? 'No command is named; use ages, judge, plan, atlas or help.'
           : `"${name.slice(0, 60)}" is no command; use ages, judge, plan, atlas or help.`,
       );
-    process.stdout.write(plain(command(rest)));
-    return 0;
+    const output = command(rest);
+    let status = 0;
+    for (const part of typeof output === 'string' ? [output] : output)
+      if (part instanceof BadInput) {
+        complain(part);
+        status = 2;
+      } else await written(plain(part));
+    return status;
   } catch (error) {
     if (!(error instanceof BadInput)) throw error;
-    process.stderr.write(`tidemark: ${plain(error.message).replaceAll('\n', ' ')}\n`);
+    complain(error);
     return 2;
   }
 }
@@ -70,4 +89,4 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   process.exit(2);
 });
 
-process.exitCode = run(process.argv.slice(2));
+process.exitCode = await run(process.argv.slice(2));

@@ -90,11 +90,28 @@ describe('ages as a textbook prints them', () => {
     expect(readEnd(cell)).toEqual({ problem });
   });
 
+  const PROBLEMS = ['no-unit', 'not-understood', 'low-above-high', 'two-units', 'out-of-range'];
+  /** Any text, and words of ages thrown together, of which some say an age. */
+  const cells = fc.oneof(
+    fc.string(),
+    fc
+      .array(
+        fc.constantFrom('2', '6', '12', '28', '400', '-', ' to ', ' ', 'mo', 'wk', 'y', '>', 'by '),
+        { maxLength: 6 },
+      )
+      .map((parts) => parts.join('')),
+  );
+
   test('any text gets an answer, never an exception', () => {
     fc.assert(
-      fc.property(fc.string(), (cell) => {
-        for (const read of [readStart(cell), readEnd(cell)])
-          expect('problem' in read || 'status' in read).toBe(true);
+      fc.property(cells, (cell) => {
+        for (const read of [readStart(cell), readEnd(cell)]) {
+          if ('problem' in read) expect(PROBLEMS).toContain(read.problem);
+          else if (read.status === 'given' || read.status === 'later-than') {
+            expect(read.printed.asPrinted).toBe(cell.trim());
+            expect(read.printed.low).toBeLessThanOrEqual(read.printed.high ?? Infinity);
+          } else expect(['not-stated', 'persists']).toContain(read.status);
+        }
       }),
       { numRuns: 2000 },
     );

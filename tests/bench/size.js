@@ -3,7 +3,8 @@
  * in a browser with empty caches, and what it asks for is counted as gzip would send it. "At once" is
  * what must have come before the page is drawn: its entry, its nodes, and all that these import. "Beside"
  * is what the drawn page fetches by itself, such as the database and the figures. What the worker keeps
- * for use without a network comes after that, and is counted apart.
+ * for use without a network comes after that, and is counted apart. Ends with status 1 where the first
+ * view needs more than its limit; `--limit` looks at the first view alone.
  */
 import { createReadStream, existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { createServer } from 'node:http';
@@ -16,7 +17,11 @@ const SITE = 'dist';
 const SINGLE = 'dist-single/tidemark.html';
 /** What the script of the first view should weigh at most, kB of gzip. */
 const AIM_KB = 150;
-const PAGES = ['#/', '#/chart', '#/visits/3/record', '#/children', '#/reflexes', '#/talks'];
+/** What it may weigh today: it goes down with every saving, so that nothing grows back unseen. */
+const LIMIT_KB = 163;
+const FIRST = '#/';
+const OTHERS = ['#/chart', '#/visits/3/record', '#/children', '#/reflexes', '#/talks'];
+const PAGES = process.argv.includes('--limit') ? [FIRST] : [FIRST, ...OTHERS];
 const TYPES = { '.html': 'text/html', '.js': 'text/javascript', '.css': 'text/css' };
 
 /** @param {string} file */
@@ -84,9 +89,13 @@ for (const hash of PAGES) {
   const first = sum([...atOnce]);
   const beside = sum(scripts.filter((file) => !atOnce.has(file)));
   const style = sum(files.filter((file) => file.endsWith('.css')));
-  const over = hash === '#/' ? `   aim ${AIM_KB} kB: ${first <= AIM_KB ? 'met' : 'missed'}` : '';
+  if (hash === FIRST && first > LIMIT_KB) process.exitCode = 1;
+  const over =
+    hash === FIRST
+      ? `   limit ${LIMIT_KB} kB, aim ${AIM_KB} kB: ${first <= AIM_KB ? 'met' : 'missed'}`
+      : '';
   process.stdout.write(`${hash.padEnd(32)} ${kB(first)}  ${kB(beside)}  ${kB(style)}${over}\n`);
-  if (process.argv.includes('--files') && hash === '#/')
+  if (process.argv.includes('--files') && hash === FIRST)
     for (const file of files.sort((a, b) => gzipKb(join(SITE, b)) - gzipKb(join(SITE, a))))
       process.stdout.write(
         `    ${kB(gzipKb(join(SITE, file)))} ${atOnce.has(file) ? 'at once' : 'beside '} ${file}\n`,

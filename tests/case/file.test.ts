@@ -340,16 +340,27 @@ test('a case written and read again is the same case', () => {
 
 test('a file with any part cut out is refused or read, never thrown at', () => {
   const whole = file();
+  let [read, refused] = [0, 0];
   fc.assert(
     fc.property(fc.nat(whole.length), fc.nat(60), (from, length) => {
       const text = whole.slice(0, from) + whole.slice(from + length);
       const parsed = parseCaseText(text, ATLAS);
-      if (!parsed.ok)
+      if (!parsed.ok) {
+        refused += 1;
+        expect(parsed.problems.length).toBeGreaterThan(0);
         for (const p of parsed.problems) expect(en.problems.problemWords(p)).toMatch(/: ./);
-      else expect((parsed.value satisfies Case).visits.length).toBeLessThanOrEqual(1);
+      } else {
+        read += 1;
+        const value: Case = parsed.value;
+        expect(value.visits.length).toBeLessThanOrEqual(1);
+        // what is read is sound: it is written and read again as the same
+        expect(parseCaseText(caseText(value), ATLAS)).toEqual({ ok: true, value });
+      }
     }),
     { numRuns: 1000 },
   );
+  expect(refused).toBeGreaterThan(0);
+  expect(read).toBeGreaterThan(0);
 });
 
 describe('what surrounds the visits', () => {

@@ -7,6 +7,7 @@ import { differences, mergeCases, withMine } from '../../src/lib/case/merge.ts';
 import { parseRaw } from '../../src/lib/case/parse.ts';
 import type { RawCase } from '../../src/lib/case/shape.ts';
 import { demoCase } from '../../src/lib/state/demo.ts';
+import { runs } from '../support/runs.ts';
 
 const base = rawOf(demoCase(ATLAS));
 const visits = base.visits.map((_, index) => index);
@@ -85,11 +86,12 @@ describe('any edits in two windows', () => {
         expect(points).toEqual([]);
         expect(read(raw)).toBe(read(apply([...mine, ...others])));
       }),
-      { numRuns: 300 },
+      { numRuns: runs(300, 60) },
     );
   });
 
   test('to the same part are asked about just where they differ, and none is lost', () => {
+    let asked = 0;
     fc.assert(
       fc.property(many, many, (mine, theirs) => {
         const last = (list: readonly Edit[]): Map<string, string> =>
@@ -99,12 +101,14 @@ describe('any edits in two windows', () => {
         const [mineRaw, theirsRaw] = [apply(mine), apply(theirs)];
         const { raw, points } = mergeCases(base, mineRaw, theirsRaw);
         expect(points).toHaveLength(clashing.length);
+        asked += clashing.length;
         // theirs over mine, and with every point decided for mine, mine over theirs
         expect(read(raw)).toBe(read(apply([...mine, ...theirs])));
         expect(read(withMine(raw, points))).toBe(read(apply([...theirs, ...mine])));
       }),
-      { numRuns: 300 },
+      { numRuns: runs(300, 60) },
     );
+    expect(asked).toBeGreaterThan(0);
   });
 
   test('in one window alone are taken as they are, in either direction', () => {

@@ -34,7 +34,7 @@ export function properties(tried, file, nothing) {
   const log = join(folder, 'tried');
   try {
     const { status } = spawnSync('npx', ['vitest', 'run', file, '--silent'], {
-      env: { ...process.env, FAULTS_LOG: log },
+      env: { ...process.env, FAULTS_LOG: log, THOROUGH: '1' },
       stdio: ['ignore', 'ignore', 'inherit'],
     });
     const { times, slowest } = readLog(readFileSync(log, 'utf8'));

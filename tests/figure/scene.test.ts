@@ -1,4 +1,4 @@
-import { MILESTONE_POSES } from '../../src/lib/figure/stages/milestones.ts';
+import { MILESTONE_POSES } from '../../src/lib/figure/milestonePoses.ts';
 import { describe, expect, test } from 'vitest';
 import type { Position } from '../../src/lib/atlas/types.ts';
 import {

@@ -39,6 +39,7 @@ describe('a plan for a date', () => {
       const places = plan.lines
         .filter((line) => line.reflex.upsetting === upsetting)
         .map((line) => POSITION_ORDER.indexOf(line.reflex.position));
+      expect(new Set(places).size).toBeGreaterThan(upsetting ? 0 : 2);
       expect(places).toEqual([...places].sort((a, b) => a - b));
     }
     const kinds = plan.lines.map((line) => Number(line.reflex.upsetting));

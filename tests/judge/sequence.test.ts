@@ -97,23 +97,163 @@ describe('in a child', () => {
   });
 });
 
+describe('a response with two sides', () => {
+  const station = (visits: ShortVisit[], id: string, at: number) =>
+    orders(visits).get(id)!.stations[at]!.interval;
+
+  test('appears with its first side, whichever that is', () => {
+    const visits = (first: 'left' | 'right', second: 'left' | 'right'): ShortVisit[] => [
+      {
+        on: '2026-07-01',
+        findings: [
+          ['protective-forward', first, 'not-elicited'],
+          ['protective-forward', second, 'not-elicited'],
+        ],
+      },
+      {
+        on: '2026-08-01',
+        findings: [
+          ['protective-forward', first, 'elicited'],
+          ['protective-forward', second, 'not-elicited'],
+        ],
+      },
+      { on: '2026-09-01', findings: [['protective-forward', second, 'elicited']] },
+    ];
+    for (const [first, second] of [
+      ['left', 'right'],
+      ['right', 'left'],
+    ] as const)
+      expect(station(visits(first, second), 'protective-directions', 0)).toMatchObject({
+        after: { on: '2026-07-01' },
+        by: { on: '2026-08-01' },
+      });
+  });
+
+  test('has integrated with its last side, and not while one is still there', () => {
+    const visits = (first: 'left' | 'right', second: 'left' | 'right'): ShortVisit[] => [
+      {
+        on: '2026-04-01',
+        findings: [
+          ['moro', first, 'elicited'],
+          ['moro', second, 'elicited'],
+        ],
+      },
+      {
+        on: '2026-07-01',
+        findings: [
+          ['moro', first, 'not-elicited'],
+          ['moro', second, 'weak'],
+        ],
+      },
+      { on: '2026-08-01', findings: [['moro', second, 'not-elicited']] },
+    ];
+    for (const [first, second] of [
+      ['left', 'right'],
+      ['right', 'left'],
+    ] as const) {
+      expect(station(visits(first, second), 'moro-before-sitting', 0)).toMatchObject({
+        after: { on: '2026-07-01' },
+        by: { on: '2026-08-01' },
+      });
+      expect(station(visits(first, second).slice(0, 2), 'moro-before-sitting', 0)).toMatchObject({
+        after: { on: '2026-07-01' },
+        by: null,
+      });
+    }
+  });
+
+  test('a side that gave no answer says nothing', () => {
+    const unread: ShortVisit[] = [
+      { on: '2026-04-01', findings: [['moro', 'left', 'not-elicited', 'crying']] },
+    ];
+    expect(station(unread, 'moro-before-sitting', 0)).toBeNull();
+    expect(station(unread, 'moro-before-sitting', 1)).toBeNull();
+  });
+});
+
+describe('an order of three', () => {
+  const at = (on: string, ...there: [string, boolean][]): ShortVisit => ({
+    on,
+    findings: there.map(([way, is]) => [
+      `protective-${way}`,
+      'left',
+      is ? 'elicited' : 'not-elicited',
+    ]),
+  });
+
+  test('is broken by one step, however well the other holds', () => {
+    const check = orders([
+      at('2026-07-01', ['forward', false], ['sideways', false], ['backward', false]),
+      at('2026-09-01', ['forward', true], ['sideways', false], ['backward', true]),
+      at('2026-11-01', ['sideways', true]),
+    ]).get('protective-directions')!;
+    expect(check.steps).toEqual(['holds', 'broken']);
+    expect(check.order).toBe('broken');
+  });
+
+  test('is open while one step is, however well the other holds', () => {
+    const check = orders([
+      at('2026-07-01', ['forward', false], ['sideways', false]),
+      at('2026-09-01', ['forward', true], ['sideways', false]),
+    ]).get('protective-directions')!;
+    expect(check.steps).toEqual(['holds', 'open']);
+    expect(check.order).toBe('open');
+  });
+});
+
 describe('order of intervals', () => {
   const seen = (axisDay: number) => ({ on: '2026-01-01' as never, axisDay });
+  const day = fc.option(fc.integer({ min: 0, max: 20 }));
+  /** After one day and by a later one, either of which may not be known; near enough to meet others. */
   const interval = fc
-    .tuple(fc.option(fc.integer({ min: 0, max: 50 })), fc.option(fc.integer({ min: 51, max: 99 })))
+    .tuple(day, day)
+    .filter(([after, by]) => after === null || by === null || after < by)
     .map(([after, by]): Interval => ({
       after: after === null ? null : seen(after),
       by: by === null ? null : seen(by),
     }));
 
+  const between = (after: number | null, by: number | null): Interval => ({
+    after: after === null ? null : seen(after),
+    by: by === null ? null : seen(by),
+  });
+  test.each<[string, Interval, Interval, string]>([
+    ['one surely over before the other begins', between(0, 10), between(20, 30), 'holds'],
+    [
+      'one seen at the visit at which the other was not yet',
+      between(0, 10),
+      between(10, 20),
+      'holds',
+    ],
+    ['the same turned round', between(10, 20), between(0, 10), 'broken'],
+    ['they overlap', between(0, 11), between(10, 20), 'open'],
+    ['there from the first visit on, the other later', between(null, 10), between(10, 20), 'holds'],
+    ['both there from the first visit on', between(null, 10), between(null, 10), 'open'],
+    ['neither there by the last visit', between(20, null), between(20, null), 'open'],
+    [
+      'the first still to come when the second is there',
+      between(20, null),
+      between(0, 10),
+      'broken',
+    ],
+  ])('%s', (_, a, b, order) => {
+    expect(orderOf(a, b)).toBe(order);
+  });
+
   test('never holds both ways, and is unknown without an interval', () => {
+    let held = 0;
     fc.assert(
       fc.property(interval, interval, (a, b) => {
         expect(orderOf(a, b) === 'holds' && orderOf(b, a) === 'holds').toBe(false);
-        if (orderOf(a, b) === 'holds') expect(orderOf(b, a)).toBe('broken');
+        if (orderOf(a, b) === 'holds') {
+          held += 1;
+          expect(orderOf(b, a)).toBe('broken');
+        }
         expect(orderOf(a, null)).toBe('open');
+        expect(orderOf(null, b)).toBe('open');
       }),
     );
+    expect(held).toBeGreaterThan(0);
   });
 });
 

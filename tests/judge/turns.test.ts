@@ -15,6 +15,7 @@ import {
 import { verdictOf } from '../../src/lib/judge/verdict.ts';
 import type { Window } from '../../src/lib/judge/window.ts';
 import { anyQuestion, ask, bornAt, date, madeWindows, sheet } from '../support/question.ts';
+import { runs } from '../support/runs.ts';
 
 /** Every day of gestation judged by itself, the plain way. */
 function scan({ finding, compiled, birth, on, limits, known }: Question): Stretch[] {
@@ -35,7 +36,7 @@ describe('the stretches', () => {
       fc.property(anyQuestion, (question) => {
         expect(turnsOf(question).stretches).toEqual(scan(question));
       }),
-      { numRuns: 300 },
+      { numRuns: runs(300, 60) },
     );
   });
 
@@ -56,7 +57,7 @@ describe('the stretches', () => {
           expect(turnsOf(question).stretches).toEqual(scan(question));
         },
       ),
-      { numRuns: 400 },
+      { numRuns: runs(400, 60) },
     );
   });
 

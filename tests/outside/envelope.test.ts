@@ -79,12 +79,12 @@ describe('other programs', () => {
   });
 
   it.each([
-    ['short', 'a note'],
-    ['empty', ''],
-    ['of exactly one chunk', 'x'.repeat(65_536)],
-    ['of several chunks', 'é'.repeat(100_000)],
-  ])('open a file written here that is %s', async (_, text) => {
-    const file = await closeEnvelope(text, PASSPHRASE);
+    ['short, stretched as in use', 'a note', undefined],
+    ['empty', '', 10],
+    ['of exactly one chunk', 'x'.repeat(65_536), 10],
+    ['of several chunks', 'é'.repeat(100_000), 10],
+  ])('open a file written here that is %s', async (_, text, work) => {
+    const file = await closeEnvelope(text, PASSPHRASE, work);
     expect(looksEncrypted(file)).toBe(true);
     expect(readAge(file, PASSPHRASE)).toBe(text);
     expect(() => readAge(file, 'another passphrase')).toThrow();

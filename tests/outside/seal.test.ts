@@ -4,6 +4,7 @@ import { argon2id } from 'hash-wasm';
 import { describe, expect, it } from 'vitest';
 import { deriveBytes, passphraseBytes, STRENGTH } from '../../src/lib/store/derive.ts';
 import { importKey, openBytes, sealBytes } from '../../src/lib/store/seal.ts';
+import { runs } from '../support/runs.ts';
 
 const bytes = (hex: string) => new Uint8Array(Buffer.from(hex, 'hex'));
 const hex = (data: Uint8Array): string => Buffer.from(data).toString('hex');
@@ -43,7 +44,7 @@ describe('Argon2id', () => {
           expect(hex(ours)).toBe(theirs);
         },
       ),
-      { seed: 7, numRuns: 60 },
+      { seed: 7, numRuns: runs(60, 12) },
     );
   });
 

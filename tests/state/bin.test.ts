@@ -12,12 +12,11 @@ import { rawVisit } from '../../src/lib/state/edits.ts';
 import {
   goneFromCase,
   readDecisionPart,
-  readStepPart,
   readVisitPart,
   withDecisionBack,
-  withStepBack,
   withVisitBack,
 } from '../../src/lib/state/parts.ts';
+import { readStepPart, withStepBack } from '../../src/lib/state/stepParts.ts';
 import { Talks } from '../../src/lib/state/talks.svelte.ts';
 import { memoryRows } from '../../src/lib/store/memory.ts';
 import type { Rows } from '../../src/lib/store/rows.ts';

@@ -28,12 +28,16 @@ const examples = new Map(examplesOn(WRITTEN_FOR, ATLAS).map(({ id, record }) => 
 function judged(label: string) {
   const record = examples.get(`example-${label.toLowerCase()}`)!;
   const visits = judgeCase(record, options);
-  const found = (visit: number, reflex: string, side?: string): JudgedFinding[] =>
-    visits
+  /** What was found of a reflex at a visit: something, or the scenario is not what it claims to be. */
+  const found = (visit: number, reflex: string, side?: string): JudgedFinding[] => {
+    const all = visits
       .at(visit)!
       .findings.filter(
         (f) => f.reflex.id === reflex && (side === undefined || f.finding.side === side),
       );
+    expect(all.length, `${reflex} at visit ${visit}`).toBeGreaterThan(0);
+    return all;
+  };
   return { record, visits, found };
 }
 
@@ -115,7 +119,12 @@ describe('the scenarios', () => {
         }
     expect(found(-1, 'moro').map(({ attention }) => attention)).toEqual(['watch', 'watch']);
     for (const visit of visits.keys())
-      for (const reflex of ['plantar-grasp', 'placing-leg', 'stepping'])
+      for (const { raised } of found(visit, 'plantar-grasp')) expect(raised).toEqual([]);
+    for (const [reflex, seenAt] of [
+      ['placing-leg', [0, 1]],
+      ['stepping', [0]],
+    ] as const)
+      for (const visit of seenAt)
         for (const { raised } of found(visit, reflex)) expect(raised).toEqual([]);
     // what pulls at the arm is left out, and that is written down
     for (const { note, findings } of record.visits) {
@@ -147,6 +156,7 @@ describe('the scenarios', () => {
         expect(j).toMatchObject({ verdict: 'missing', firm: true });
         expect(attention).toBe('discuss');
       }
+    expect(visits).toHaveLength(3);
     for (const { ages } of visits) expect(ages.chronologicalDays).toBeLessThan(28);
   });
 

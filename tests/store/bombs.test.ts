@@ -1,7 +1,8 @@
 /**
  * Files made to exhaust whoever reads them: endless text, brackets without end, numbers without measure,
  * lists of nothing, names in masses, packed zeros. Each is refused with a sentence or read, and what is
- * read is sound. How long each takes is measured by the table of faults.
+ * read is sound. They fill what their format allows in a thorough run, and a tenth of it in the everyday
+ * one, but for the first of each. How long each takes is measured by the table of faults.
  */
 import { gzipSync } from 'node:zlib';
 import { afterAll, describe, expect, test } from 'vitest';
@@ -14,8 +15,16 @@ import { readIncoming } from '../../src/lib/state/receive.ts';
 import { readBackup } from '../../src/lib/store/backupFile.ts';
 import { openEnvelope } from '../../src/lib/store/envelope.ts';
 import { MAX_BUNDLE_BYTES, openBundleText } from '../../src/lib/store/fhir/open.ts';
-import { MAX_SHEET_BYTES, readSheet } from '../../src/lib/store/sheet/read.ts';
-import { MAX_TABLE_BYTES, readCsv } from '../../src/lib/store/table.ts';
+import {
+  MAX_SHEET_BYTES,
+  MAX_SHEET_COLUMNS,
+  MAX_SHEET_ROWS,
+  readSheet,
+} from '../../src/lib/store/sheet/read.ts';
+import { MAX_ROWS, MAX_TABLE_BYTES, readCsv } from '../../src/lib/store/table.ts';
+import { tableSentence } from '../../src/lib/words/en/ownPages.ts';
+import { sheetSentence } from '../../src/lib/words/en/sheets.ts';
+import { bytesOf, runs } from '../support/runs.ts';
 import { reading } from '../support/slowest.ts';
 
 afterAll(() => {
@@ -49,7 +58,8 @@ function* bombs(
   fields: readonly string[],
   bytes: number,
 ): Generator<[string, string]> {
-  const room = bytes - 1000;
+  const room = bytesOf(bytes - 1000);
+  yield ['[ without end, as large as can be', filled('[', bytes - 1000)];
   for (const open of ['[', '{"a":', '[{"visits":']) {
     yield [`${open} without end`, filled(open, room)];
     const close = open.replaceAll(/[^[{]/g, '').replaceAll('[', ']').replaceAll('{', '}');
@@ -128,13 +138,13 @@ describe('made to exhaust', () => {
     const patient = (more: string): string => `{"resource":{${born},${more}}}`;
     const moro =
       '{"resource":{"resourceType":"Observation","subject":{"reference":"Patient/p"},"code":{"coding":[{"system":"urn:tidemark:reflex","code":"moro"}]},"effectiveDateTime":"2026-05-18","bodySite":{"coding":[{"system":"urn:tidemark:side","code":"left"}]},"valueCodeableConcept":{"coding":[{"system":"urn:tidemark:response","code":"weak"}]}}}';
-    const MANY = 19_990;
+    const MANY = runs(19_990);
     const whole = (...entries: string[]): string => `{${bundle},"entry":[${entries.join()}]}`;
     function* all(): Generator<[string, string]> {
       yield* bombs(bundle, ['entry'], MAX_BUNDLE_BYTES);
       for (const field of ['identifier', 'name', 'extension'])
         for (const one of ['0', '{}', '{"system":"urn:ietf:rfc:3986","value":"a"}']) {
-          const many = `"${field}":[${filled(`${one},`, MAX_BUNDLE_BYTES - 1000)}0]`;
+          const many = `"${field}":[${filled(`${one},`, bytesOf(MAX_BUNDLE_BYTES - 1000))}0]`;
           yield [`${one} in masses in ${field}`, whole(patient(many))];
         }
       yield ['findings', whole(patient('"id":"p"'), ...Array.from({ length: MANY }, () => moro))];
@@ -146,6 +156,7 @@ describe('made to exhaust', () => {
 
   test("a clinic's sheet and a table of one's own", () => {
     const table = 'reflex,appears,integrates,note\n';
+    let [refused, tried] = [0, 0];
     for (const piece of [
       ...PIECES,
       ...NUMBERS,
@@ -160,18 +171,31 @@ describe('made to exhaust', () => {
       "'=",
     ])
       for (const before of ['', table, 'a,b\n1,"', 'Child;Date;Reflex;Side;Result\n']) {
-        const sheet = before + filled(piece, MAX_SHEET_BYTES - before.length);
-        expect(reading("a clinic's sheet", () => readSheet(sheet))).toHaveProperty('ok');
-        const own = before + filled(piece, MAX_TABLE_BYTES - before.length);
-        expect(reading("one's own table", () => readCsv(own))).toHaveProperty('ok');
+        const name = JSON.stringify([before, piece.slice(0, 20)]);
+        const sheetText = before + filled(piece, bytesOf(MAX_SHEET_BYTES) - before.length);
+        const sheet = reading("a clinic's sheet", () => readSheet(sheetText));
+        if (!sheet.ok) expect(sheetSentence(sheet.problem), name).toMatch(/^[^\n]+\.$/);
+        else {
+          expect(sheet.sheet.rows.length, name).toBeLessThanOrEqual(MAX_SHEET_ROWS);
+          expect(sheet.sheet.header.length, name).toBeLessThanOrEqual(MAX_SHEET_COLUMNS);
+        }
+        const ownText = before + filled(piece, bytesOf(MAX_TABLE_BYTES) - before.length);
+        const own = reading("one's own table", () => readCsv(ownText));
+        if (!own.ok) expect(tableSentence(own.problem), name).toMatch(/^[^\n]+\.$/);
+        else expect(own.rows.length, name).toBeLessThanOrEqual(MAX_ROWS);
+        refused += [sheet, own].filter(({ ok }) => !ok).length;
+        tried += 2;
       }
+    // nearly all of it is no table, and hardly anything may be read
+    expect(refused / tried).toBeGreaterThan(0.8);
   });
 
   test('a backup', () => {
+    const LARGE_BACKUP = 20_000_000;
     const head = '"format":"tidemark-backup","version":1,"at":"2026-06-08T10:00:00.000Z"';
     function* all(): Generator<[string, string]> {
-      yield* bombs(head, ['items'], 20_000_000);
-      yield* bombs(`${head},"items":[]`, ['small'], 20_000_000);
+      yield* bombs(head, ['items'], LARGE_BACKUP);
+      yield* bombs(`${head},"items":[]`, ['small'], LARGE_BACKUP);
     }
     for (const [name, text] of all()) {
       const bytes = new TextEncoder().encode(text);
@@ -186,7 +210,7 @@ describe('made to exhaust', () => {
         '-----BEGIN AGE ENCRYPTED FILE-----\n',
         'age-encryption.org/v1\n-> scrypt a 1\n',
       ]) {
-        const bytes = new TextEncoder().encode(before + filled(piece, 5_000_000));
+        const bytes = new TextEncoder().encode(before + filled(piece, bytesOf(5_000_000)));
         const opened = await reading('encrypted file', () => openEnvelope(bytes, 'a passphrase'));
         expect(opened.ok).toBe(false);
       }

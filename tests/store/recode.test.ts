@@ -9,6 +9,8 @@ import { ANY, StoreError, type Rows } from '../../src/lib/store/rows.ts';
 import { isSealed } from '../../src/lib/store/seal.ts';
 
 const PASSPHRASE = 'three dunlins on the mud';
+/** What is tried is the change of every row, not the stretching. */
+const LIGHT = { memoryKiB: 64, passes: 1, lanes: 1 };
 const TEXTS = ['Kestrel, 2026-01-04', 'Plover', 'a quiet note'];
 const seed = TEXTS.map((text, i) => ({ id: `child-${i}`, text }));
 let lock: LockRecord;
@@ -51,7 +53,7 @@ const set = () =>
   });
 
 beforeAll(async () => {
-  ({ lock, key } = await newLock(PASSPHRASE));
+  ({ lock, key } = await newLock(PASSPHRASE, LIGHT));
 });
 
 afterEach(() => {
@@ -128,7 +130,7 @@ describe('setting and removing a lock', () => {
   it('writes nothing where another lock stands than the one that was seen', async () => {
     await open(coded());
     await set();
-    const { lock: next } = await newLock(PASSPHRASE);
+    const { lock: next } = await newLock(PASSPHRASE, LIGHT);
     const stale = { name: name(), from: coded(true), to: coded(true), was: JSON.stringify(next) };
     await expect(recode({ ...stale, lock: JSON.stringify(next) })).rejects.toThrow(LockMoved);
     await expect(recode({ ...stale, lock: undefined })).rejects.toThrow(LockMoved);

@@ -7,7 +7,13 @@ import { chromium } from '@playwright/test';
 export const NO_BROWSER =
   'No browser found for the browser tests: install one (Debian: apt-get install chromium), or set CHROME_PATH to a Chromium or Chrome.';
 
-const NAMES = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable'];
+const NAMES = [
+  'chromium-headless-shell',
+  'chromium',
+  'chromium-browser',
+  'google-chrome',
+  'google-chrome-stable',
+];
 
 /**
  * The path of a Chromium or Chrome on this machine, or undefined. A wrong CHROME_PATH is an error.
@@ -69,7 +75,9 @@ export function ensureBrowser() {
   if (found) return found;
   const root = process.getuid?.() === 0;
   if (root && existsSync('/usr/bin/apt-get') && attempt('apt-get', ['update']))
-    attempt('apt-get', ['install', '-y', '--no-install-recommends', 'chromium']);
+    // without windows it begins sooner; where there is none, the whole browser does
+    for (const name of ['chromium-headless-shell', 'chromium'])
+      if (!findBrowser()) attempt('apt-get', ['install', '-y', '--no-install-recommends', name]);
   if (!findBrowser()) attempt('npx', ['playwright', 'install', 'chromium']);
   const path = findBrowser();
   if (!path) throw new Error(NO_BROWSER);

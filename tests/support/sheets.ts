@@ -77,13 +77,16 @@ export function plan(
   return { ...planned, said: planned.problems.map((one) => cellSentence(one, sheet.header)) };
 }
 
-/** Read to the end: a sentence, or a plan whose every record has passed the parser; nothing here changes. */
-export function holds(text: string, format: string, shape?: SheetShape): void {
+/**
+ * Read to the end: a sentence, or a plan whose every record has passed the parser; nothing here changes.
+ * Says whether it was read.
+ */
+export function holds(text: string, format: string, shape?: SheetShape): boolean {
   const before = caseText(KESTREL);
   const read = reading(format, () => readSheet(text));
   if (!read.ok) {
     expect(sheetSentence(read.problem)).toMatch(/^[^\n]+\.$/);
-    return;
+    return false;
   }
   for (const order of ['day-month-year', 'year-month-day'] as const) {
     const result = reading(`${format}, planned`, () =>
@@ -99,4 +102,5 @@ export function holds(text: string, format: string, shape?: SheetShape): void {
   }
   expect(caseText(KESTREL)).toBe(before);
   expect(Object.keys(Object.prototype)).toEqual([]);
+  return true;
 }

@@ -3,7 +3,8 @@ import type { Stage } from './stage.ts';
 import { CLOSE } from './stages/close.ts';
 import { LYING, prone, supine } from './stages/lying.ts';
 import { hanging, HANGING_STAGES } from './stages/hanging.ts';
-import { MILESTONES, type MilestonePose } from './stages/milestones.ts';
+import type { MilestonePose } from './milestonePoses.ts';
+import { MILESTONES } from './stages/milestones.ts';
 import { handsAndKnees, SIDE } from './stages/side.ts';
 import { heldUpright, sitting, standing, UPRIGHT } from './stages/upright.ts';
 

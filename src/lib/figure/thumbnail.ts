@@ -11,7 +11,7 @@ import { contactsOf, reachOf } from './solve.ts';
 import type { Vec } from './space.ts';
 import type { Stage } from './stage.ts';
 import { milestoneStage } from './stages.ts';
-import { isMilestonePose, type MilestonePose } from './stages/milestones.ts';
+import { isMilestonePose, type MilestonePose } from './milestonePoses.ts';
 import { fitted, instantOf } from './view.ts';
 
 export type Apart = Dissociation | 'forward' | 'sideways' | 'backward';

@@ -12,7 +12,7 @@ import { Keeping } from './keeping.svelte.ts';
 import { isOwn, Library } from './library.svelte.ts';
 import { decisionsPlace, formsPlace, visitPlace } from './draft.ts';
 import { DATABASE } from '../store/names.ts';
-import { LockCodec } from '../store/lockCodec.ts';
+import { LOCK_ROW, LockCodec } from '../store/lockCodec.ts';
 import { Lock } from './lock.svelte.ts';
 import { QUESTIONS, SETTINGS, SHEETS } from './names.ts';
 import { Renewal } from './renewal.svelte.ts';
@@ -21,8 +21,16 @@ import { Spoken } from './spoken.svelte.ts';
 import { Talks } from './talks.svelte.ts';
 import { Trial } from './trial.svelte.ts';
 import { takeTyped } from './typedIn.svelte.ts';
-import { leaveBehind, leftBehind, takeBack } from './unwritten.ts';
+import {
+  isAnyLeft,
+  leaveBehind,
+  leftBehind,
+  NOTHING_LEFT,
+  takeBack,
+  type LeftByTable,
+} from './unwritten.ts';
 import { joinUndo } from './undoing.ts';
+import { Underway } from './underway.svelte.ts';
 import { View } from './view.svelte.ts';
 
 /** Whether all that was changed is kept. */
@@ -94,6 +102,8 @@ export const backups = new Backups(
   { isSealed: () => lock.standing === 'open', shelf: storage },
 );
 for (const one of [library, desk, talks, settings.kept]) joinUndo(one);
+/** What goes on for a while after its click, and what of it pages that have gone did not finish. */
+export const underway = new Underway(smallPlace);
 /** What the page says of something it did beside the open child. */
 export const spoken = new Spoken();
 /** What is tried on the open child and kept nowhere. */
@@ -112,7 +122,7 @@ export const lock = new Lock({
   kept: async () => {
     await Promise.all([library.written, desk.written, talks.written]);
     await rememberDraft();
-    if (desk.unwritten().length === 0) takeBack(smallPlace()); // no plain text stays behind a lock
+    if (!isAnyLeft(left())) takeBack(smallPlace()); // no plain text stays behind a lock
     return keeping.standing !== 'not-saved' || keeping.kind !== 'kept';
   },
   opened: async () => {
@@ -138,37 +148,47 @@ export async function begin(): Promise<void> {
   keeping.blocked = false;
   keeping.kind = rows.kind;
   lock.codec = codec;
+  await underway.begin(async () => (await rows.one(LOCK_ROW))?.rev);
   await lock.begin(rows);
   await library.load(rows); // first: a record may hold findings on a reflex of one's own
+  const behind = rows.kind === 'kept' ? leftBehind(smallPlace()) : undefined;
+  for (const one of behind?.left ?? []) await library.catchUp(one.own ?? NOTHING_LEFT);
   await desk.load(rows);
-  if (rows.kind === 'kept') await catchUp();
+  for (const one of behind?.left ?? []) await desk.catchUp(one.cases ?? NOTHING_LEFT);
   await talks.load(rows);
+  for (const one of behind?.left ?? []) await talks.catchUp(one.talks ?? NOTHING_LEFT);
+  await settled();
+  if (keeping.standing !== 'not-saved') behind?.done();
   await aside.load(rows, Date.now());
   await backups.load(rows);
   await keeping.lookUp(browserStorage());
 }
 
-/** Takes in what pages that have gone could not write any more. */
-async function catchUp(): Promise<void> {
-  const { entries, done } = leftBehind(smallPlace());
-  desk.catchUp(entries);
-  await desk.written;
-  if (keeping.standing !== 'not-saved') done();
-}
+/** What is not written yet. */
+const left = (): LeftByTable => ({
+  own: library.unwritten(),
+  cases: desk.unwritten(),
+  talks: talks.unwritten(),
+});
 
 /**
  * The page may go now: what is typed is taken in, and what the store may have no time to write any more is
  * left for the next page. Under a lock nothing is left in plain text: there leaving is asked about before.
+ * @param isLast whether it is being closed or loaded anew, and not only out of sight
  */
-export function going(): void {
+export function going(isLast: boolean): void {
   takeTyped();
-  const unwritten = keeping.kind === 'kept' ? desk.unwritten() : [];
+  const unwritten = keeping.kind === 'kept' ? left() : {};
   const place = smallPlace();
-  if (unwritten.length === 0) takeBack(place); // what could not be written before has been since
-  if (unwritten.length === 0 || lock.standing !== 'none') return;
-  leaveBehind(place, unwritten);
-  void desk.written.then(() => {
-    if (desk.unwritten().length === 0) takeBack(place);
+  const isAny = isAnyLeft(unwritten);
+  if (!isAny) takeBack(place); // what could not be written before has been since
+  const isLeft = isAny && lock.standing === 'none' && leaveBehind(place, unwritten);
+  if (isLast) underway.leave(isAny && !isLeft ? ['writing'] : []);
+  if (!isAny) return;
+  void settled().then(() => {
+    if (isAnyLeft(left())) return;
+    takeBack(place);
+    underway.takeBack();
   });
 }
 

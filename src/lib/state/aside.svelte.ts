@@ -1,8 +1,9 @@
 /** What lies beside the records: what was removed, for thirty days, and what two windows did otherwise. */
 import * as v from 'valibot';
 import type { Point } from '../case/merge.ts';
-import { ANY, newRev, type Entry, type Rows } from '../store/rows.ts';
-import { BACKUP_TABLES } from '../store/backupFile.ts';
+import { ANY, type Entry, type Rows } from '../store/rows.ts';
+import { BACKUP_TABLES } from '../store/names.ts';
+import { binRow } from './binRow.ts';
 import { PART_KINDS } from './partRows.ts';
 
 export const BIN_DAYS = 30;
@@ -86,35 +87,19 @@ export class Aside {
 
   /** Puts something into the bin that no table holds; answers with its row, undefined where nothing is kept. */
   async put(item: Pick<Binned, 'table' | 'id' | 'text'>): Promise<string | undefined> {
-    const row = `${item.table} ${newRev()}`;
+    const row = binRow(item);
     try {
-      await this.#rows?.write([
-        { table: 'bin', id: row, base: undefined, text: JSON.stringify(item) },
-      ]);
+      await this.#rows?.write([row]);
     } catch {
       return undefined; // undo brings it back all the same
     }
     await this.#adopt();
-    return row;
+    return row.id;
   }
 
-  /** Puts entries into the bin as they stand, before something else goes over them; false where that cannot be. */
-  async putAll(items: readonly Pick<Binned, 'table' | 'id' | 'text'>[]): Promise<boolean> {
-    if (items.length === 0) return true;
-    try {
-      await this.#rows?.write(
-        items.map((item) => ({
-          table: 'bin',
-          id: `${item.table} ${newRev()}`,
-          base: undefined,
-          text: JSON.stringify(item),
-        })),
-      );
-    } catch {
-      return false;
-    }
+  /** Reads both again, at once. */
+  async look(): Promise<void> {
     await this.#adopt();
-    return true;
   }
 
   /** Takes rows out of the bin: what was in them is gone. */

@@ -1,11 +1,6 @@
 /** Backups of everything: made, put into a folder by themselves, and thought of when it is time. */
 import * as v from 'valibot';
-import {
-  backupBytes,
-  type Backup,
-  type BackupItem,
-  type BackupTable,
-} from '../store/backupFile.ts';
+import type { Backup, BackupItem, BackupTable } from '../store/backupFile.ts';
 import type { Folder } from '../store/folder.ts';
 import { ANY, type Rows } from '../store/rows.ts';
 import { DEMO_ID } from './demo.ts';
@@ -114,15 +109,10 @@ export class Backups {
     return { at: now.toISOString(), items, small: this.#small() };
   }
 
-  /** The bytes of a backup. */
-  bytes(now: Date): Uint8Array<ArrayBuffer> {
-    return backupBytes(this.everything(now));
-  }
-
   /** A backup was made, whole. */
   async made(now: number): Promise<void> {
+    await this.#keep(now, now); // said once it is kept: a lock may be set in the next moment
     this.at = this.#since = now;
-    await this.#keep();
   }
 
   /**
@@ -132,11 +122,11 @@ export class Backups {
   async look(now: number): Promise<void> {
     if (now >= this.#since) return;
     this.#since = now - WRITTEN_MS;
-    await this.#keep();
+    await this.#keep(this.at, this.#since);
   }
 
-  async #keep(): Promise<void> {
-    const text = JSON.stringify({ at: this.at, since: this.#since });
+  async #keep(at: number, since: number): Promise<void> {
+    const text = JSON.stringify({ at, since });
     try {
       await this.#rows?.write([{ ...ROW, base: ANY, text }]);
     } catch {
@@ -178,8 +168,11 @@ export class Backups {
       const { folder } = this;
       if (!folder || this.folderState !== 'open' || this.isHeldByLock) return;
       try {
-        const { writeInto } = await import('../store/folder.ts');
-        await writeInto(folder, backupName(now), this.bytes(now));
+        const [{ writeInto }, { backupBytes }] = await Promise.all([
+          import('../store/folder.ts'),
+          import('../store/backupFile.ts'),
+        ]);
+        await writeInto(folder, backupName(now), backupBytes(this.everything(now)));
         await this.made(now.getTime());
       } catch {
         this.folderState = 'failed';

@@ -1,9 +1,11 @@
 /** What the page of keeping does: bring back out of the bin, take from a backup, decide a clash. */
 import { OWN_PREFIX } from '../atlas/ownId.ts';
+import type { Case } from '../case/case.ts';
 import { rawOf } from '../case/file.ts';
 import { withMine, type Point } from '../case/merge.ts';
 import { parseRaw } from '../case/parse.ts';
 import type { Backup, BackupProblem } from '../store/backupFile.ts';
+import { ANY, type Change } from '../store/rows.ts';
 import { filePieces } from './apart/fileWays.ts';
 import { reading } from './apart/reading.svelte.ts';
 import type { BinnedIs } from '../words/en/keeping.ts';
@@ -17,16 +19,16 @@ import { QUESTIONS, SETTINGS, SHEETS } from './names.ts';
 import {
   readDecisionPart,
   readFindingPart,
-  readStepPart,
   readVisitPart,
   withDecisionBack,
-  withStepBack,
   withVisitBack,
 } from './parts.ts';
+import { readStepPart, withStepBack } from './stepParts.ts';
 import {
   Laying,
   takeInto,
   takenOf,
+  type Here,
   type Preview,
   type PreviewLine,
   type SmallPlace,
@@ -40,6 +42,12 @@ const small: Record<string, SmallPlace> = {
   [SHEETS]: mappings,
 };
 
+const textsHere = (): Here['texts'] => ({
+  cases: desk.backed.look(),
+  own: library.backed.look(),
+  talks: talks.backed.look(),
+});
+
 /** A backup laid beside all that is here, or why it was not read. `left`: it was given up. */
 export type Laid =
   | { is: 'laid'; at: string; preview: Preview }
@@ -49,9 +57,10 @@ export type Laid =
 /** Reads a backup apart from the page, and lays each of its entries beside what is here as it comes. */
 export async function layBeside(file: File): Promise<Laid> {
   const laying = new Laying({
-    texts: { cases: desk.backed.look(), own: library.backed.look(), talks: talks.backed.look() },
+    texts: textsHere(),
     small,
   });
+  await library.ready(); // what is laid here is taken at one stroke
   let laid: Laid = { is: 'broke' };
   let beside: Backup['small'] = {};
   const end = await reading.through(
@@ -74,24 +83,23 @@ export async function layBeside(file: File): Promise<Laid> {
 
 const written = (): Promise<unknown> => Promise.all([desk.written, library.written, talks.written]);
 
-/** Takes what was chosen of a backup; answers, once it is written, with how many entries that was. */
+/**
+ * Takes what was chosen of a backup, at once, so that who leaves the page has all of it or nothing;
+ * answers, once it is written, with how many entries that was.
+ */
 export async function takeFrom(
   { lines }: Preview,
   take: (line: PreviewLine) => Take,
 ): Promise<number> {
-  const taken = takenOf(lines, take, (table) =>
-    table === 'cases' ? newId() : table === 'own' ? `${OWN_PREFIX}${newId()}` : `talk-${newId()}`,
+  const taken = takenOf(
+    lines,
+    take,
+    (table) =>
+      table === 'cases' ? newId() : table === 'own' ? `${OWN_PREFIX}${newId()}` : `talk-${newId()}`,
+    // what the backup goes over can be had back when undo no longer reaches it
+    textsHere(),
   );
-  // what the backup goes over can be had back when undo no longer reaches it
-  const tables = { cases: desk.backed, own: library.backed, talks: talks.backed };
-  const over = lines.flatMap((line) => {
-    const { table, id } = line.entry;
-    if (table === 'small' || line.compared !== 'changed' || take(line) !== 'theirs') return [];
-    const text = tables[table].look().get(id);
-    return text ? [{ table, id, text }] : [];
-  });
-  await aside.putAll(over);
-  const count = await takeInto({ library, desk, talks, small }, taken);
+  const count = takeInto({ library, desk, talks, small }, taken);
   await written();
   return count;
 }
@@ -136,55 +144,59 @@ export function binnedIs({ table, id, text }: Binned): BinnedIs | undefined {
 /** `gone`: what it was taken out of is not here. `again`: another stands in its place by now. `refused`: it does not go in as things stand. */
 export type Brought = 'done' | 'gone' | 'again' | 'refused';
 
-/** Brings something back out of the bin, as one change. */
+/** Brings something back out of the bin, as one change: its row goes with the same write. */
 export async function bringBack(item: Binned): Promise<Brought> {
-  const brought = await putBack(item);
+  await library.ready();
+  const brought = putBack(item);
   if (brought !== 'done') return brought;
   await written();
-  // a whole entry takes its row along; a part put back in another session does not know its own
-  if (aside.bin.some(({ row }) => row === item.row)) await aside.forGood([item.row]);
+  await aside.look();
   return 'done';
 }
 
-async function putBack(item: Binned): Promise<Brought> {
+function putBack(item: Binned): Brought {
   const { table, id, text } = item;
   const child = childOf(id);
   const known = library.known;
+  const taken: readonly Change[] = [{ table: 'bin', id: item.row, base: ANY, text: undefined }];
+  const put = (record: Case | undefined): Brought =>
+    record && desk.takeIn([{ id, record }], 'brought-back', undefined, taken) ? 'done' : 'refused';
   switch (table) {
     case 'visits':
     case 'decisions': {
       if (!child) return 'gone';
       const visit = table === 'visits' ? readVisitPart(text) : undefined;
       const decision = table === 'decisions' ? readDecisionPart(text) : undefined;
-      const record =
+      return put(
         (visit && withVisitBack(child.record, visit, known)) ??
-        (decision && withDecisionBack(child.record, decision, known));
-      return record && desk.takeIn([{ id, record }], 'brought-back') ? 'done' : 'refused';
+          (decision && withDecisionBack(child.record, decision, known)),
+      );
     }
     case 'findings': {
       if (!child) return 'gone';
       const part = readFindingPart(text);
       const record = part ? withFindingBack(child.record, part, known) : 'refused';
-      if (typeof record === 'string') return record;
-      return desk.takeIn([{ id, record }], 'brought-back') ? 'done' : 'refused';
+      return typeof record === 'string' ? record : put(record);
     }
     case 'steps': {
       const talk = talks.get(id);
       const part = readStepPart(text);
       if (!talk) return 'gone';
       if (!part) return 'refused';
-      talks.takeIn([{ id, talk: withStepBack(talk, part) }]);
-      return 'done';
+      const entry = { id, talk: withStepBack(talk, part) };
+      return talks.takeIn([entry], undefined, taken) ? 'done' : 'refused';
     }
     case 'answers':
       bringAnswersBack(item);
       return 'done';
     default: {
       const entry = believed({ table, id, text }, known);
-      if (entry?.table === 'cases') desk.takeIn([{ id, record: entry.value }], 'brought-back');
-      else if (entry?.table === 'own') await library.takeIn([entry.value]);
-      else if (entry?.table === 'talks') talks.takeIn([entry.value]);
-      return entry ? 'done' : 'refused';
+      if (entry?.table === 'cases') return put(entry.value);
+      const isTaken =
+        entry?.table === 'own'
+          ? library.takeIn([entry.value], undefined, taken)
+          : entry && talks.takeIn([entry.value], undefined, taken);
+      return isTaken ? 'done' : 'refused';
     }
   }
 }
@@ -195,8 +207,13 @@ export async function decide(clash: Clashed, mine: readonly Point[]): Promise<bo
   if (kept && mine.length > 0) {
     const parsed = parseRaw(withMine(rawOf(kept.record), mine), library.known);
     if (!parsed.ok) return false;
-    desk.takeIn([{ id: kept.id, record: parsed.value }], 'clash-decided');
-    await desk.written; // the choice is kept before the question goes
+    // the question goes with the write that keeps the choice
+    const decided: Change = { table: 'clashes', id: clash.row, base: ANY, text: undefined };
+    const children = [{ id: kept.id, record: parsed.value }];
+    if (!desk.takeIn(children, 'clash-decided', undefined, [decided])) return false;
+    await desk.written;
+    await aside.look();
+    return true;
   }
   await aside.decided(clash.row);
   return true;

@@ -5,7 +5,7 @@ import { caseText, parseCaseText } from '../case/file.ts';
 import { parseRaw } from '../case/parse.ts';
 import { refused, type Parsed } from '../case/problem.ts';
 import type { RawCase, RawChild, RawFollowUp, RawVisit } from '../case/shape.ts';
-import type { Rows } from '../store/rows.ts';
+import type { Change, Rows } from '../store/rows.ts';
 import type { Kept, Unread } from '../store/store.ts';
 import {
   mergeKept,
@@ -30,11 +30,11 @@ import { isExample } from './examples/ids.ts';
 import { History } from './history.svelte.ts';
 import { newId } from './ids.ts';
 import { Keeping } from './keeping.svelte.ts';
-import { caughtUp, typedOver } from './overtaken.ts';
+import { typedOver } from './overtaken.ts';
 import { goneFromCase } from './parts.ts';
 import { Sitting } from './sitting.ts';
 import { Sync } from './sync.ts';
-import type { Unwritten } from './unwritten.ts';
+import type { Left } from './unwritten.ts';
 
 /** All that undo goes back over. */
 interface Desktop {
@@ -116,25 +116,30 @@ export class Desk {
   }
 
   /** What is not written yet. */
-  unwritten(): Unwritten[] {
+  unwritten(): Left {
     return this.#sync.unwritten();
   }
 
   /** Takes in what a page that has gone could not write any more, over what has come since. */
-  catchUp(entries: readonly Unwritten[]): void {
-    const { shelf, beside } = caughtUp(entries, this.shelf, this.#atlas);
-    this.#top = { ...this.#top, shelf };
-    this.#sync.ask(beside);
-    if (entries.length > 0) this.#sync.changed();
+  catchUp(left: Left): Promise<void> {
+    return this.#sync.catchUp(left);
   }
 
-  /** Takes children in beside or in place of those here, as one change. */
+  /** Takes children in beside or in place of those here, as one change; `beside` is written with it, and not if it is undone before. */
   takeIn(
     children: readonly Kept[],
     did: 'brought-back' | 'backup-taken' | 'clash-decided',
     stroke?: number,
+    beside: readonly Change[] = [],
   ): boolean {
-    return this.#become({ ...this.#top, shelf: settledKept(this.shelf, children) }, did, stroke);
+    const before = recordsOf(this.shelf);
+    const next = { ...this.#top, shelf: settledKept(this.shelf, children) };
+    if (!this.#become(next, did, stroke)) return false;
+    this.#sync.ask(beside, () => {
+      const now = recordsOf(this.shelf);
+      return children.some(({ id }) => now.get(id) !== before.get(id));
+    });
+    return true;
   }
 
   openChild(id: string): void {

@@ -1,11 +1,13 @@
 /** What is typed in and not kept yet, in the tab's own storage, so that a reload does not lose it. */
-import { bytesToHex, hexToBytes } from '@noble/hashes/utils.js';
 import * as v from 'valibot';
 import { visitShape } from '../case/shape.ts';
 import type { LockCodec } from '../store/lockCodec.ts';
 import type { DecisionDraft, Draft, FormDraft } from './drafts.svelte.ts';
 
 type Tab = Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>;
+
+/** Needed under a lock alone, so the first view does without it. */
+const hex = () => import('@noble/hashes/utils.js');
 
 /** One place in the tab's storage. */
 export class TabPlace<T> {
@@ -56,13 +58,17 @@ export class TabPlace<T> {
       this.#put(tab, undefined);
       return;
     }
-    const sealed = await codec.encode(JSON.stringify(value), { table: 'small', id: this.#id });
+    const [sealed, { bytesToHex }] = await Promise.all([
+      codec.encode(JSON.stringify(value), { table: 'small', id: this.#id }),
+      hex(),
+    ]);
     if (turn !== this.#latest || !(sealed instanceof Uint8Array)) return; // a later one is on its way
     this.#put(tab, bytesToHex(sealed));
   }
 
   async unseal(tab: Tab | undefined, codec: LockCodec): Promise<T | undefined> {
     const text = tab?.getItem(this.key) ?? '';
+    const { hexToBytes } = await hex();
     try {
       const bytes = hexToBytes(text);
       return this.#of(await codec.decode(bytes, { table: 'small', id: this.#id }));

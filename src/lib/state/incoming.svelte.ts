@@ -2,11 +2,9 @@
 import type { Atlas } from '../atlas/atlas.ts';
 import type { Case } from '../case/case.ts';
 import { caseText } from '../case/file.ts';
-import type { Parsed } from '../case/problem.ts';
 import type { LeftOut } from '../store/fhir/entry.ts';
 import type { Sheet } from '../store/sheet/read.ts';
 import { en } from '../words/en.ts';
-import { problemWords } from '../words/en/problems.ts';
 import type { Desk } from './desk.svelte.ts';
 import type { Offer } from './taking.ts';
 
@@ -33,9 +31,6 @@ export interface IncomingFile {
   size: number;
   arrayBuffer(): Promise<ArrayBuffer>;
 }
-
-const taken = (parsed: Parsed<Case>): Received =>
-  parsed.ok ? { as: 'case' } : { as: 'refused', sentences: parsed.problems.map(problemWords) };
 
 export class Incoming {
   waiting = $state.raw<IncomingBundle | IncomingSheet | undefined>(undefined);
@@ -65,13 +60,15 @@ export class Incoming {
   }
 
   /** A case file as a new child, unless it is here already as it stands in the file. */
-  #take(record: Case): Received {
+  async #take(record: Case): Promise<Received> {
     const { label } = record.child;
     const alike = this.#desk.shelf.filter((kept) => kept.record.child.label === label);
     const isHere = alike.some((kept) => caseText(kept.record) === caseText(record));
-    return isHere
-      ? { as: 'refused', sentences: [en.ui.notices.isHere(label)] }
-      : taken(this.#desk.addRecord(record));
+    if (isHere) return { as: 'refused', sentences: [en.ui.notices.isHere(label)] };
+    const parsed = this.#desk.addRecord(record);
+    if (parsed.ok) return { as: 'case' };
+    const { problemWords } = await import('../words/en/problems.ts');
+    return { as: 'refused', sentences: parsed.problems.map(problemWords) };
   }
 
   discard(): void {

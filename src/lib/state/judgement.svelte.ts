@@ -7,9 +7,7 @@ import { agesAt, visitKey, type Case } from '../case/case.ts';
 import type { Finding } from '../case/finding.ts';
 import { coursesOf } from '../case/course.ts';
 import { chartData } from '../chart/data.ts';
-import { changesAt } from '../judge/changes.ts';
 import { judgeCase, sheetOf, type JudgedFinding, type JudgeOptions } from '../judge/judge.ts';
-import { planFor } from '../judge/plan.ts';
 import { checkSequences } from '../judge/sequence.ts';
 import { chartOf } from './chartOf.ts';
 import { chosenBy } from './choice.ts';
@@ -85,12 +83,6 @@ export class Judgement {
     return entriesOf(shown, earlier, record, this.limits);
   });
 
-  /** What changed at the visit that is shown. */
-  readonly changes = $derived.by(
-    () =>
-      this.shown && changesAt(this.shown, this.visits.slice(0, this.visits.indexOf(this.shown))),
-  );
-
   /** Reflexes looked at at any visit. */
   readonly tested = $derived.by(() =>
     once(this.visits.flatMap(({ findings }) => findings.map((f) => f.reflex.id))),
@@ -143,10 +135,6 @@ export class Judgement {
   /** The ages of the open child on a date. */
   agesOn(on: CivilDate): Ages | undefined {
     return this.record && agesAt(this.record, on, this.limits);
-  }
-
-  planOn(on: CivilDate) {
-    return this.record && planFor(this.record, on, this.options);
   }
 
   #agesOn(record: Case): (on: CivilDate) => Ages {

@@ -7,6 +7,7 @@ import type { AtlasParts } from '../atlas/types.ts';
 import type { OwnEntry } from '../atlas/own.ts';
 import { OWN_PREFIX } from '../atlas/ownId.ts';
 import type { Row } from '../atlas/ownTable.ts';
+import type { Change } from '../store/rows.ts';
 import type { OwnRow } from '../store/own.ts';
 import { newId } from './ids.ts';
 import { Keeping } from './keeping.svelte.ts';
@@ -98,6 +99,11 @@ export class Library extends OwnKept<OwnEntry, OwnDid> {
     return (await this.#ready()).fromRow({ id, text });
   }
 
+  /** Fetches what reads entries: an action that needs it then needs no time of its own. */
+  async ready(): Promise<void> {
+    await this.#ready();
+  }
+
   toggle(id: string): void {
     const on = !this.entries.find((entry) => entry.id === id)?.on;
     this.become(
@@ -106,10 +112,9 @@ export class Library extends OwnKept<OwnEntry, OwnDid> {
     );
   }
 
-  /** Takes entries in beside or in place of those here, as one change. */
-  async takeIn(entries: readonly OwnEntry[], stroke?: number): Promise<void> {
-    await this.#ready();
-    this.bringIn(entries, stroke);
+  /** Takes entries in beside or in place of those here, as one change. What reads them is made `ready` before. */
+  takeIn(entries: readonly OwnEntry[], stroke?: number, beside?: readonly Change[]): boolean {
+    return this.bringIn(entries, stroke, beside);
   }
 
   #merged(entries: readonly OwnEntry[]): { parts: AtlasParts; unread: readonly string[] } {

@@ -1,10 +1,11 @@
 /** Entries of one's own in one table of the store: shown, kept, and every change of them undone in turn. */
-import type { Rows } from '../store/rows.ts';
+import type { Change, Rows } from '../store/rows.ts';
 import { History } from './history.svelte.ts';
 import type { Keeping } from './keeping.svelte.ts';
 import { byId, settled, stepped } from './shelved.ts';
 import type { Shape } from './shape.ts';
 import { Sync } from './sync.ts';
+import type { Left } from './unwritten.ts';
 
 /** What one table holds, and how it is written and read. */
 type Table<T> = Pick<Shape<T>, 'table' | 'write' | 'read' | 'gone' | 'ready'>;
@@ -65,6 +66,16 @@ export class OwnKept<T extends { id: string }, Own extends string> {
     return this.#sync.load(rows);
   }
 
+  /** What is not written yet. */
+  unwritten(): Left {
+    return this.#sync.unwritten();
+  }
+
+  /** Takes in what a page that has gone could not write any more, over what has come since. */
+  catchUp(left: Left): Promise<void> {
+    return this.#sync.catchUp(left);
+  }
+
   remove(id: string): void {
     this.become(
       this.#entries.filter((entry) => entry.id !== id),
@@ -90,18 +101,29 @@ export class OwnKept<T extends { id: string }, Own extends string> {
     this.told = undefined;
   }
 
-  /** Entries beside or in place of those here, as one change. */
-  protected bringIn(entries: readonly T[], stroke?: number): void {
-    if (entries.length > 0)
-      this.become(settled(this.#entries, byId(entries)), 'brought-back', stroke);
+  /** Entries beside or in place of those here, as one change; `beside` is written with it, and not if it is undone before. */
+  protected bringIn(
+    entries: readonly T[],
+    stroke?: number,
+    beside: readonly Change[] = [],
+  ): boolean {
+    if (entries.length === 0) return true;
+    const before = byId(this.#entries);
+    if (!this.become(settled(this.#entries, byId(entries)), 'brought-back', stroke)) return false;
+    this.#sync.ask(beside, () => {
+      const now = byId(this.#entries);
+      return entries.some(({ id }) => now.get(id) !== before.get(id));
+    });
+    return true;
   }
 
-  /** Makes a change that can be undone, unless the store is of a newer Tidemark. */
-  protected become(next: readonly T[], did: Own | Always, stroke?: number): void {
-    if (this.#keeping.kind === 'newer') return;
+  /** Makes a change that can be undone; says no where the store is of a newer Tidemark. */
+  protected become(next: readonly T[], did: Own | Always, stroke?: number): boolean {
+    if (this.#keeping.kind === 'newer') return false;
     this.history.record(this.#entries, next, did, stroke);
     this.#write(next);
     this.told = { did, undone: false };
+    return true;
   }
 
   /** Shows a state; what differs from the store is written. */

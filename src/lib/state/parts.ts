@@ -1,22 +1,19 @@
-/** What is taken out of a record or a talk and lies in the bin by itself: a visit, a finding, a decision, a step. */
+/** What is taken out of a record and lies in the bin by itself: a visit, a finding, a decision. */
 import * as v from 'valibot';
 import type { Atlas } from '../atlas/atlas.ts';
 import { visitKey, type Case } from '../case/case.ts';
 import { rawOf } from '../case/file.ts';
 import { parseRaw } from '../case/parse.ts';
 import { decisionShape, pageShape, visitShape, type RawCase } from '../case/shape.ts';
-import type { Talk } from '../lecture/talk.ts';
-import { parseTalkText, talkText } from '../lecture/talkFile.ts';
 import { findingPart, goneFindings, type FindingPart } from './findingParts.ts';
 import type { Part } from './partRows.ts';
 
 const visitPart = v.object({ visit: visitShape, pages: v.array(pageShape) });
-const stepPart = v.object({ at: v.pipe(v.number(), v.integer(), v.minValue(0)), talk: v.string() });
 
 type VisitPart = v.InferOutput<typeof visitPart>;
 
 /** A text of the bin as what it is to be; undefined where it is not. */
-function understood<T>(shape: v.GenericSchema<unknown, T>, text: string): T | undefined {
+export function understood<T>(shape: v.GenericSchema<unknown, T>, text: string): T | undefined {
   try {
     const read = v.safeParse(shape, JSON.parse(text));
     return read.success ? read.output : undefined;
@@ -31,7 +28,7 @@ export const readFindingPart = (text: string): FindingPart | undefined =>
 export const readDecisionPart = (text: string) => understood(decisionShape, text);
 
 /** Entries of the one list that the other has no like of, each counted as often as it stands there. */
-function without<T>(list: readonly T[], other: readonly T[]): T[] {
+export function without<T>(list: readonly T[], other: readonly T[]): T[] {
   const left = other.map((one) => JSON.stringify(one));
   return list.filter((one) => {
     const at = left.indexOf(JSON.stringify(one));
@@ -102,32 +99,3 @@ export function withDecisionBack(
   const parsed = parseRaw({ ...raw, decisions: [...(raw.decisions ?? []), decision] }, atlas);
   return parsed.ok ? parsed.value : undefined;
 }
-
-/** Steps that a change takes out of a talk, each as a talk of that step alone. */
-export function goneFromTalk(before: Talk, after: Talk): Part[] {
-  if (after.steps.length >= before.steps.length) return [];
-  return without(before.steps, after.steps).map((step): Part => {
-    const at = before.steps.indexOf(step);
-    const talk = talkText({ title: before.title, about: '', steps: [step] });
-    return { kind: 'steps', key: JSON.stringify(step), text: JSON.stringify({ at, talk }) };
-  });
-}
-
-/** A step out of the bin, and where it stood, counted from 0. */
-export function readStepPart(
-  text: string,
-): { at: number; step: Talk['steps'][number]; title: string } | undefined {
-  const part = understood(stepPart, text);
-  const parsed = part && parseTalkText(part.talk);
-  const step = parsed?.ok ? parsed.talk.steps[0] : undefined;
-  if (!part || !parsed?.ok || !step) return undefined;
-  return { at: part.at, step, title: parsed.talk.title };
-}
-
-export const withStepBack = (
-  talk: Talk,
-  { at, step }: { at: number; step: Talk['steps'][number] },
-): Talk => ({
-  ...talk,
-  steps: talk.steps.toSpliced(Math.min(at, talk.steps.length), 0, step),
-});

@@ -1,7 +1,9 @@
 /** What a backup holds, laid beside what is here: new, changed, the same; and what is chosen of it. */
 import type { OwnEntry } from '../atlas/own.ts';
 import type { Backup, BackupItem } from '../store/backupFile.ts';
+import type { Change } from '../store/rows.ts';
 import type { Kept } from '../store/store.ts';
+import { binRow } from './binRow.ts';
 import type { BelievedItem } from './believed.ts';
 import type { Desk } from './desk.svelte.ts';
 import { newStroke } from './history.svelte.ts';
@@ -88,20 +90,30 @@ export interface Taken {
   own: OwnEntry[];
   talks: OwnTalk[];
   small: { id: string; text: string }[];
+  /** Rows of the bin for what a table loses by it, by table. */
+  over: Record<BackupItem['table'], Change[]>;
 }
 
-/** What comes in of what is chosen; what is taken beside what is here gets an id of its own. */
+/**
+ * What comes in of what is chosen; what is taken beside what is here gets an id of its own, and what is
+ * gone over is to lie in the bin as it is.
+ */
 export function takenOf(
   lines: readonly PreviewLine[],
   take: (line: PreviewLine) => Take,
   newIdOf: (table: Believed['table']) => string,
+  here: Here['texts'],
 ): Taken {
-  const taken: Taken = { children: [], own: [], talks: [], small: [] };
+  const over = { cases: [], own: [], talks: [] };
+  const taken: Taken = { children: [], own: [], talks: [], small: [], over };
   for (const line of lines) {
     const how = line.compared === 'same' ? 'mine' : take(line);
     if (how === 'mine') continue;
     const { entry } = line;
     const id = how === 'both' && line.compared === 'changed' ? newIdOf(entry.table) : entry.id;
+    const text = entry.table !== 'small' && id === entry.id && here[entry.table].get(id);
+    if (entry.table !== 'small' && text)
+      taken.over[entry.table].push(binRow({ table: entry.table, id, text }));
     if (entry.table === 'cases') taken.children.push({ id, record: entry.value });
     else if (entry.table === 'own') taken.own.push({ ...entry.value, id });
     else if (entry.table === 'talks') taken.talks.push({ ...entry.value, id });
@@ -118,15 +130,19 @@ export interface Places {
   small: Readonly<Record<string, SmallPlace>>;
 }
 
-/** Takes in what was chosen, all of it in one stroke; answers with how many entries that was. */
-export async function takeInto(
-  { library, desk, talks, small }: Places,
-  taken: Taken,
-): Promise<number> {
+/**
+ * Takes in what was chosen, all of it in one stroke and before anything else can happen, so that a page
+ * that is left at once has all of it or nothing; answers with how many entries that was, none where the
+ * store is of a newer Tidemark. What is replaced lies in the bin by the same write, so that nothing is
+ * replaced without its copy. What reads one's own is made ready before.
+ */
+export function takeInto({ library, desk, talks, small }: Places, taken: Taken): number {
   const stroke = newStroke();
-  await library.takeIn(taken.own, stroke); // first: a record may hold findings on a reflex of one's own
-  if (taken.children.length > 0) desk.takeIn(taken.children, 'backup-taken', stroke);
-  talks.takeIn(taken.talks, stroke);
+  const { own, children, over } = taken;
+  // first: a record may hold findings on a reflex of one's own
+  if (!library.takeIn(own, stroke, over.own)) return 0;
+  if (children.length > 0) desk.takeIn(children, 'backup-taken', stroke, over.cases);
+  talks.takeIn(taken.talks, stroke, over.talks);
   for (const { id, text } of taken.small) small[id]?.takeIn(text, 'brought-back', stroke);
-  return Object.values(taken).flat().length;
+  return own.length + children.length + taken.talks.length + taken.small.length;
 }

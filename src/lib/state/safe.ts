@@ -1,11 +1,12 @@
 /** Everything saved to a file, from whatever page. */
+import { backupBytes } from '../store/backupFile.ts';
 import { backups } from './app.svelte.ts';
 import { backupName } from './backups.svelte.ts';
 import { saveBlob } from './download.ts';
 
 /** Hands a backup of everything to the browser to be saved, encrypted where a passphrase is given. */
 export async function saveEverything(now = new Date(), passphrase?: string): Promise<void> {
-  const bytes = backups.bytes(now);
+  const bytes = backupBytes(backups.everything(now));
   if (passphrase === undefined)
     saveBlob(backupName(now), new Blob([bytes], { type: 'application/json' }));
   else {

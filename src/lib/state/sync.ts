@@ -5,11 +5,12 @@
  */
 import { ANY, newRev, StoreError, type Change, type Entry, type Rows } from '../store/rows.ts';
 import { slices } from '../store/slices.ts';
+import { caughtUp } from './caughtUp.ts';
 import type { Keeping } from './keeping.svelte.ts';
 import { PartRows, type PartRow } from './partRows.ts';
 import type { Shape } from './shape.ts';
 import { takeTyped } from './typedIn.svelte.ts';
-import type { Unwritten } from './unwritten.ts';
+import type { Left } from './unwritten.ts';
 
 /** An entry as the store has it. */
 interface Base<T> {
@@ -21,14 +22,24 @@ interface Base<T> {
   value: T | undefined;
 }
 
+/** A row that is written with what is changed here, as long as that has not been undone before it was written. */
+interface Beside {
+  change: Change;
+  holds: () => boolean;
+}
+
+const always = (): boolean => true;
+
 /** More rounds than two windows could need for one change. */
 const ROUNDS = 20;
+/** How long it is waited after so many rounds before the next, ms. */
+const AGAIN_MS = 1000;
 
 export class Sync<T extends object> {
   readonly #shape: Shape<T>;
   readonly #keeping: Keeping;
   readonly #base = new Map<string, Base<T>>();
-  #beside: Change[] = [];
+  #beside: readonly Beside[] = [];
   /** What was shown last of entries that are not written yet: should they go first, this goes into the bin. */
   readonly #last = new Map<string, T>();
   /** Removed in another window and changed here: it stays, and so does in the bin what they had. */
@@ -41,6 +52,8 @@ export class Sync<T extends object> {
   readonly #opened: Promise<Rows>;
   #answer: (rows: Rows) => void = () => undefined;
   #working: Promise<void> = Promise.resolve();
+  /** Another attempt after too many rounds. */
+  #again: ReturnType<typeof setTimeout> | undefined;
 
   constructor(shape: Shape<T>, keeping: Keeping) {
     this.#shape = shape;
@@ -88,11 +101,26 @@ export class Sync<T extends object> {
     });
   }
 
-  /** What differs from the store by now, with what it was known to hold. */
-  unwritten(): Unwritten[] {
-    return this.#changes().flatMap(({ id, text }) =>
-      text === undefined ? [] : [{ id, base: this.#base.get(id)?.text, text }],
-    );
+  /** What differs from the store by now, with what it was known to hold, and what is written with it. */
+  unwritten(): Left {
+    return {
+      entries: this.#changes().map(({ id, text }) => ({
+        id,
+        base: this.#base.get(id)?.text,
+        text,
+      })),
+      beside: this.#asked().map(({ change }) => change),
+    };
+  }
+
+  /** Takes in what a page that has gone could not write any more, over what has come since. */
+  async catchUp({ entries, beside }: Left): Promise<void> {
+    if (entries.length + beside.length === 0) return;
+    if (this.#shape.ready) await this.#shape.ready();
+    const { settled, asked } = caughtUp(entries, this.#shape);
+    this.#shape.settle(settled);
+    this.ask([...beside, ...asked]);
+    this.changed();
   }
 
   /** Settles when all that was changed is written, or was refused. */
@@ -116,11 +144,19 @@ export class Sync<T extends object> {
     this.#working = this.#working.then(() => this.#flush());
   }
 
-  /** Rows that must be written though nothing shown here has changed, such as what has to be asked. */
-  ask(rows: readonly Change[]): void {
+  /**
+   * Rows that must be written though nothing shown here has changed, such as what has to be asked; or with
+   * what was changed here, as long as that `holds`.
+   */
+  ask(rows: readonly Change[], holds = always): void {
     if (rows.length === 0) return;
-    this.#beside.push(...rows);
+    this.#beside = [...this.#beside, ...rows.map((change) => ({ change, holds }))];
     this.changed();
+  }
+
+  #asked(): readonly Beside[] {
+    this.#beside = this.#beside.filter(({ holds }) => holds());
+    return this.#beside;
   }
 
   /** Another window may have written: what it wrote is shown here. */
@@ -141,21 +177,23 @@ export class Sync<T extends object> {
     try {
       const rows = await this.#opened;
       await this.#shape.ready?.();
-      for (let round = 0; round < ROUNDS; round++) {
+      let isWritten = false;
+      for (let round = 0; round < ROUNDS && !isWritten; round++) {
         await this.#writeAhead();
         const shown = this.#shape.shown();
         const own = this.#changes();
-        const beside = this.#beside;
+        const asked = this.#asked();
         const unseen = [...this.#last.keys()].filter((id) => !shown.has(id) && !this.#base.has(id));
         const parts = own.flatMap(({ id }) => this.#partsOf(id, shown.get(id)));
         const all = [
           ...own,
-          ...beside,
+          ...asked.map(({ change }) => change),
           ...own.flatMap((change) => this.#aside(change)),
           ...unseen.map((id) => this.#binned(id)),
           ...parts.map(({ change }) => change),
         ];
-        if (all.length === 0) break;
+        isWritten = all.length === 0;
+        if (isWritten) break;
         const last = new Map(this.#last);
         const written = await rows.write(all);
         if (!written.ok) {
@@ -165,7 +203,8 @@ export class Sync<T extends object> {
           for (const one of written.clashes) if (one.table === 'bin') this.#apart.add(one.id);
           continue;
         }
-        this.#beside = this.#beside.slice(beside.length);
+        // more may have been asked for while this was written
+        this.#beside = this.#beside.filter((one) => !asked.includes(one));
         this.#apart.clear();
         this.#parts.written(parts);
         // what was written is as new as anything shown before it, also where it was brought together
@@ -177,12 +216,20 @@ export class Sync<T extends object> {
           if (text === undefined || rev === undefined) this.#base.delete(id);
           else this.#base.set(id, { rev, changedAt: Date.now(), text, value: shown.get(id) });
         });
-        break;
+        isWritten = true;
       }
-      this.#keeping.done(this, rows.kind);
+      if (isWritten) this.#keeping.done(this, rows.kind);
+      else this.#later();
     } catch (error) {
       this.#keeping.refused(this, error instanceof StoreError ? error.trouble : 'failed');
     }
+  }
+
+  /** Others were first in every round: that nothing is saved is said, and it is tried anew a little later. */
+  #later(): void {
+    this.#keeping.refused(this, 'busy');
+    clearTimeout(this.#again);
+    this.#again = setTimeout(() => this.changed(), AGAIN_MS);
   }
 
   /** Makes the texts of what differs from the store, of which there may be very many, in slices. */
@@ -295,7 +342,7 @@ export class Sync<T extends object> {
     const here = mine ?? (theirs === undefined ? undefined : this.#last.get(id));
     if (entry === undefined && mine !== undefined) this.#kept.add(id);
     const { value, beside = [], also } = merge({ id, base: base?.value, mine: here, theirs });
-    this.#beside.push(...beside);
+    this.#beside = [...this.#beside, ...beside.map((change) => ({ change, holds: always }))];
     // what was brought together holds what was shown before: should it go later, it goes whole
     if (value !== undefined && value === theirs) this.#last.delete(id);
     else if (value !== undefined) this.#last.set(id, value);

@@ -1,10 +1,10 @@
 /** Talks of one's own: kept in the store as the texts of their files, with every change undone in turn. */
 import type { Talk } from '../lecture/talk.ts';
 import { parseTalkText, talkText } from '../lecture/talkFile.ts';
-import type { Rows } from '../store/rows.ts';
+import type { Change, Rows } from '../store/rows.ts';
 import { Keeping } from './keeping.svelte.ts';
 import { OwnKept } from './ownKept.svelte.ts';
-import { goneFromTalk } from './parts.ts';
+import { goneFromTalk } from './stepParts.ts';
 
 export interface OwnTalk {
   id: string;
@@ -24,6 +24,7 @@ export class Talks extends OwnKept<OwnTalk, TalkDid> {
     super(
       {
         table: 'talks',
+        // at hand from the start: a page that goes leaves what it has not written yet as this text
         write: ({ talk }) => talkText(talk),
         read: (id, text) => {
           const parsed = parseTalkText(text);
@@ -62,7 +63,7 @@ export class Talks extends OwnKept<OwnTalk, TalkDid> {
   }
 
   /** Takes entries in beside or in place of those here, as one change. */
-  takeIn(entries: readonly OwnTalk[], stroke?: number): void {
-    this.bringIn(entries, stroke);
+  takeIn(entries: readonly OwnTalk[], stroke?: number, beside?: readonly Change[]): boolean {
+    return this.bringIn(entries, stroke, beside);
   }
 }

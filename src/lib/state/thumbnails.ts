@@ -1,6 +1,6 @@
 /** Which small figure stands for a place in an expected order. */
 import type { Dissociation, Station } from '../atlas/types.ts';
-import { isMilestonePose, type MilestonePose } from '../figure/stages/milestones.ts';
+import { isMilestonePose, type MilestonePose } from '../figure/milestonePoses.ts';
 
 export type ThumbnailKey = Dissociation | 'forward' | 'sideways' | 'backward' | MilestonePose;
 

@@ -6,6 +6,7 @@
 import * as v from 'valibot';
 import { kindOf, type FileKind } from '../case/kind.ts';
 import { weightOf } from '../case/weight.ts';
+import { BACKUP_TABLES } from './names.ts';
 
 const FORMAT = 'tidemark-backup';
 const VERSION = 1;
@@ -18,7 +19,6 @@ const MAX_DEPTH = 6;
 const MAX_PARTS = 5 * MAX_BACKUP_ITEMS + 1000;
 const MAX_SMALL = 2_000_000;
 
-export const BACKUP_TABLES = ['cases', 'own', 'talks'] as const;
 export type BackupTable = (typeof BACKUP_TABLES)[number];
 
 export interface BackupItem {

@@ -40,9 +40,12 @@ export const derivationShape = v.object({
   salt: v.pipe(v.string(), v.regex(/^(?:[0-9a-f]{2}){8,64}$/)),
 });
 
-export const newDerivation = (): Derivation => ({
+/** What stretching costs: memory in KiB, passes over it, lanes. */
+export type Strength = Pick<Derivation, 'memoryKiB' | 'passes' | 'lanes'>;
+
+export const newDerivation = (strength: Strength = STRENGTH): Derivation => ({
   algorithm: 'argon2id',
-  ...STRENGTH,
+  ...strength,
   salt: bytesToHex(crypto.getRandomValues(new Uint8Array(SALT_BYTES))),
 });
 

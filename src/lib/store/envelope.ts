@@ -37,13 +37,15 @@ const startsWith = (bytes: Uint8Array, text: string): boolean =>
 export const looksEncrypted = (head: Uint8Array): boolean =>
   startsWith(head, INTRO) || startsWith(head, ARMOR);
 
+/** A text as an encrypted file; `work` is the power of two of scrypt's steps. */
 export async function closeEnvelope(
   text: string,
   passphrase: string,
+  work = WORK,
 ): Promise<Uint8Array<ArrayBuffer>> {
   const encrypter = new Encrypter();
   encrypter.setPassphrase(passphrase.normalize('NFC'));
-  encrypter.setScryptWorkFactor(WORK);
+  encrypter.setScryptWorkFactor(work);
   return new Uint8Array(await encrypter.encrypt(text));
 }
 

@@ -10,6 +10,7 @@ import {
   newDerivation,
   passphraseBytes,
   type Derivation,
+  type Strength,
 } from './derive.ts';
 import { importKey, openFresh, sealFresh, utf8, type Bytes } from './seal.ts';
 
@@ -55,8 +56,13 @@ const boundBy = (derivation: Derivation): Bytes =>
 const wrappingKey = async (passphrase: string, derivation: Derivation): Promise<CryptoKey> =>
   importKey(await deriveBytes(passphraseBytes(passphrase), derivation));
 
-async function wrap(raw: Bytes, passphrase: string, keyId?: string): Promise<LockRecord> {
-  const derivation = newDerivation();
+async function wrap(
+  raw: Bytes,
+  passphrase: string,
+  keyId: string | undefined,
+  strength: Strength | undefined,
+): Promise<LockRecord> {
+  const derivation = newDerivation(strength);
   const key = await wrappingKey(passphrase, derivation);
   const wrapped = bytesToHex(await sealFresh(key, raw, boundBy(derivation)));
   const named = keyId === undefined ? {} : { keyId };
@@ -73,11 +79,14 @@ async function unwrap(lock: LockRecord, passphrase: string): Promise<Bytes | und
   }
 }
 
-/** A lock with a content key that never was before. */
-export async function newLock(passphrase: string): Promise<{ lock: LockRecord; key: CryptoKey }> {
+/** A lock with a content key that never was before; stretched as `STRENGTH` says unless told otherwise. */
+export async function newLock(
+  passphrase: string,
+  strength?: Strength,
+): Promise<{ lock: LockRecord; key: CryptoKey }> {
   const raw = crypto.getRandomValues(new Uint8Array(KEY_BYTES));
   const keyId = bytesToHex(crypto.getRandomValues(new Uint8Array(KEY_ID_BYTES)));
-  const lock = await wrap(raw, passphrase, keyId);
+  const lock = await wrap(raw, passphrase, keyId, strength);
   return { lock, key: await importKey(raw) };
 }
 
@@ -95,7 +104,8 @@ export async function rewrap(
   lock: LockRecord,
   passphrase: string,
   next: string,
+  strength?: Strength,
 ): Promise<LockRecord | undefined> {
   const raw = await unwrap(lock, passphrase);
-  return raw && wrap(raw, next, lock.keyId);
+  return raw && wrap(raw, next, lock.keyId, strength);
 }

@@ -76,6 +76,8 @@ export type Trouble =
   | 'newer'
   /** Another window has brought the store to a newer version while this one was open. */
   | 'outdated'
+  /** Another window writes the same rows again and again: it is tried anew a little later. */
+  | 'busy'
   /** The browser gave another reason. */
   | 'failed';
 

@@ -28,12 +28,21 @@ export function manyRows(count: number): Row[] {
 /** Puts rows into the database that the page has made, and leaves it: what is opened next reads them. */
 export async function seedMany(page: Page, rows: readonly Row[]): Promise<void> {
   await page.goto('/#/about');
-  await page.waitForFunction(async () =>
-    // listed from the moment it is asked for, with its tables a little later
-    (await indexedDB.databases()).some(
-      ({ name, version = 0 }) => name === 'tidemark-children' && version >= 10,
-    ),
-  );
+  await page.waitForFunction(async () => {
+    const known = await indexedDB.databases();
+    // opened before it is listed, it would be made anew without its tables; it is listed before it has them
+    if (!known.some(({ name, version = 0 }) => name === 'tidemark-children' && version >= 10))
+      return false;
+    return new Promise<boolean>((resolve) => {
+      const opening = indexedDB.open('tidemark-children');
+      opening.onerror = () => resolve(false);
+      opening.onsuccess = () => {
+        const has = opening.result.objectStoreNames.contains('cases');
+        opening.result.close();
+        resolve(has);
+      };
+    });
+  });
   await page.evaluate(
     (given) =>
       new Promise<void>((resolve, reject) => {
@@ -41,6 +50,7 @@ export async function seedMany(page: Page, rows: readonly Row[]): Promise<void> 
         opening.onerror = () => reject(new Error('the database did not open'));
         opening.onsuccess = () => {
           const writing = opening.result.transaction('cases', 'readwrite');
+          writing.onabort = () => reject(new Error('the rows were not written'));
           for (const row of given) writing.objectStore('cases').put(row);
           writing.oncomplete = () => {
             opening.result.close();

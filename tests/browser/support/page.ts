@@ -1,17 +1,26 @@
 /** The page under test: opened on a fixed day, and not one error or warning in its console. */
 import { expect, test as base, type Page } from '@playwright/test';
 
+/** What the test runner itself says in the console where it holds the service worker off. */
+const HELD_OFF = 'Service Worker registration blocked by Playwright';
+
 /** The day on which every test takes place. */
 export const TODAY = '2026-06-08';
+
+/** Gathers the errors and warnings of a window's console, and what it throws. */
+export function listen(page: Page, heard: string[]): void {
+  page.on('console', (message) => {
+    const text = message.text();
+    if (['error', 'warning'].includes(message.type()) && text !== HELD_OFF) heard.push(text);
+  });
+  page.on('pageerror', (error) => heard.push(error.message));
+}
 
 export const test = base.extend<{ quiet: undefined }>({
   quiet: [
     async ({ page }, use) => {
       const heard: string[] = [];
-      page.on('console', (message) => {
-        if (['error', 'warning'].includes(message.type())) heard.push(message.text());
-      });
-      page.on('pageerror', (error) => heard.push(error.message));
+      listen(page, heard);
       await page.clock.setFixedTime(new Date(`${TODAY}T10:00:00`));
       await use(undefined);
       expect(heard).toEqual([]);
@@ -22,34 +31,39 @@ export const test = base.extend<{ quiet: undefined }>({
 
 export { expect };
 
-/** Opens a page by its hash and waits for its heading and its fonts. */
-export async function open(page: Page, hash: string): Promise<void> {
-  await page.goto(`/${hash}`);
-  await page.locator('main :is(h1, h2)').first().waitFor();
+/**
+ * Waits until the page shows what its address names, in its own letters. A goto settles as soon as the
+ * address has changed; the page follows.
+ */
+export async function arrived(page: Page): Promise<void> {
+  await page.waitForFunction(() => {
+    const main = document.querySelector('main');
+    return main?.dataset.address === location.hash && main.querySelector('h1, h2') !== null;
+  });
   await page.evaluate(() => document.fonts.ready);
 }
 
-/** Every page there is, by hash. */
-export const PAGES = [
-  '#/',
-  '#/chart',
-  '#/axis',
-  '#/visits',
-  '#/visits/3',
-  '#/visits/new',
-  '#/visits/3/record',
-  '#/visits/new/record',
-  '#/next',
-  '#/sheet',
-  '#/child',
-  '#/children',
-  '#/children/new',
-  '#/sources',
-  '#/about',
-  '#/settings',
-  '#/keeping',
-  '#/nowhere',
-] as const;
+/** Goes to a page by its hash, as an address that is typed in: within the page where one is open. */
+export async function open(page: Page, hash: string): Promise<void> {
+  await page.goto(`/${hash}`);
+  await arrived(page);
+}
+
+/** Waits until the service worker has all of the site and answers for this page. */
+export const workerAnswers = (page: Page): Promise<void> =>
+  page.evaluate(async () => {
+    await navigator.serviceWorker.ready;
+    if (navigator.serviceWorker.controller) return;
+    await new Promise((resolve) => {
+      navigator.serviceWorker.addEventListener('controllerchange', resolve, { once: true });
+    });
+  });
+
+/** Goes to a page by its hash as at the first visit: scripts, store and all begin anew. */
+export async function openAnew(page: Page, hash: string): Promise<void> {
+  await page.goto('about:blank');
+  await open(page, hash);
+}
 
 /** The names in the list of what asks for attention, those gathered as fitting left out. */
 export const asking = (page: Page) =>

@@ -10,10 +10,26 @@ export const textFaults = (page: Page): Promise<string[]> =>
       rect: DOMRect;
       floats: boolean;
     }
+    // what lies over the page on purpose
     const floats = (element: Element): boolean => {
-      for (let at: Element | null = element; at; at = at.parentElement)
-        if (['fixed', 'sticky'].includes(getComputedStyle(at).position)) return true;
+      for (let at: Element | null = element; at; at = at.parentElement) {
+        const { position, zIndex } = getComputedStyle(at);
+        if (['fixed', 'sticky'].includes(position)) return true;
+        if (position === 'absolute' && zIndex !== 'auto') return true;
+      }
       return false;
+    };
+    /** What of a text is seen within the parts of the page that scroll by themselves. */
+    const seen = (element: Element, rect: DOMRect): DOMRect => {
+      let { left, top, right, bottom } = rect;
+      for (let at = element.parentElement; at && at !== document.body; at = at.parentElement) {
+        const { overflowX, overflowY } = getComputedStyle(at);
+        if (!/auto|scroll/.test(overflowX + overflowY)) continue;
+        const frame = at.getBoundingClientRect();
+        [left, right] = [Math.max(left, frame.left), Math.min(right, frame.right)];
+        [top, bottom] = [Math.max(top, frame.top), Math.min(bottom, frame.bottom)];
+      }
+      return new DOMRect(left, top, Math.max(0, right - left), Math.max(0, bottom - top));
     };
     const isHidden = (element: Element): boolean =>
       !element.checkVisibility({ opacityProperty: true, visibilityProperty: true }) ||
@@ -27,9 +43,11 @@ export const textFaults = (page: Page): Promise<string[]> =>
       if (!words || !element || isHidden(element)) continue;
       const range = document.createRange();
       range.selectNodeContents(node);
-      for (const rect of range.getClientRects())
+      for (const whole of range.getClientRects()) {
+        const rect = seen(element, whole);
         if (rect.width > 1 && rect.height > 1)
           boxes.push({ words, element, rect, floats: floats(element) });
+      }
     }
 
     const faults: string[] = [];

@@ -1,6 +1,6 @@
 /** Bundles as they should not be: each is read rightly or refused with a sentence, and nothing is thrown. */
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { beforeEach, expect, test } from 'vitest';
 import { ATLAS } from '../../../src/lib/atlas/atlas.ts';
 import { caseText, parseCaseText } from '../../../src/lib/case/file.ts';
 import { codeNames } from '../../../src/lib/state/codeNames.ts';
@@ -9,8 +9,10 @@ import { caseBundle } from '../../../src/lib/store/fhir/write.ts';
 import { bundleSentence, leftOutSentence } from '../../../src/lib/words/en/exchange.ts';
 import { hostileBytes, hostileJson, hostileText } from '../../support/hostile.ts';
 import { record } from '../../support/records.ts';
+import { runs, written } from '../../support/runs.ts';
 import { reading } from '../../support/slowest.ts';
 
+const [SWAPPED, CUT, CODED] = [runs(6000), runs(4000), runs(1000)];
 const NAMES = codeNames(ATLAS);
 const [some] = [fc.sample(record, { numRuns: 40, seed: 7 })];
 const bundles = some.map((one, index) =>
@@ -27,8 +29,19 @@ const valid = fc.constantFrom(
 const read = (text: string): OpenedBundle =>
   reading('FHIR bundle', () => openBundleText(text, ATLAS));
 
+const seen = { read: 0, refused: 0 };
+beforeEach(() => {
+  Object.assign(seen, { read: 0, refused: 0 });
+});
+/** Both happen, or nothing is learned of one of them. */
+const bothSeen = (): void => {
+  expect(seen.read).toBeGreaterThan(0);
+  expect(seen.refused).toBeGreaterThan(0);
+};
+
 /** What must hold of any answer: a sentence for each problem, or records that pass their own door. */
 function holds(opened: OpenedBundle): void {
+  seen[opened.ok ? 'read' : 'refused'] += 1;
   if (opened.ok) {
     expect(leftOutSentence(opened.leftOut) ?? 'x').not.toMatch(/undefined|NaN|\[object/);
     for (const { record: one } of opened.children)
@@ -45,27 +58,30 @@ function holds(opened: OpenedBundle): void {
   expect({}).not.toHaveProperty('entry');
 }
 
-test('6,000 bundles with parts swapped, renamed, doubled, nested or taken away', () => {
+test(`${written(SWAPPED)} bundles with parts swapped, renamed, doubled, nested or taken away`, () => {
   fc.assert(
     fc.property(hostileJson(valid), (text) => holds(read(text))),
-    { numRuns: 6000 },
+    { numRuns: SWAPPED },
   );
+  bothSeen();
 });
 
-test('4,000 bundles with their text cut, flipped and swollen', () => {
+test(`${written(CUT)} bundles with their text cut, flipped and swollen`, () => {
   fc.assert(
     fc.property(hostileText(valid.map((one) => JSON.stringify(one))), (text) => holds(read(text))),
-    { numRuns: 4000 },
+    { numRuns: CUT },
   );
+  bothSeen();
 });
 
-test('1,000 bundles in wrong encodings', () => {
+test(`${written(CODED)} bundles in wrong encodings`, () => {
   fc.assert(
     fc.property(hostileBytes(valid.map((one) => JSON.stringify(one))), (bytes) =>
       holds(read(new TextDecoder().decode(bytes))),
     ),
-    { numRuns: 1000 },
+    { numRuns: CODED },
   );
+  bothSeen();
 });
 
 test('what is too large, too deep or too long is refused before it is looked into', () => {

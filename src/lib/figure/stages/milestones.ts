@@ -1,21 +1,8 @@
 /** An infant doing what a motor milestone asks for: one pose each, seen from where it is told best. */
 import type { Change } from '../change.ts';
+import type { MilestonePose } from '../milestonePoses.ts';
 import type { Stage } from '../stage.ts';
 import { FACING_RIGHT, fromTheSide } from './from-side.ts';
-
-/** The milestones that orders name; the words are those of the atlas. */
-export const MILESTONE_POSES = [
-  'reaching',
-  'rolling',
-  'sitting',
-  'crawling',
-  'standing',
-  'walking',
-] as const;
-export type MilestonePose = (typeof MILESTONE_POSES)[number];
-
-export const isMilestonePose = (id: string): id is MilestonePose =>
-  (MILESTONE_POSES as readonly string[]).includes(id);
 
 const still = (rest: Change, more: Partial<Stage> = {}): Stage => ({
   ...fromTheSide,

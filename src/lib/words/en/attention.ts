@@ -1,18 +1,14 @@
 /** English for what asks for attention: a verdict in sentences, what it rests on, the orders, the plan. */
 import type { CivilDate } from '../../age/civil.ts';
-import type { Atlas, SourcedCount } from '../../atlas/atlas.ts';
+import type { Atlas } from '../../atlas/atlas.ts';
 import type { Side, Station } from '../../atlas/types.ts';
 import type { Response } from '../../case/finding.ts';
 import type { Interval } from '../../case/course.ts';
-import type { Association } from '../../judge/associations.ts';
-import type { NearCount } from '../../judge/counts.ts';
 import type { Agreement, TurningPoint } from '../../judge/hangs.ts';
 import type { JudgedFinding } from '../../judge/judge.ts';
 import type { OpenQuestion } from '../../judge/plan.ts';
-import type { Shares, Voice } from '../../judge/verdict.ts';
-import type { Estimate } from '../../number/likelihood.ts';
 import { BY_DATE, dateWords, shortDateWords, type When } from './ages.ts';
-import { apart, sides } from './atlas.ts';
+import { apart } from './atlas.ts';
 import { responses } from './case.ts';
 import {
   capSentence,
@@ -20,7 +16,6 @@ import {
   raisedSentence,
   turningSentence,
   verdictSentence,
-  verdicts,
 } from './judge.ts';
 
 const onSide = (side: Side): string => (side === 'midline' ? '' : ` on the ${side}`);
@@ -75,103 +70,6 @@ export function entrySentences(told: Told): string[] {
   if (turning) said.push(turningSentence(turning));
   return said;
 }
-
-/** What was seen, for the head of an opened entry: `left obligatory, right elicited`. */
-export function seenWords(findings: readonly JudgedFinding[]): string {
-  const [first, second] = findings;
-  if (
-    first &&
-    second &&
-    findings.length === 2 &&
-    first.finding.response === second.finding.response
-  )
-    return `${responses[first.finding.response]} on both sides`;
-  return findings
-    .map(({ finding: f }) =>
-      f.side === 'midline' ? responses[f.response] : `${sides[f.side]} ${responses[f.response]}`,
-    )
-    .join(', ');
-}
-
-const upper = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
-const percent = (share: number): string => `${Math.round(share * 100)} %`;
-
-/** The shares of a verdict above one per cent, the largest first. */
-export function sharesWords(shares: Shares): string {
-  return Object.entries(shares)
-    .filter(([, share]) => share >= 0.01)
-    .sort(([, a], [, b]) => b - a)
-    .map(([verdict, share]) => `${verdicts[verdict as keyof Shares]} ${percent(share)}`)
-    .join(', ');
-}
-
-/** What one source says of the finding: `persisting 98 %`. */
-export const voiceWords = ({ verdict, probability }: Voice): string =>
-  verdict ? `${verdicts[verdict]} ${percent(probability)}` : 'silent at this age';
-
-const SIGNS = { '=': '', '~': 'about ', '<': 'fewer than ', '>': 'more than ', '': '' } as const;
-
-const infants = ({ n, population }: SourcedCount): string =>
-  n === null ? population : `${n} ${population}`;
-
-/** A count of real infants beside a verdict. A measure other than mere presence is named. */
-export function countSentence({ count, interval }: NearCount): string {
-  const at = `at ${count.asPrinted.replace(/^at /, '')}`;
-  const measure = count.measure === 'present' ? 'showed it' : count.measure;
-  if (count.percent === null) return `${infants(count)}, ${at}: ${measure}.`;
-  const share = `${SIGNS[count.qualifier]}${count.percent} %`;
-  const of =
-    count.measure === 'present'
-      ? `of ${infants(count)} ${measure} ${at}`
-      : `of ${infants(count)} ${at}: ${measure}`;
-  const range = interval
-    ? ` (95 % interval ${percent(interval.low)} to ${percent(interval.high)})`
-    : count.n === null
-      ? ' (number of infants not printed)'
-      : '';
-  return `${share} ${of}${range}.`;
-}
-
-const times = ({ value, interval }: Estimate): string =>
-  `${value.toPrecision(2)} (${interval.low.toPrecision(2)} to ${interval.high.toPrecision(2)})`;
-
-const share = ({ value, interval }: Estimate): string =>
-  `${percent(value)} (${percent(interval.low)} to ${percent(interval.high)})`;
-
-/** What a finding has been reported with: the sign, the outcome, and how far the one tells of the other. */
-export function associationSentence({ row, tells }: Association): string {
-  const said = [`${upper(row.sign)} at ${row.age}: ${row.outcome}, in ${row.population}.`];
-  if (row.finding) said.push(row.finding);
-  if (tells) {
-    const parts = [
-      tells.sensitivity && `sensitivity ${share(tells.sensitivity)}`,
-      tells.specificity && `specificity ${share(tells.specificity)}`,
-      tells.positive && `likelihood ratio with it ${times(tells.positive)}`,
-      tells.negative && `without it ${times(tells.negative)}`,
-    ].filter(Boolean);
-    said.push(`${upper(parts.join(', '))}; 95 % intervals.`);
-  } else if (row.sensitivity && row.specificity)
-    said.push(
-      `Sensitivity ${row.sensitivity.percent} %, specificity ${row.specificity.percent} %, without the children counted.`,
-    );
-  return said.join(' ');
-}
-
-export const associations = {
-  titles: {
-    persistence: 'Persistence has been reported with',
-    absence: 'Absence has been reported with',
-    asymmetry: 'Unlike sides have been reported with',
-  },
-  certainties: {
-    counted: 'measured with counts',
-    reported: 'reported',
-    taught: 'taught, from memory',
-  },
-  caution:
-    'Associations in groups, mostly of infants at risk. They are no cause and no prognosis for this child.',
-};
 
 /** A place in an expected order, with this child's interval. */
 export function stationWords(station: Station, atlas: Atlas): string {

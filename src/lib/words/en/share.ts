@@ -1,6 +1,5 @@
 /** English for the page on which a child's record is handed over as a file. */
 export const page = {
-  title: 'Hand over',
   lead: 'A case file that another Tidemark opens. What goes out is shown here before it goes.',
   what: 'What goes out',
   whole: 'The whole record, with label, dates and notes',

@@ -2,8 +2,6 @@
 import { listed } from './body.ts';
 
 export const takeAway = {
-  open: 'Take away',
-  openNamed: (title: string): string => `Take away: ${title}`,
   title: 'A figure to take away',
   format: 'As',
   formats: { svg: 'SVG, sharp at any size', png: 'PNG' },
@@ -39,9 +37,6 @@ export function citation(sources: readonly string[]): string {
 
 /** What the figures are called where they are taken away. */
 export const titles = {
-  chart: 'Infant reflexes and reactions by age',
-  child: (label: string, invented: boolean): string =>
-    `${label}${invented ? ' (invented)' : ''}: reflexes and reactions by age`,
   sources: (name: string): string => `${name}: when, by each source`,
   compared: (names: readonly string[]): string => `${listed(names)}, side by side`,
   comparedChart: (names: readonly string[]): string => `${listed(names)} by age`,

@@ -18,6 +18,7 @@ export const troubles: Record<Trouble, string> = {
     'Shown, not changed: these records were kept by a newer Tidemark. Reload the page to get the newer one, or save everything to a file.',
   outdated:
     'Not saved: a newer Tidemark has been opened in another window. Save everything to a file, then reload this page.',
+  busy: 'Not saved yet: another window keeps changing the same records. It is tried again every second; close the other window, or save everything to a file.',
   failed: 'Not saved: the browser refused to write. Try again, or save everything to a file.',
 };
 
@@ -26,6 +27,16 @@ export const trouble = {
     'Waiting: Tidemark is open in another window in an older version. Close that window, and this page goes on. What is entered here meanwhile can be saved to a file.',
   again: 'Try again',
   save: 'Save everything to a file',
+};
+
+/** What was going on when the page was closed, and has to be done again. */
+export const unfinished = {
+  file: 'A file was being read when the page was closed. That was not finished: nothing of it was taken in. Open it again.',
+  examples:
+    'The invented children were being added when the page was closed. That was not finished: none was added. Add them again.',
+  lock: 'The lock was being changed when the page was closed. That was not finished: everything is locked, or not, as it was before.',
+  writing:
+    'When the page was closed, writing was not finished. Look whether what was changed last is there; what is missing was not saved.',
 };
 
 /** Where two windows changed one child. */

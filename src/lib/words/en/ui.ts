@@ -30,6 +30,7 @@ export const child = {
   report: 'Report',
   family: 'For the family',
   details: 'Details',
+  share: 'Hand over',
   print: 'Print',
   born: (gestationalDays: number): string => `born at ${formatGestation(gestationalDays)}`,
   seen: (date: string): string => `seen ${date}`,
@@ -141,6 +142,15 @@ export const errors = {
   broken: 'Something went wrong on this page.',
   brokenHelp: 'Your records are kept. Go back, or reload the page.',
   back: 'Back to the chart',
+};
+
+/** How a chart is taken away, as far as it is said before that is opened; the rest is in takeaway.ts. */
+export const takeAway = {
+  open: 'Take away',
+  openNamed: (title: string): string => `Take away: ${title}`,
+  chart: 'Infant reflexes and reactions by age',
+  child: (label: string, invented: boolean): string =>
+    `${label}${invented ? ' (invented)' : ''}: reflexes and reactions by age`,
 };
 
 export const openFile = 'Open a case file';

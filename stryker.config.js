@@ -1,0 +1,29 @@
+/**
+ * How well the tests of the pure rooms bite: each operator, branch and text of them is changed in turn,
+ * and some test must fail. Slow, and never part of `npm test`. One room or file alone:
+ * `npm run test:mutants -- --mutate 'src/lib/age/**'`. What was found is kept in `coverage/mutants`, so
+ * that the next run tries only what has changed since.
+ */
+export default {
+  plugins: ['@stryker-mutator/vitest-runner'],
+  testRunner: 'vitest',
+  vitest: { configFile: 'vitest.mutants.config.ts' },
+  coverageAnalysis: 'perTest',
+  mutate: ['src/lib/{age,case,judge}/**/*.ts'],
+  // what runs once while a file loads is met by every test of it: too slow for what it tells
+  ignoreStatic: true,
+  concurrency: 2,
+  incremental: true,
+  incrementalFile: 'coverage/mutants/incremental.json',
+  tempDirName: 'coverage/mutants/sandbox',
+  reporters: ['clear-text', 'html'],
+  htmlReporter: { fileName: 'coverage/mutants/report.html' },
+  clearTextReporter: { allowColor: false, logTests: false, reportTests: false },
+  ignorePatterns: [
+    '/coverage',
+    '/dist*',
+    '/static',
+    '/test-results',
+    '/tests/{browser,bench,pictures}',
+  ],
+};

@@ -1,0 +1,114 @@
+import { asking, chart, expect, open, test, verdict } from '../support/page.ts';
+
+test('the first sight is the invented child, the chart and what asks for attention', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 1280, height: 720 });
+  await open(page, '');
+  await expect(page.getByRole('heading', { name: 'Kestrel' })).toBeInViewport();
+  await expect(page.getByText('invented')).toBeVisible();
+  await expect(page.getByText('5 mo 1 wk corrected').first()).toBeInViewport();
+  await expect(asking(page)).toHaveText(['Crossed extension', 'Asymmetrical tonic neck', 'Moro']);
+  await expect(chart(page).locator('svg').first()).toBeInViewport();
+  await expect(page.getByText('A reading of published ages, not a diagnosis.')).toBeInViewport();
+});
+
+test('a verdict opens to its reasons, counts, sources and handling', async ({ page }) => {
+  await open(page, '#/');
+  await verdict(page, 'atnr').click();
+  const ground = page.locator('#ground-atnr');
+  await expect(ground).toContainText('left obligatory, right elicited');
+  await expect(ground).toContainText('persisting 41 %');
+  await expect(ground).toContainText(
+    '42 % of 249 infants at routine visits showed it at 6 months (95 % interval 36 % to 48 %).',
+  );
+  await expect(ground).toContainText('Zafeiriou 2004');
+  await expect(ground).toContainText('from memory');
+  await expect(ground).toContainText('How it is elicited');
+  await expect(ground.getByText('Stop at distress', { exact: false })).toBeVisible();
+  await ground.getByRole('link', { name: 'Zafeiriou 2004' }).click();
+  await expect(page.locator('#source-zafeiriou-2004')).toBeInViewport();
+});
+
+test('what fits and what is not judged is gathered, and opens', async ({ page }) => {
+  await open(page, '#/');
+  await page.getByText('10 fit this age').click();
+  await expect(verdict(page, 'plantar-grasp')).toBeVisible();
+  await page.getByText('1 not judged').click();
+  await expect(verdict(page, 'optical-righting')).toContainText('Not elicited while crying');
+});
+
+test('the orders of this child are said in words', async ({ page }) => {
+  await open(page, '#/');
+  const orders = page.getByRole('region', { name: 'Expected orders' });
+  await expect(orders).toContainText('in order');
+  await expect(orders).toContainText('between 16 March 2026 and 11 May 2026');
+});
+
+test('another visit has its own verdicts', async ({ page }) => {
+  await open(page, '#/');
+  await page.getByRole('combobox', { name: 'seen' }).selectOption({ label: '12 January 2026' });
+  await expect(page.getByText('5 wk 4 d corrected').first()).toBeVisible();
+  await expect(asking(page)).toHaveText(['Moro']);
+});
+
+test('the plan groups what to test by position and dates what is open', async ({ page }) => {
+  await open(page, '#/next');
+  await expect(page.getByRole('heading', { name: 'On the back' })).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Last, since it may upset' })).toBeVisible();
+  await expect(page.getByText('every one from 4 September 2026')).toBeVisible();
+});
+
+test('pointing at a verdict lights its lane, and a finding on the chart opens its verdict', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 1280, height: 720 });
+  await open(page, '#/');
+  await verdict(page, 'moro').hover();
+  await expect(chart(page).getByText(/^Moro at 5 mo 1 wk corrected/)).toBeVisible();
+  await verdict(page, 'moro').click();
+  await expect(page.locator('#ground-moro')).toBeVisible();
+});
+
+test('an address that changes while the page starts is gone to', async ({ page }) => {
+  await page.addInitScript(() => {
+    // the router has read the address once it has fetched the code of the page, and listens only later
+    const watch = new PerformanceObserver((seen) => {
+      if (!seen.getEntries().some(({ name }) => /\/nodes\/([2-9]|\d\d)\./.test(name))) return;
+      watch.disconnect();
+      location.hash = '#/about';
+    });
+    watch.observe({ type: 'resource', buffered: true });
+  });
+  await page.goto('/#/settings');
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('About Tidemark');
+  expect(new URL(page.url()).hash).toBe('#/about');
+});
+
+test('on a phone what asks for attention comes first, then the chart', async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await open(page, '#/');
+  const first = await page.getByText('What asks for attention').boundingBox();
+  const then = await page.locator('#chart').boundingBox();
+  expect(first!.y).toBeLessThan(then!.y);
+});
+
+test('a typed address is gone to within the page, and Back and Forward lead through it', async ({
+  page,
+}) => {
+  await open(page, '#/about');
+  await page.evaluate(() => void Object.assign(globalThis, { stillHere: true }));
+  const isSamePage = () => page.evaluate(() => 'stillHere' in globalThis);
+  const heading = page.getByRole('heading', { level: 1 });
+  await open(page, '#/settings');
+  await page.getByRole('link', { name: 'Sources', exact: true }).click();
+  await expect(heading).toHaveText('Sources');
+  await open(page, '#/children');
+  for (const before of ['Sources', 'Settings', 'About Tidemark']) {
+    await page.goBack();
+    await expect(heading).toHaveText(before);
+  }
+  await page.goForward();
+  await expect(heading).toHaveText('Settings');
+  expect(await isSamePage()).toBe(true);
+});

@@ -1,0 +1,110 @@
+import { readFile } from 'node:fs/promises';
+import type { Page } from '@playwright/test';
+import { readAge } from '../../support/age.ts';
+import { asking, expect, listed, more, open, test } from '../support/page.ts';
+
+const PASSPHRASE = 'three dunlins on the mud';
+
+async function save(page: Page): Promise<{ name: string; bytes: Buffer }> {
+  const saving = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save the file' }).click();
+  const download = await saving;
+  return { name: download.suggestedFilename(), bytes: await readFile(await download.path()) };
+}
+
+const openFile = (page: Page, name: string, bytes: Buffer): Promise<void> =>
+  page
+    .getByLabel('Open a case file')
+    .setInputFiles({ name, mimeType: 'application/octet-stream', buffer: bytes });
+
+test('without identity, what is shown is what goes out, and the verdicts stay', async ({
+  page,
+}) => {
+  await open(page, '#/');
+  const before = await asking(page).allTextContents();
+  expect(before.length).toBeGreaterThan(0);
+  await open(page, '#/share');
+  await expect(page.getByRole('radio', { name: /Without identity/ })).toBeChecked();
+  const shown = await page.locator('pre').textContent();
+  const { name, bytes } = await save(page);
+  expect(name).toBe('a-child.tidemark.json');
+  expect(bytes.toString('utf8')).toBe(shown);
+  for (const word of ['Kestrel', 'Rowan', '2026-']) expect(shown).not.toContain(word);
+  await open(page, '#/children');
+  await openFile(page, name, bytes);
+  await expect(page.getByRole('heading', { name: 'A child (dates moved)' })).toBeVisible();
+  await expect(asking(page)).toHaveText(before);
+});
+
+test('encrypted, it opens elsewhere and here, with a sentence on a wrong passphrase', async ({
+  page,
+}) => {
+  await open(page, '#/share');
+  await page.getByRole('radio', { name: /The whole record/ }).check();
+  await page.getByLabel(/Encrypt the file/).check();
+  await expect(page.getByRole('button', { name: 'Save the file' })).toBeDisabled();
+  await page.getByLabel('Passphrase of the file').fill(PASSPHRASE);
+  await page.getByLabel('The same again').fill(PASSPHRASE);
+  const shown = (await page.locator('pre').textContent()) ?? '';
+  const { name, bytes } = await save(page);
+  expect(name).toBe('kestrel.tidemark.json.age');
+  expect(bytes.includes('Kestrel')).toBe(false);
+  expect(readAge(bytes, PASSPHRASE)).toBe(shown);
+
+  await open(page, '#/children');
+  await openFile(page, name, bytes);
+  await expect(page.getByRole('heading', { name: 'This file is encrypted' })).toBeVisible();
+  await page.getByLabel('Passphrase of the file').fill('another one');
+  await page.getByRole('button', { name: 'Open the file' }).click();
+  await expect(page.getByText('This is not the passphrase of the file.')).toBeVisible();
+  await page.getByRole('button', { name: 'Leave it' }).click();
+  await expect(listed(page)).toHaveText(['Kestrel']);
+
+  await more(page, 'Kestrel');
+  await page.getByRole('button', { name: 'Remove Kestrel' }).click();
+  const again = async (): Promise<void> => {
+    await openFile(page, name, bytes);
+    await page.getByLabel('Passphrase of the file').fill(PASSPHRASE);
+    await page.getByRole('button', { name: 'Open the file' }).click();
+  };
+  await again();
+  await expect(page.getByRole('heading', { name: 'Kestrel' })).toBeVisible();
+  await open(page, '#/children');
+  await again();
+  await expect(page.getByText('Kestrel is here already, just as in this file.')).toBeVisible();
+  await expect(listed(page)).toHaveText(['Kestrel']);
+});
+
+test('a damaged encrypted file is a sentence, and nothing has changed', async ({ page }) => {
+  await open(page, '#/children');
+  await openFile(page, 'x.age', Buffer.from('age-encryption.org/v1\n-> scrypt a 17\nb\n--- c\nd'));
+  await page.getByLabel('Passphrase of the file').fill(PASSPHRASE);
+  await page.getByRole('button', { name: 'Open the file' }).click();
+  await expect(page.getByText(/the file is damaged/)).toBeVisible();
+  await page.keyboard.press('Escape');
+  await expect(listed(page)).toHaveText(['Kestrel']);
+});
+
+test('a backup can be encrypted, and comes back with its passphrase', async ({ page }) => {
+  await open(page, '#/keeping');
+  await page.getByLabel(/Encrypt the backup/).check();
+  await page.getByLabel('Passphrase of the file').fill(PASSPHRASE);
+  await page.getByLabel('The same again').fill(PASSPHRASE);
+  const saving = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save a backup' }).click();
+  const download = await saving;
+  expect(download.suggestedFilename()).toMatch(/\.age$/);
+  const bytes = await readFile(await download.path());
+  expect(bytes.includes('Kestrel')).toBe(false);
+  expect(readAge(bytes, PASSPHRASE)).toContain('Kestrel');
+  await page.locator('input[type=file]').first().setInputFiles({
+    name: 'backup.age',
+    mimeType: 'application/octet-stream',
+    buffer: bytes,
+  });
+  const ask = page.getByRole('dialog');
+  await ask.getByLabel('Passphrase of the file').fill(PASSPHRASE);
+  await ask.getByRole('button', { name: 'Open the file' }).click();
+  await expect(ask).toHaveCount(0);
+  await expect(page.getByText('0 new, 0 changed, 1 the same.')).toBeVisible();
+});

@@ -1,0 +1,146 @@
+/**
+ * Runs the stages of a test command, side by side where there are processors for it, and says at the end
+ * how long each took. `node tests/run.js` runs what `npm test` promises; with `--thorough` it runs what
+ * that leaves out. Ends with 1 where a stage failed, after those that were under way have ended.
+ */
+import { spawn } from 'node:child_process';
+import { availableParallelism } from 'node:os';
+import { delimiter, resolve } from 'node:path';
+import { ensureBrowser } from './support/browser.js';
+
+/**
+ * @typedef {object} Stage
+ * @property {string} name
+ * @property {string} command as a shell takes it, without redirections
+ * @property {number} [processors] how many it keeps busy; 1 unless given
+ * @property {readonly string[]} [after] stages whose output it needs
+ */
+
+/** @type {readonly Stage[]} */
+const BUILDS = [
+  { name: 'build: site', command: 'vite build --logLevel warn' },
+  {
+    name: 'build: one file',
+    command: 'vite build --mode single --logLevel warn',
+    after: ['build: site'], // it is put beside the site
+  },
+  { name: 'build: connected', command: 'vite build --mode connected --logLevel warn' },
+  {
+    name: 'build: command line',
+    command: 'vite build --config vite.cli.config.ts --logLevel warn',
+  },
+];
+const BUILT = BUILDS.map(({ name }) => name);
+
+/** @type {readonly Stage[]} */
+const EVERYDAY = [
+  ...BUILDS,
+  { name: 'lint', command: 'eslint .' },
+  { name: 'types: pages', command: 'svelte-check --fail-on-warnings' },
+  { name: 'format', command: 'prettier --check --log-level warn .' },
+  { name: 'types: pure folders', command: 'tsc -p tsconfig.pure.json' },
+  { name: 'types: service worker', command: 'tsc -p src/service-worker' },
+  { name: 'unused', command: 'knip' },
+  { name: 'size of the first view', command: 'node tests/bench/size.js --limit', after: BUILT },
+  { name: 'unit', command: 'vitest run --silent', processors: 2, after: BUILT },
+  {
+    name: 'browser',
+    command: 'playwright test --grep-invert @thorough',
+    processors: 2,
+    after: BUILT,
+  },
+];
+
+/** @type {readonly Stage[]} */
+const THOROUGH = [
+  ...BUILDS,
+  { name: 'lint with types', command: 'eslint .' },
+  { name: 'unit, in full', command: 'vitest run --silent', processors: 2, after: BUILT },
+  {
+    name: 'browser, in full',
+    command: 'playwright test --grep @thorough',
+    processors: 2,
+    after: BUILT,
+  },
+];
+
+const isThorough = process.argv.includes('--thorough');
+const env = {
+  ...process.env,
+  PATH: `${resolve('node_modules/.bin')}${delimiter}${process.env.PATH ?? ''}`,
+  NO_COLOR: '1',
+  ...(isThorough ? { THOROUGH: '1' } : {}),
+};
+
+/** @param {number} ms */
+const seconds = (ms) => `${(ms / 1000).toFixed(1)} s`;
+
+/** @param {Stage} stage @returns {Promise<{ ok: boolean; output: string; ms: number }>} */
+function run({ command }) {
+  const began = performance.now();
+  return new Promise((done) => {
+    const child = spawn(command, { shell: true, env });
+    let output = '';
+    for (const stream of [child.stdout, child.stderr])
+      stream.setEncoding('utf8').on('data', (text) => (output += text));
+    child.on('close', (code) => done({ ok: code === 0, output, ms: performance.now() - began }));
+  });
+}
+
+/** @param {readonly Stage[]} stages @returns {Promise<boolean>} whether all of them passed */
+async function runAll(stages) {
+  const began = performance.now();
+  const waiting = [...stages];
+  /** @type {Map<string, number>} */
+  const took = new Map();
+  /** @type {Map<string, Promise<void>>} */
+  const underWay = new Map();
+  const processors = Math.max(2, availableParallelism());
+  let free = processors;
+  let failed = false;
+  while (waiting.length > 0 || underWay.size > 0) {
+    const next = waiting.find(
+      ({ processors: wanted = 1, after = [] }) =>
+        !failed && wanted <= free && after.every((name) => took.has(name)),
+    );
+    if (!next) {
+      if (underWay.size === 0) break;
+      await Promise.race(underWay.values());
+      continue;
+    }
+    const wanted = next.processors ?? 1;
+    waiting.splice(waiting.indexOf(next), 1);
+    free -= wanted;
+    process.stdout.write(`… ${next.name}\n`);
+    underWay.set(
+      next.name,
+      run(next).then(({ ok, output, ms }) => {
+        underWay.delete(next.name);
+        took.set(next.name, ms);
+        free += wanted;
+        failed ||= !ok;
+        const said = output.trim();
+        process.stdout.write(
+          `${ok ? '✓' : '✗'} ${next.name}, ${seconds(ms)}\n${said && (!ok || wanted > 1) ? `${said}\n` : ''}`,
+        );
+      }),
+    );
+  }
+  process.stdout.write('\nStages\n');
+  for (const { name } of stages) {
+    const ms = took.get(name);
+    process.stdout.write(`  ${name.padEnd(24)}${ms === undefined ? 'not run' : seconds(ms)}\n`);
+  }
+  process.stdout.write(
+    `  ${'all, by the clock'.padEnd(24)}${seconds(performance.now() - began)}\n`,
+  );
+  return !failed;
+}
+
+try {
+  process.stdout.write(`browser: ${ensureBrowser()}\n`);
+} catch (error) {
+  process.stderr.write(`${error instanceof Error ? error.message : String(error)}\n`);
+  process.exit(1);
+}
+process.exitCode = (await runAll(isThorough ? THOROUGH : EVERYDAY)) ? 0 : 1;

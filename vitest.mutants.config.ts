@@ -1,0 +1,13 @@
+import { defineConfig } from 'vitest/config';
+
+/** The tests that touch the rooms which `stryker.config.js` changes; those that are slow are left out. */
+export default defineConfig({
+  test: {
+    environment: 'node',
+    include: [
+      'tests/{age,case,judge}/**/*.test.ts',
+      'tests/outside/{ages,frequencies,milestones,normal,order,tells,trade}.test.ts',
+    ],
+    expect: { requireAssertions: true },
+  },
+});
