@@ -23,6 +23,7 @@ function atlasJson() {
         .map(({ claim, appears, notYetAllAt, integrates, lifelong, byTerm }) => ({
           source: claim.source.id,
           family: claim.family,
+          ...(claim.variant === undefined ? {} : { variant: claim.variant }),
           judgedByDefault: claim.judgedByDefault,
           appears: appears && [appears.from, appears.to],
           integrates: integrates && [integrates.from, integrates.to],

@@ -167,3 +167,38 @@ test('what was checked names sources of the atlas, and only what is recalled may
     if (basis === 'read') expect(sources.length, text).toBeGreaterThan(0);
   }
 });
+
+describe('forward protection is two tests, each with its own ages', () => {
+  const of = (variant: string) =>
+    ATLAS.claims.get('protective-forward')!.filter((claim) => claim.variant === variant);
+
+  // Dreeben 2008 prints "6 months (sitting)"
+  test('propping in sitting: 6 months is the one age that was read', () => {
+    const read = of('propping').filter(({ basis }) => basis === 'read');
+    expect(read.map(({ source, appears }) => [source.id, appears!.asPrinted])).toEqual([
+      ['dreeben-2008', '6 months (sitting)'],
+    ]);
+  });
+
+  // Jaffe et al. 1994: mean 8.9 months, n 190; Romeo et al. 2009: most often at 9 months, n 484; Wenzel
+  // 1978: fully developed from 9 months
+  test('the parachute as measured: about 9 months', () => {
+    const measured = of('forward').filter(({ role }) => role === 'context');
+    expect(measured.map(({ source, appears }) => [source.id, appears!.high])).toEqual(
+      expect.arrayContaining([
+        ['jaffe-1994', 8.9],
+        ['romeo-2009', 9],
+        ['wenzel-1978', 9],
+      ]),
+    );
+  });
+
+  test('a claim of a variant that there is not is a fault', () => {
+    const sources = ATLAS_PARTS.sources.map((source) =>
+      source.id === 'dreeben-2008'
+        ? { ...source, claims: source.claims.map((claim) => ({ ...claim, variant: 'standing' })) }
+        : source,
+    );
+    expect(checkAtlas({ ...ATLAS_PARTS, sources }).join()).toMatch(/standing, no variant/);
+  });
+});

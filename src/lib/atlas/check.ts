@@ -72,12 +72,19 @@ function countFaults(count: Count): string[] {
   return faults;
 }
 
-function sourceFaults(source: SourceData, kinds: ReadonlyMap<string, Kind>): string[] {
+function sourceFaults(
+  source: SourceData,
+  kinds: ReadonlyMap<string, Kind>,
+  variants: ReadonlyMap<string, ReadonlySet<string>>,
+): string[] {
   const faults: string[] = [];
   if (!source.short.trim()) faults.push(`${source.id}: has no short name`);
-  for (const claim of source.claims)
+  for (const claim of source.claims) {
     for (const fault of claimFaults(claim, kinds.get(claim.reflex)))
       faults.push(`${source.id} on ${claim.reflex}: ${fault}`);
+    if (claim.variant !== undefined && !variants.get(claim.reflex)?.has(claim.variant))
+      faults.push(`${source.id} on ${claim.reflex}: speaks of ${claim.variant}, no variant of it`);
+  }
   for (const count of source.counts) {
     if (count.reflex !== 'any-reflex' && !kinds.has(count.reflex))
       faults.push(`${source.id}: counts ${count.reflex}, no reflex of the atlas`);
@@ -90,6 +97,9 @@ function sourceFaults(source: SourceData, kinds: ReadonlyMap<string, Kind>): str
 /** Every fault of the atlas; none when it may be judged by. */
 export function checkAtlas(parts: AtlasParts): string[] {
   const kinds = new Map(parts.reflexes.map((reflex) => [reflex.id, reflex.kind]));
+  const variants = new Map(
+    parts.reflexes.map(({ id, patterns }) => [id, new Set(patterns.map((one) => one.variant))]),
+  );
   const sourceIds = new Set(parts.sources.map((source) => source.id));
   const milestones = new Set(parts.milestones.map((milestone) => milestone.id));
   const known = (station: Station): boolean =>
@@ -100,7 +110,7 @@ export function checkAtlas(parts: AtlasParts): string[] {
     ...repeated(parts.reflexes.map((r) => r.id)).map((id) => `reflex ${id} stands twice`),
     ...repeated(parts.sources.map((s) => s.id)).map((id) => `source ${id} stands twice`),
     ...repeated(parts.sequences.map((s) => s.id)).map((id) => `sequence ${id} stands twice`),
-    ...parts.sources.flatMap((source) => sourceFaults(source, kinds)),
+    ...parts.sources.flatMap((source) => sourceFaults(source, kinds, variants)),
   ];
   for (const reflex of parts.reflexes) {
     // by id alone the note could be missing: nothing may be judged without it

@@ -43,6 +43,8 @@ export type IntegratesStatus = 'given' | 'persists' | 'later-than' | 'vague' | '
 /** What one source says of one reflex. A `context` claim is shown with its note, never judged by. */
 export interface Claim {
   reflex: string;
+  /** Of which variant of the response it speaks, where they differ in age; left out where it does not say. */
+  variant?: string;
   role: 'window' | 'context';
   basis: Basis;
   appearsStatus: AppearsStatus;

@@ -120,6 +120,7 @@ export const source: SourceData = {
     },
     {
       reflex: 'protective-forward',
+      variant: 'forward',
       role: 'window',
       basis: 'memory',
       appearsStatus: 'given',

@@ -120,6 +120,7 @@ export const source: SourceData = {
     },
     {
       reflex: 'protective-forward',
+      variant: 'propping',
       role: 'window',
       basis: 'read',
       appearsStatus: 'given',

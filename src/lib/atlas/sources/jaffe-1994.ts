@@ -24,6 +24,7 @@ export const source: SourceData = {
     },
     {
       reflex: 'protective-forward',
+      variant: 'forward',
       role: 'context',
       basis: 'read',
       appearsStatus: 'given',
@@ -56,7 +57,7 @@ export const source: SourceData = {
       healthy: true,
       population: 'healthy infants',
       basis: 'read',
-      note: 'Printed as 49 percent stood without it.',
+      note: 'The parachute. Printed as 49 percent stood without it.',
     },
     {
       reflex: 'protective-downward',
@@ -94,6 +95,7 @@ export const source: SourceData = {
       healthy: true,
       population: 'healthy infants',
       basis: 'read',
+      note: 'The parachute.',
     },
     {
       reflex: 'protective-downward',

@@ -26,7 +26,7 @@ export const source: SourceData = {
       healthy: false,
       population: 'preterm infants (up to 36 weeks 6 days, 2000 g or less)',
       basis: 'read',
-      note: 'n not printed in the abstract; fits 3 of 37.',
+      note: 'The parachute. n not printed in the abstract; fits 3 of 37.',
     },
     {
       reflex: 'protective-sideways',
@@ -66,7 +66,7 @@ export const source: SourceData = {
       healthy: false,
       population: 'preterm infants (up to 36 weeks 6 days, 2000 g or less)',
       basis: 'read',
-      note: 'n not printed in the abstract; fits 35 of 40.',
+      note: 'The parachute. n not printed in the abstract; fits 35 of 40.',
     },
     {
       reflex: 'protective-sideways',

@@ -290,6 +290,7 @@ export const source: SourceData = {
     },
     {
       reflex: 'protective-forward',
+      variant: 'propping',
       role: 'window',
       basis: 'memory',
       appearsStatus: 'given',

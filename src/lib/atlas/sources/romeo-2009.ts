@@ -9,6 +9,7 @@ export const source: SourceData = {
   claims: [
     {
       reflex: 'protective-forward',
+      variant: 'forward',
       role: 'context',
       basis: 'read',
       appearsStatus: 'given',
@@ -43,6 +44,7 @@ export const source: SourceData = {
       healthy: true,
       population: 'near-term infants',
       basis: 'read',
+      note: 'The parachute.',
     },
   ],
 };

@@ -26,7 +26,7 @@ export const source: SourceData = {
       healthy: false,
       population: 'infants with lesions on cranial ultrasound (86 of 140 later cerebral palsy)',
       basis: 'read',
-      note: '8 of 140.',
+      note: 'The parachute. 8 of 140.',
     },
     {
       reflex: 'protective-forward',
@@ -46,7 +46,7 @@ export const source: SourceData = {
       healthy: false,
       population: 'infants with lesions on cranial ultrasound (86 of 140 later cerebral palsy)',
       basis: 'read',
-      note: '42 of 140.',
+      note: 'The parachute. 42 of 140.',
     },
     {
       reflex: 'protective-forward',
@@ -66,7 +66,7 @@ export const source: SourceData = {
       healthy: false,
       population: 'infants with lesions on cranial ultrasound (86 of 140 later cerebral palsy)',
       basis: 'read',
-      note: '71 of 140.',
+      note: 'The parachute. 71 of 140.',
     },
     {
       reflex: 'protective-forward',
@@ -86,7 +86,7 @@ export const source: SourceData = {
       healthy: false,
       population: 'infants with lesions on cranial ultrasound (86 of 140 later cerebral palsy)',
       basis: 'read',
-      note: '29 of 140.',
+      note: 'The parachute. 29 of 140.',
     },
     {
       reflex: 'protective-forward',
@@ -106,7 +106,7 @@ export const source: SourceData = {
       healthy: false,
       population: 'infants with lesions on cranial ultrasound (86 of 140 later cerebral palsy)',
       basis: 'read',
-      note: '40 of 140.',
+      note: 'The parachute. 40 of 140.',
     },
   ],
 };

@@ -9,6 +9,7 @@ export const source: SourceData = {
   claims: [
     {
       reflex: 'protective-forward',
+      variant: 'forward',
       role: 'context',
       basis: 'read',
       appearsStatus: 'given',
