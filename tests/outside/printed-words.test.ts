@@ -38,8 +38,8 @@ describe('"by", "up to", "to" and "until" one age let a response go before it', 
     ['crossed-extension', 'gpnotebook-crossed', 'until 1 month', weeks(36.5), months(1.5)],
     // Futagi et al., Pediatr Neurol 2013;49:149-155
     ['babkin', 'futagi-2013', 'by the end of the 5th month', 280, months(5.5)],
-    // Snir et al. 2010: 75 of 100 by 11.5 weeks, over 95 at 20
-    ['dolls-eye', 'snir-2010', 'by 11.5 weeks', 280, 280 + 20 * 7],
+    // Futagi et al., No To Hattatsu 1987;19:392-396, abstract: until the fourth month of life, its end 4 months
+    ['babkin', 'futagi-1987', 'until the fourth month', 280, months(4)],
   ])('%s, %s: %s', (reflex, source, printed, from, to) => {
     const window = windowOf(reflex, source);
     expect(window.claim.integrates?.asPrinted).toContain(printed);
@@ -49,6 +49,21 @@ describe('"by", "up to", "to" and "until" one age let a response go before it', 
     expect(said(window, before, 'not-elicited')).toBe('fits');
     expect(said(window, before, 'elicited')).toBe('closing');
     expect(said(window, to + 1, 'elicited')).toBe('persisting');
+  });
+
+  // Snir et al., Curr Eye Res 2010, abstract: 325 infants of 1 to 32 weeks; suppressed in 75 of 100 by 11.5
+  // weeks, in over 95 by 20
+  test('three in four without it by an age: it goes from the youngest age examined, for others too', () => {
+    const window = windowOf('dolls-eye', 'snir-2010');
+    expect(window.claim.integrates?.asPrinted).toContain('75 percent suppressed by 11.5 weeks');
+    expect(window.integratesFrom).toBeCloseTo(280 + 7, 6);
+    expect(window.integratesTo).toBeCloseTo(280 + 20 * 7, 6);
+    const at = 280 + 11.5 * 7;
+    expect(said(window, at, 'not-elicited')).toBe('fits');
+    expect(said(window, at, 'elicited')).toBe('closing');
+    // a source that dates no end has it there no longer than any other lets it go
+    for (const source of ['garcia-sanchez', 'volpe'])
+      expect(said(windowOf('dolls-eye', source), at, 'not-elicited')).toBe('not-judged');
   });
 
   test('every such wording of the atlas is read so, a range excepted: it names its own first age', () => {

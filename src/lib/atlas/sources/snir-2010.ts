@@ -17,12 +17,12 @@ export const source: SourceData = {
       integrates: {
         asPrinted: '75 percent suppressed by 11.5 weeks, over 95 percent at 20 weeks',
         unit: 'wk',
-        low: 11.5,
+        low: 1,
         high: 20,
-        atLatest: true,
       },
-      population: '325 healthy term babies',
-      correction: 'at 11.5 weeks 75 in 100 had already lost it, so it goes before that age too',
+      population: '325 healthy term babies of 1 to 32 weeks',
+      correction:
+        'at 11.5 weeks 75 in 100 had already lost it, so it goes from the youngest age examined on, 1 week',
     },
   ],
   counts: [
