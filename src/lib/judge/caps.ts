@@ -9,7 +9,7 @@ import type { Reflex } from '../atlas/types.ts';
 import type { Finding } from '../case/finding.ts';
 import { isElicited } from '../case/finding.ts';
 import { wilson, type ShareInterval } from '../number/wilson.ts';
-import { countsNear } from './counts.ts';
+import { countsNear, shareOf } from './counts.ts';
 import type { Reading } from './expectation.ts';
 import { COMMON_SHARE, COUNTED_INFANTS, SPEAKS_AT_LEAST, TWO_VOICES } from './thresholds.ts';
 import { voicesOf, type PhaseVerdict } from './verdict.ts';
@@ -27,20 +27,6 @@ export type Cap =
   | { code: 'tells-little' }
   /** How many voices give the verdict; `memory`: every one of their rows was recalled. */
   | { code: 'thin'; voices: number; memory: boolean };
-
-/**
- * The share that a count gives the answer of a finding, where it says one. A count of the other answer
- * serves where everyone else gave this one.
- */
-function shareOf(count: SourcedCount, elicited: boolean): number | undefined {
-  const { percent, qualifier, answer, complementary } = count;
-  if (percent === null || answer === 'other') return undefined;
-  const same = (answer === 'elicited') === elicited;
-  if (!same && !complementary) return undefined;
-  // "over half" is the least share of its own answer, "under half" of the other one
-  if (qualifier === (same ? '<' : '>')) return undefined;
-  return same ? percent : 100 - percent;
-}
 
 /**
  * The count nearest the age by which an answer is common: of the response itself, in so many healthy
