@@ -84,7 +84,7 @@ export const AGREEMENT: readonly Agreement[] = [
   },
   {
     reflex: 'any-reflex',
-    what: 'the same items, tested again within a week',
+    what: 'the same items within a week',
     between: 'tests',
     measure: 'percent-agreement',
     value: { low: 80, high: 100 },
@@ -108,7 +108,7 @@ export const AGREEMENT: readonly Agreement[] = [
   },
   {
     reflex: 'any-reflex',
-    what: 'a neurological examination of preterm infants, between examiners',
+    what: 'a neurological examination of preterm infants',
     between: 'examiners',
     measure: 'intraclass-correlation',
     value: { low: 0.391, high: 0.556 },

@@ -9,6 +9,7 @@ export * as body from './body.ts';
 export * as chart from './chart.ts';
 export * as children from './children.ts';
 export * as course from './course.ts';
+export * as evidence from './evidence.ts';
 export * as exchange from './exchange.ts';
 export * as familyPage from './familyPage.ts';
 export * as forms from './forms.ts';
