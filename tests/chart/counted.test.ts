@@ -1,6 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
-import { countPoints, curvesOf, drawCounts } from '../../src/lib/chart/counted.ts';
+import { countPoints, curvesOf, drawCounts, isNear } from '../../src/lib/chart/counted.ts';
+import { chartData } from '../../src/lib/chart/data.ts';
+import { readLane } from '../../src/lib/chart/layout.ts';
+import { fromMonths } from '../../src/lib/age/axis.ts';
+import { sheetOf } from '../../src/lib/judge/judge.ts';
+import { en } from '../../src/lib/words/en.ts';
 
 const MONTH = 30.4375;
 const of = (reflex: string) => countPoints(ATLAS.counts.get(reflex)!);
@@ -41,5 +46,28 @@ describe('counts of infants on a lane', () => {
     const { points } = drawCounts(ATLAS.counts.get('atnr')!);
     for (const { point, dot } of points)
       expect(dot).toBe(`M${point.day.toFixed(3)} ${(-point.share).toFixed(3)}h0`);
+  });
+
+  // Shapiro et al. 1981, abstract; the interval by Wilson's formula (1927), worked out by hand
+  test('a point says who counted what: 42 % of 249 at 6 months, 36 to 48', () => {
+    const [point] = of('atnr').filter(({ share }) => share === 0.42);
+    expect(en.chart.chartWords(ATLAS).count(point!)).toBe(
+      `${point!.count.source.short}, 6 months: 42 % of 249 (36 to 48 %)`,
+    );
+    expect(isNear(point!, fromMonths(5))).toBe(true);
+    expect(isNear(point!, fromMonths(4.9))).toBe(false);
+  });
+
+  test('an opened lane says its counts: all to one who hears it, those near the age where pointed at', () => {
+    const [lane] = chartData(ATLAS, sheetOf(ATLAS), { reflexes: ['atnr'], sequences: [] }).lanes;
+    const words = en.chart.chartWords(ATLAS);
+    const opened = readLane(lane!, fromMonths(6), true);
+    for (const share of ['89 %', '42 %', '8 %']) expect(words.lane(opened)).toContain(share);
+    const [, counted] = words.readout(opened).lines;
+    expect(counted).toContain('42 % of 249');
+    expect(counted).not.toContain('89 %');
+    const closed = readLane(lane!, fromMonths(6));
+    expect(words.lane(closed)).not.toContain('counted');
+    expect(words.readout(closed).lines).toHaveLength(1);
   });
 });

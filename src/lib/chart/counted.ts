@@ -5,7 +5,7 @@
 import { fromMonths, toAxisDay, type AxisDay } from '../age/axis.ts';
 import type { SourcedCount } from '../atlas/atlas.ts';
 import { printedDay } from '../atlas/printed.ts';
-import { wilson } from '../judge/counts.ts';
+import { NEAR_DAYS, wilson } from '../judge/counts.ts';
 
 export interface CountPoint {
   count: SourcedCount;
@@ -37,6 +37,10 @@ export function countPoints(counts: readonly SourcedCount[]): CountPoint[] {
     })
     .sort((a, b) => a.day - b.day);
 }
+
+/** Whether a point is of infants within a month of an age. */
+export const isNear = ({ from, to }: CountPoint, age: AxisDay): boolean =>
+  Math.max(from - age, age - to) <= NEAR_DAYS;
 
 /** So many ages of one measure in one source make a curve; fewer stay points. */
 export const CURVE_AGES = 4;

@@ -119,3 +119,15 @@ export function windowsOf(claims: readonly SourcedClaim[]): readonly Window[] {
   const goesFrom = earliestIntegration(all);
   return all.map((stated) => read(stated, appearedBy, goesFrom));
 }
+
+/** The days its words say of an appearance: the last of them, where some infants lack it still, is the end. */
+export const appearsSaid = (window: Window): Span => ({
+  from: window.appearsFrom,
+  to: window.notYetAllAt ?? window.appearsTo,
+});
+
+/** The days its words say of an end: an earlier one, which "by" leaves open, is not said. */
+export const goesSaid = (window: Window): Span => ({
+  from: window.goesFrom ?? window.integratesFrom,
+  to: window.integratesTo,
+});
