@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { fromGestationWeeks, fromMonths } from '../../src/lib/age/axis.ts';
 import { setsApart } from '../../src/lib/atlas/apart.ts';
-import { ATLAS, ATLAS_PARTS, buildAtlas, sidesOf } from '../../src/lib/atlas/atlas.ts';
-import { checkAtlas, claimFaults } from '../../src/lib/atlas/check.ts';
+import { ATLAS, ATLAS_PARTS, buildAtlas, CORE_PARTS, sidesOf } from '../../src/lib/atlas/atlas.ts';
+import { checkAtlas, claimFaults, faultless } from '../../src/lib/atlas/check.ts';
 import { CITATIONS } from '../../src/lib/atlas/citations.ts';
 import { isByTerm, printedSpan } from '../../src/lib/atlas/printed.ts';
 import { PROSE } from '../../src/lib/atlas/prose.ts';
@@ -154,7 +154,8 @@ describe('the check bites', () => {
   test('on ids that stand twice, uncited sequences, and loading', () => {
     const twice: SourceData[] = [...ATLAS_PARTS.sources, ATLAS_PARTS.sources[0]!];
     expect(checkAtlas({ ...ATLAS_PARTS, sources: twice })[0]).toMatch(/stands twice/);
-    expect(() => buildAtlas({ ...ATLAS_PARTS, sources: [] })).toThrow(/no source/);
+    expect(() => faultless({ ...ATLAS_PARTS, sources: [] })).toThrow(/no source/);
+    expect(checkAtlas(CORE_PARTS)).toEqual([]);
   });
 
   test('any claim with its ends swapped is refused', () => {

@@ -1,6 +1,7 @@
 /** What is said of handling, eliciting and mistaking a response, against published accounts. */
 import { describe, expect, test } from 'vitest';
-import { ATLAS } from '../../src/lib/atlas/atlas.ts';
+import { ATLAS, ATLAS_PARTS } from '../../src/lib/atlas/atlas.ts';
+import { checkAtlas } from '../../src/lib/atlas/check.ts';
 import { PROSE } from '../../src/lib/atlas/prose.ts';
 import { tellApart } from '../../src/lib/atlas/differences.ts';
 import { groundOf } from '../../src/lib/lecture/questions/ground.ts';

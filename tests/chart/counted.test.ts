@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
-import { countPoints, curvesOf, drawCounts, isNear } from '../../src/lib/chart/counted.ts';
+import { countPoints, isNear } from '../../src/lib/chart/counted.ts';
+import { curvesOf, drawCounts } from '../../src/lib/chart/countPaths.ts';
 import { chartData } from '../../src/lib/chart/data.ts';
 import { readLane } from '../../src/lib/chart/layout.ts';
 import { fromMonths } from '../../src/lib/age/axis.ts';

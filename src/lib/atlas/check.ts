@@ -113,9 +113,6 @@ export function checkAtlas(parts: AtlasParts): string[] {
     ...parts.sources.flatMap((source) => sourceFaults(source, kinds, variants)),
   ];
   for (const reflex of parts.reflexes) {
-    // by id alone the note could be missing: nothing may be judged without it
-    if ((reflex.absence as unknown) === undefined)
-      faults.push(`reflex ${reflex.id} has no note on its absence`);
     for (const { fromMonths: from, toMonths: to } of reflex.unlikeSides)
       if (!(from <= to)) faults.push(`reflex ${reflex.id} has unlike sides at no age`);
     if (reflex.patterns.length === 0) faults.push(`reflex ${reflex.id} has no limb pattern`);
@@ -133,4 +130,11 @@ export function checkAtlas(parts: AtlasParts): string[] {
     if (!sourceIds.has(source)) faults.push(`milestone ${id} cites ${source}, no source`);
   }
   return faults;
+}
+
+/** The parts of an atlas as they are; an error where they have faults, so that none is judged by. */
+export function faultless(parts: AtlasParts): AtlasParts {
+  const faults = checkAtlas(parts);
+  if (faults.length > 0) throw new Error(`the atlas has faults:\n${faults.join('\n')}`);
+  return parts;
 }

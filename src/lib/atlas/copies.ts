@@ -1,10 +1,6 @@
-/**
- * Who has it from whom: which ages two sources print alike and which apart, and the families of copies
- * that follow. Tables copy one another, so a family of copies has one voice.
- */
-import type { TakenOver } from './families.ts';
+/** Who has it from whom: which ages two sources print alike and which apart. Tables copy one another. */
 import { isByTerm, printedSpan } from './printed.ts';
-import type { Claim, SourceData, Tier } from './types.ts';
+import type { Claim, SourceData } from './types.ts';
 
 /** A dated age of a source: a reflex, which end, and the days it stands for. */
 interface Cell {
@@ -83,48 +79,3 @@ export function likePairs(sources: readonly SourceData[], least = COPIED_CELLS):
 /** The pairs that print the same cells where chance would not: enough in common and none apart. */
 export const copiedPairs = (sources: readonly SourceData[]): Alike[] =>
   likePairs(sources).filter(({ apart }) => apart.length === 0);
-
-/**
- * The family of every source that shares one: its id is that of the source the others have it from.
- * Families join where they share a member.
- */
-export function familiesOf(taken: readonly TakenOver[]): ReadonlyMap<string, string> {
-  const family = new Map<string, string>();
-  for (const { by, from } of taken) {
-    const [left, right] = [family.get(by) ?? by, family.get(from) ?? from];
-    for (const [member, id] of family) if (id === left) family.set(member, right);
-    family.set(by, right).set(from, right);
-  }
-  return family;
-}
-
-/** Kinds that judge by default; the rest only where these are few. */
-const BETTER: ReadonlySet<Tier> = new Set<Tier>([
-  'primary-study',
-  'review',
-  'textbook',
-  'government-health',
-]);
-
-/** With fewer voices of better kinds than this on a reflex, every kind is judged by. */
-export const ENOUGH_VOICES = 3;
-
-/** A claim as far as the default looks at it. */
-interface Weighed {
-  role: Claim['role'];
-  family: string;
-  source: { tier: Tier };
-}
-
-/**
- * Whether the claims on one reflex are judged by where nothing was chosen: what was measured in
- * infants, reviews, textbooks and health bodies; course notes, encyclopaedias and common practice only
- * where fewer than three voices of those have a window.
- */
-export function judgesByDefault(claims: readonly Weighed[]): (claim: Weighed) => boolean {
-  const voices = new Set(
-    claims.filter((c) => c.role === 'window' && BETTER.has(c.source.tier)).map((c) => c.family),
-  );
-  const few = voices.size < ENOUGH_VOICES;
-  return ({ role, source }) => role === 'window' && (few || BETTER.has(source.tier));
-}

@@ -1,6 +1,6 @@
 /**
  * Sources that are one voice, confirmed by hand. `copies.ts` works out over all claims which pairs
- * print the same ages; a pair is taken as one voice only where this list says why. Pairs that look
+ * print the same ages; a pair is taken as one voice only where this list has it, and `takenOver.ts` says why. Pairs that look
  * alike and are not listed are shown as such, and keep their own voices.
  */
 
@@ -15,8 +15,6 @@ export interface TakenOver {
    * were read from one table.
    */
   how: 'cites' | 'same-ages' | 'one-printout';
-  /** Why the two are one voice, in a sentence. */
-  reason: string;
 }
 
 export const TAKEN_OVER: readonly TakenOver[] = [
@@ -24,21 +22,29 @@ export const TAKEN_OVER: readonly TakenOver[] = [
     by: 'futagi-2012',
     from: 'allen-capute-1986',
     how: 'cites',
-    reason:
-      'Its introduction gives the ages before term (25 weeks; some at 25, the majority by 30) with the 1986 study as reference 1. Read in the open-access paper.',
   },
   {
     by: 'statpearls-moro',
     from: 'allen-capute-1986',
     how: 'same-ages',
-    reason:
-      'The chapter prints the two ages of the study, 25 and 30 weeks, in its term postconceptional age and with a reference number; the reference list was not in the passage read.',
   },
   {
     by: 'molnar-handout',
     from: 'osullivan-handout',
     how: 'one-printout',
-    reason:
-      'Both were read from one printout with a single column of onset ages for the two books: every onset is the same, and three ends. Which book printed the onset first is not known.',
   },
 ];
+
+/**
+ * The family of every source that shares one: its id is that of the source the others have it from.
+ * Families join where they share a member.
+ */
+export function familiesOf(taken: readonly TakenOver[]): ReadonlyMap<string, string> {
+  const family = new Map<string, string>();
+  for (const { by, from } of taken) {
+    const [left, right] = [family.get(by) ?? by, family.get(from) ?? from];
+    for (const [member, id] of family) if (id === left) family.set(member, right);
+    family.set(by, right).set(from, right);
+  }
+  return family;
+}

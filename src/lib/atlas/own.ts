@@ -3,7 +3,6 @@
  * with them in it. Nothing built in can be overwritten: their ids have a prefix no other has, and a
  * name that is taken is refused.
  */
-import type { AbsenceNote } from './absence.ts';
 import { readEnd, readStart, type AgeProblem } from './asPrinted.ts';
 import { claimFaults } from './check.ts';
 import { OWN_PREFIX } from './ownId.ts';
@@ -22,6 +21,7 @@ import type {
   StimulusKind,
   Tier,
 } from './types.ts';
+import { absenceOf } from './weight.ts';
 
 /** A source as it was typed: a table of rows, ages as printed. */
 export interface OwnSource {
@@ -133,15 +133,6 @@ const ownPattern = ({ limbs, sides, name }: OwnReflex): Reflex['patterns'][numbe
   ...limbs,
 });
 
-/** Of a reflex of one's own no count is known: its absence counts as for most. */
-const OWN_ABSENCE: AbsenceNote = {
-  tells: 'tells',
-  missed: 0.1,
-  why: '',
-  sources: [],
-  basis: 'memory',
-};
-
 /** The reflex that a description stands for, whatever its ages are. */
 export const reflexOf = (own: OwnReflex): Reflex => ({
   id: own.id,
@@ -151,7 +142,8 @@ export const reflexOf = (own: OwnReflex): Reflex => ({
   kind: own.reflexKind,
   testedPerSide: own.sides === 'pair',
   midline: own.sides === 'midline',
-  absence: OWN_ABSENCE,
+  // no count of it is known: its absence counts as for most
+  absence: absenceOf(own.id),
   unlikeSides: [],
   position: own.position,
   stimulus: own.stimulus,

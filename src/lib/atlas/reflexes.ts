@@ -1,6 +1,5 @@
 /** Every reflex and reaction, in the order of the groups. Explicit, so that a review sees what was added. */
-import { ABSENCE } from './absence.ts';
-import { UNLIKE_SIDES } from './unlikeSides.ts';
+import { absenceOf, UNLIKE_SIDES } from './weight.ts';
 import { reflex as rooting } from './reflexes/rooting.ts';
 import { reflex as sucking } from './reflexes/sucking.ts';
 import { reflex as swallowing } from './reflexes/swallowing.ts';
@@ -94,9 +93,9 @@ const DESCRIBED: readonly ReflexData[] = [
   equilibriumStanding,
 ];
 
-/** Each with how far its absence counts and when unlike sides are common; `check.ts` misses none. */
+/** Each with how far its absence counts and when unlike sides are common. */
 export const REFLEXES: readonly Reflex[] = DESCRIBED.map((reflex) => ({
   ...reflex,
-  absence: ABSENCE[reflex.id]!,
+  absence: absenceOf(reflex.id),
   unlikeSides: UNLIKE_SIDES[reflex.id] ?? [],
 }));

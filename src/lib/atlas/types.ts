@@ -1,7 +1,6 @@
 /** What is known: reflexes, sources, their claims, limb patterns, milestones and sequences. */
-import type { AbsenceNote } from './absence.ts';
 import type { Count } from './count.ts';
-import type { UnlikeSides } from './unlikeSides.ts';
+import type { Absence, UnlikeSides } from './weight.ts';
 
 /** Where a source stands: the kind is always shown, since sources are of unequal weight. */
 export type Tier =
@@ -205,7 +204,7 @@ export type Caution =
 /** One primitive reflex or postural reaction, without prose. */
 export interface Reflex extends ReflexData {
   /** How far a response that was not elicited counts. */
-  absence: AbsenceNote;
+  absence: Absence;
   /** The ages at which unlike sides are common in healthy infants, so that uneven alone weighs little. */
   unlikeSides: readonly UnlikeSides[];
 }
@@ -285,8 +284,6 @@ export interface Sequence {
   sources: readonly string[];
   contradictedBy: readonly string[];
   basis: Basis;
-  /** How firmly the order is taught, in words; figures as printed. */
-  standing: string;
 }
 
 /** What an atlas is built from. */

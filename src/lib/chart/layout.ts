@@ -6,7 +6,7 @@ import type { AxisDay } from '../age/axis.ts';
 import { TERM } from '../age/axis.ts';
 import { placeAge, type PlacedAge } from './ageline.ts';
 import { bandPath, holdersAt, phaseIn } from './bands.ts';
-import { countPoints, drawCounts, isNear, type DrawnCounts } from './counted.ts';
+import { countPoints, isNear } from './counted.ts';
 import { coursesByLane, type LaneCourses } from './courses.ts';
 import { fitting, type Measure } from './labels.ts';
 import { orderOf, placeLanes, type PlacedLanes } from './lanes.ts';
@@ -32,7 +32,6 @@ export interface DrawnLane {
   data: LaneData;
   ridge: RidgePaths;
   bands: readonly { source: string; path: string }[];
-  counts: DrawnCounts;
 }
 
 export const drawLanes = (lanes: readonly LaneData[]): DrawnLane[] =>
@@ -41,7 +40,6 @@ export const drawLanes = (lanes: readonly LaneData[]): DrawnLane[] =>
     data,
     ridge: ridgePaths(data.ridge),
     bands: data.bands.map((band) => ({ source: band.source, path: bandPath(band) })),
-    counts: drawCounts(data.counts ?? []),
   }));
 
 /** The axis as it stands for a range. */

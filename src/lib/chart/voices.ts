@@ -2,7 +2,7 @@
  * Who has it from whom, laid out: sources below one another in order of year, and an arc at their side
  * between two that print the same ages, as thick as the ages they share. All in pixels.
  */
-import { familyOf } from '../atlas/atlas.ts';
+import { familyOf } from '../atlas/core.ts';
 import { alike, likePairs, type Alike } from '../atlas/copies.ts';
 import type { TakenOver } from '../atlas/families.ts';
 import type { SourceData } from '../atlas/types.ts';

@@ -1,6 +1,7 @@
 /** The figures that captions and notes of ready-made talks name, computed from the atlas. */
 import type { AxisDay } from '../age/axis.ts';
 import type { Atlas } from '../atlas/atlas.ts';
+import { STANDING } from '../atlas/standing.ts';
 import { supportFor, tally } from '../judge/support.ts';
 import { appearsSaid, goesSaid, windowsOf } from '../judge/window.ts';
 import { en } from '../words/en.ts';
@@ -40,6 +41,6 @@ export function factsOf(atlas: Atlas): TalkFacts {
       const [before, after] = [stations[step - 1], stations[step]];
       return tally(before && after ? supportFor(before, after, atlas) : []);
     },
-    standing: (order) => atlas.sequences.find((s) => s.id === order)?.standing ?? '',
+    standing: (order) => STANDING[order] ?? '',
   };
 }

@@ -49,7 +49,6 @@ export const source: SourceData = {
       },
       integratesStatus: 'not-stated',
       population: '47 infants born very preterm',
-      correction: 'the majority is not all: the age by which every infant has it is not given',
     },
     {
       reflex: 'atnr',
@@ -65,7 +64,6 @@ export const source: SourceData = {
       },
       integratesStatus: 'not-stated',
       population: '47 infants born very preterm',
-      correction: 'the majority is not all: the age by which every infant has it is not given',
     },
     {
       reflex: 'galant',
@@ -81,7 +79,6 @@ export const source: SourceData = {
       },
       integratesStatus: 'not-stated',
       population: '47 infants born very preterm',
-      correction: 'the majority is not all: the age by which every infant has it is not given',
     },
     {
       reflex: 'positive-support',
@@ -97,9 +94,6 @@ export const source: SourceData = {
       },
       integratesStatus: 'not-stated',
       population: '47 infants born very preterm',
-      note: 'The related 1985 abstract words it as starting at 30 weeks in some.',
-      correction:
-        'occasional before 30 weeks begins at the youngest age examined, 25 weeks; not uniform at term is not complete at 40 weeks',
     },
     {
       reflex: 'stepping',
@@ -115,8 +109,6 @@ export const source: SourceData = {
       },
       integratesStatus: 'not-stated',
       population: '47 infants born very preterm',
-      correction:
-        'occasional before 30 weeks begins at the youngest age examined, 25 weeks; not uniform at term is not complete at 40 weeks',
     },
     {
       reflex: 'placing-leg',
@@ -132,8 +124,6 @@ export const source: SourceData = {
       },
       integratesStatus: 'not-stated',
       population: '47 infants born very preterm',
-      correction:
-        'occasional before 30 weeks begins at the youngest age examined, 25 weeks; not uniform at term is not complete at 40 weeks',
     },
   ],
   counts: [

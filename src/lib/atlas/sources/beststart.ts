@@ -19,7 +19,6 @@ export const source: SourceData = {
         low: 3,
         high: 3,
       },
-      note: 'The shortest window found: counted as replaced by voluntary head turning.',
     },
     {
       reflex: 'sucking',
@@ -33,7 +32,6 @@ export const source: SourceData = {
         low: 4,
         high: null,
       },
-      correction: 'voluntary after an age is not gone by that age',
     },
     {
       reflex: 'palmar-grasp',

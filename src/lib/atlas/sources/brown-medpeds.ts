@@ -20,8 +20,6 @@ export const source: SourceData = {
         high: 6,
         atLatest: true,
       },
-      correction:
-        'the words give the latest age alone, so the response may go at any time before it',
     },
     {
       reflex: 'atnr',
@@ -48,7 +46,6 @@ export const source: SourceData = {
         high: 9,
       },
       integratesStatus: 'not-stated',
-      note: 'One range for forward, sideways and backward.',
     },
     {
       reflex: 'protective-sideways',
@@ -62,7 +59,6 @@ export const source: SourceData = {
         high: 9,
       },
       integratesStatus: 'not-stated',
-      note: 'One range for forward, sideways and backward.',
     },
     {
       reflex: 'protective-backward',
@@ -76,7 +72,6 @@ export const source: SourceData = {
         high: 9,
       },
       integratesStatus: 'not-stated',
-      note: 'One range for forward, sideways and backward.',
     },
     {
       reflex: 'equilibrium-standing',

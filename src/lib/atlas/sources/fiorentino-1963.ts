@@ -40,8 +40,6 @@ export const source: SourceData = {
         high: 2,
         atLatest: true,
       },
-      correction:
-        'the words give the latest age alone, so the response may go at any time before it',
     },
     {
       reflex: 'crossed-extension',
@@ -57,9 +55,6 @@ export const source: SourceData = {
         high: 2,
         atLatest: true,
       },
-      note: 'The crossed extension row was cut off in the passage read; the neighbouring spinal-level rows say 2 months.',
-      correction:
-        'the words give the latest age alone, so the response may go at any time before it',
     },
     {
       reflex: 'extensor-thrust',
@@ -75,8 +70,6 @@ export const source: SourceData = {
         high: 2,
         atLatest: true,
       },
-      correction:
-        'the words give the latest age alone, so the response may go at any time before it',
     },
     {
       reflex: 'positive-support',
@@ -96,7 +89,6 @@ export const source: SourceData = {
         low: 8,
         high: 8,
       },
-      note: 'Recalled as normal from 3 to 8 months, that is a later reaction than the newborn one.',
     },
     {
       reflex: 'neck-righting',
@@ -193,7 +185,6 @@ export const source: SourceData = {
         high: 6,
       },
       integratesStatus: 'persists',
-      note: 'From memory; no second source.',
     },
     {
       reflex: 'protective-forward',

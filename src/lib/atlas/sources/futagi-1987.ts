@@ -21,8 +21,6 @@ export const source: SourceData = {
         atLatest: true,
       },
       population: '258 healthy infants; preterm infants by corrected age',
-      note: 'The fourth month of life runs from 3 to 4 months. Preterm infants by corrected age did not differ.',
-      correction: '"until" gives the latest age alone, so it may go before the fourth month',
     },
   ],
   counts: [],

@@ -38,7 +38,6 @@ export const source: SourceData = {
         low: 6,
         high: 6,
       },
-      note: 'Disappearance figure recalled from a later section.',
     },
     {
       reflex: 'plantar-grasp',
@@ -66,7 +65,6 @@ export const source: SourceData = {
         notYetAll: true,
       },
       integratesStatus: 'not-stated',
-      correction: 'the majority is not all: the age by which every infant has it is not given',
     },
     {
       reflex: 'moro',
@@ -86,7 +84,6 @@ export const source: SourceData = {
         low: 6,
         high: 6,
       },
-      note: 'Disappearance figure recalled from a later section.',
     },
   ],
   counts: [],

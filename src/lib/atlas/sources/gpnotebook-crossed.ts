@@ -26,9 +26,6 @@ export const source: SourceData = {
         high: 1,
         atLatest: true,
       },
-      note: '36 weeks dates the adduction part only.',
-      correction:
-        'the words give the latest age alone, so the response may go at any time before it',
     },
   ],
   counts: [],

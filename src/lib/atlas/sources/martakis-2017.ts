@@ -20,7 +20,6 @@ export const source: SourceData = {
       },
       integratesStatus: 'not-stated',
       population: '19 extremely preterm infants',
-      note: 'The whole group was born at these weeks; an upper limit for onset.',
     },
   ],
   counts: [

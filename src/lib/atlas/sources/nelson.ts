@@ -25,7 +25,6 @@ export const source: SourceData = {
         low: 1,
         high: null,
       },
-      correction: 'less prominent is not gone: the words say from when it fades and give no end',
     },
     {
       reflex: 'palmar-grasp',

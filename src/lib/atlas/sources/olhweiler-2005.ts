@@ -20,7 +20,6 @@ export const source: SourceData = {
         high: 9,
       },
       population: 'healthy preterm infants, corrected age',
-      note: 'Interval between the two examinations.',
     },
     {
       reflex: 'plantar-grasp',
@@ -35,7 +34,6 @@ export const source: SourceData = {
         high: null,
       },
       population: 'healthy preterm infants, corrected age',
-      note: 'Lower bound: the study ended at 12 months with the reflex still found.',
     },
     {
       reflex: 'moro',
@@ -50,7 +48,6 @@ export const source: SourceData = {
         high: 9,
       },
       population: 'healthy preterm infants, corrected age',
-      note: 'Interval between the two examinations.',
     },
     {
       reflex: 'positive-support',

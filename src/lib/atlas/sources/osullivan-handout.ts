@@ -228,7 +228,6 @@ export const source: SourceData = {
         low: 5,
         high: 5,
       },
-      note: 'The later, segmental form rather than the newborn log roll.',
     },
     {
       reflex: 'body-righting-body',

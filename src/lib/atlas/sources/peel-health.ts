@@ -19,7 +19,6 @@ export const source: SourceData = {
         low: 3,
         high: null,
       },
-      correction: 'gone after an age is not gone by that age',
     },
     {
       reflex: 'sucking',
@@ -33,7 +32,6 @@ export const source: SourceData = {
         low: 3,
         high: null,
       },
-      correction: 'gone after an age is not gone by that age',
     },
     {
       reflex: 'moro',

@@ -20,7 +20,6 @@ export const source: SourceData = {
         high: 12,
       },
       population: '249 infants at routine visits',
-      note: 'Low end: most no longer show it at 6 months; high end: 8 percent still do at 12. Any response counted.',
     },
   ],
   counts: [

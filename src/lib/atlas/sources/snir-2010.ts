@@ -21,8 +21,6 @@ export const source: SourceData = {
         high: 20,
       },
       population: '325 healthy term babies of 1 to 32 weeks',
-      correction:
-        'at 11.5 weeks 75 in 100 had already lost it, so it goes from the youngest age examined on, 1 week',
     },
   ],
   counts: [

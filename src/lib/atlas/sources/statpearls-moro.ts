@@ -26,8 +26,6 @@ export const source: SourceData = {
         low: 2.759754,
         high: 6,
       },
-      note: 'Low end is the start of fading, not disappearance.',
-      correction: 'usual is not all: the age by which every infant has it is not given',
     },
   ],
   counts: [],

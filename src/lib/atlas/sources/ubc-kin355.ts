@@ -26,8 +26,6 @@ export const source: SourceData = {
         high: 4,
         atLatest: true,
       },
-      correction:
-        'the words give the latest age alone, so the response may go at any time before it',
     },
   ],
   counts: [],

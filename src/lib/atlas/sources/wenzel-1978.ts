@@ -21,7 +21,6 @@ export const source: SourceData = {
       },
       integratesStatus: 'not-stated',
       population: 'normal infants, moved toward a large patterned surface',
-      note: 'The parachute. Quickest development around 6.3 months.',
     },
   ],
   counts: [],

@@ -20,8 +20,6 @@ export const source: SourceData = {
         low: 9,
         high: 10,
       },
-      note: 'The same article also says significantly diminished by 2-3 years. Start age is when it is fully developed, not first seen.',
-      correction: 'fully developed by an age says nothing of when it is first seen',
     },
   ],
   counts: [],

@@ -1,6 +1,6 @@
 /** Uneven: at one visit the two sides answer differently. */
 import { fromMonths } from '../../age/axis.ts';
-import type { UnlikeSides } from '../../atlas/unlikeSides.ts';
+import type { UnlikeSides } from '../../atlas/weight.ts';
 import { strengthOf } from '../../case/finding.ts';
 import { MARKED_EXPECTATION, MARKED_STEPS } from '../thresholds.ts';
 import type { Rule } from './rule.ts';

@@ -2,8 +2,8 @@
 import type { Agreement } from '../../atlas/evidence/agreement.ts';
 import type { StateEffect } from '../../atlas/evidence/states.ts';
 import type { UnlikeCount } from '../../atlas/evidence/unlikeCounts.ts';
-import type { AbsenceNote } from '../../atlas/absence.ts';
-import type { UnlikeSides } from '../../atlas/unlikeSides.ts';
+import type { WeightReason } from '../../atlas/absence.ts';
+import type { Absence, UnlikeSides } from '../../atlas/weight.ts';
 
 const upper = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
@@ -54,11 +54,13 @@ const age = (months: number): string =>
   months < 0 ? `${-months} months before term` : months === 0 ? 'term' : `${months} months`;
 
 /** When unlike sides are common, and why. */
-export const unlikeSidesSentence = ({ fromMonths, toMonths, why }: UnlikeSides): string =>
-  `Common from ${age(fromMonths)} to ${age(toMonths)}. ${why}`;
+export const unlikeSidesSentence = (
+  { fromMonths, toMonths }: UnlikeSides,
+  { why }: WeightReason,
+): string => `Common from ${age(fromMonths)} to ${age(toMonths)}. ${why}`;
 
 /** What an answer that is not elicited says where the sources have it established. */
-export const absenceSentence = ({ tells, why }: AbsenceNote): string =>
+export const absenceSentence = ({ tells }: Absence, { why }: WeightReason): string =>
   `${tells === 'tells' ? 'Counts in full.' : 'Tells little.'} ${why}`;
 
 export const evidence = {
