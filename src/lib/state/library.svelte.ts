@@ -85,7 +85,9 @@ export class Library extends OwnKept<OwnEntry, OwnDid> {
    * not wait for them.
    */
   async fetchWhole(): Promise<void> {
-    this.#further ??= (await import('../atlas/further.ts')).withFurther;
+    if (this.#further) return;
+    const { withFurther } = await import('../atlas/further.ts');
+    this.#further = withFurther;
   }
 
   get parts(): AtlasParts {

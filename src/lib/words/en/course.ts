@@ -120,7 +120,7 @@ export const whatIf = {
   kinds: 'One kind',
   single: 'One source',
   allSources: 'all sources',
-  defaultSources: 'the sources of the default',
+  defaultSources: 'the default sources',
   limits: (below: string, months: number): string =>
     `corrected if born before ${below}, up to ${months} months`,
   back: 'Back to the record',

@@ -45,8 +45,10 @@ export const stateSentence = ({ effect, n, population }: StateEffect): string =>
   `${effect} ${upper(people(n, population))}.`;
 
 /** How often the sides were unlike: `Different response on the two feet, 1-3 months: 20.7 %. 389 infants.` */
-export function unlikeSentence({ sign, asPrinted, percent, n, population }: UnlikeCount): string {
-  const share = percent === null ? '' : `: ${percent} %`;
+export function unlikeSentence(row: UnlikeCount): string {
+  const { sign, asPrinted, percent, of, n, population } = row;
+  const base = of ? ` of ${of.number} ${of.what}` : '';
+  const share = percent === null ? '' : `: ${percent} %${base}`;
   return `${upper(sign)}, ${asPrinted}${share}. ${upper(people(n, population))}.`;
 }
 

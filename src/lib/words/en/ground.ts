@@ -74,7 +74,7 @@ const share = ({ value, interval }: Estimate): string =>
 
 /** What a finding has been reported with: the sign, the outcome, and how far the one tells of the other. */
 export function associationSentence({ row, tells }: Association): string {
-  const said = [`${upper(row.sign)} at ${row.age}: ${row.outcome}, in ${row.population}.`];
+  const said = [`${upper(row.sign)}, ${row.age}: ${row.outcome}, in ${row.population}.`];
   if (row.finding) said.push(row.finding);
   if (tells) {
     const parts = [
