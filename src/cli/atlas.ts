@@ -5,19 +5,29 @@ import { statedBy } from '../lib/judge/window.ts';
 import { en } from '../lib/words/en.ts';
 import { BadInput, columns, readOptions, type Command } from './input.ts';
 
+const windowsOf = (reflex: string) =>
+  (ATLAS.claims.get(reflex) ?? []).filter((claim) => claim.role === 'window');
+
 function atlasJson() {
   return {
     reflexes: [...ATLAS.reflexes.values()].map((reflex) => ({
       id: reflex.id,
       name: reflex.name,
       sides: sidesOf(reflex),
-      claims: (ATLAS.claims.get(reflex.id) ?? [])
-        .filter((claim) => claim.role === 'window')
+      absence: reflex.absence.tells,
+      missed: reflex.absence.missed,
+      unlikeSides: reflex.unlikeSides.map(({ fromMonths, toMonths }) => [fromMonths, toMonths]),
+      voices: new Set(windowsOf(reflex.id).map(({ family }) => family)).size,
+      claims: windowsOf(reflex.id)
         .map(statedBy)
-        .map(({ claim, appears, integrates, lifelong, byTerm }) => ({
+        .map(({ claim, appears, notYetAllAt, integrates, lifelong, byTerm }) => ({
           source: claim.source.id,
+          family: claim.family,
+          ...(claim.variant === undefined ? {} : { variant: claim.variant }),
+          judgedByDefault: claim.judgedByDefault,
           appears: appears && [appears.from, appears.to],
           integrates: integrates && [integrates.from, integrates.to],
+          notYetAllAt,
           lifelong,
           byTerm,
           basis: claim.basis,

@@ -125,9 +125,10 @@ export function limitsOf(values: {
   return { pretermBelowDays, untilMonths };
 }
 
-/** The one source named, or all. One that judges no reflex could only answer "not judged". */
+/** Those that judge by default, all, or the one named. One without a window could judge nothing. */
 export function chosenOf(source: string | undefined): Chosen {
-  if (source === undefined) return 'all';
+  if (source === undefined) return 'default';
+  if (source === 'all') return 'all';
   const named = ATLAS.sources.get(source);
   if (named?.claims.some((claim) => claim.role === 'window')) return new Set([source]);
   if (named)

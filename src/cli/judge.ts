@@ -3,6 +3,7 @@ import { agesOn } from '../lib/age/clocks.ts';
 import { ATLAS } from '../lib/atlas/atlas.ts';
 import type { Case } from '../lib/case/case.ts';
 import { coursesOf, type Interval } from '../lib/case/course.ts';
+import type { Cap } from '../lib/judge/caps.ts';
 import { agreementOn, turningPoint } from '../lib/judge/hangs.ts';
 import {
   judgeCase,
@@ -26,9 +27,22 @@ import {
   type Command,
 } from './input.ts';
 
+/** What holds a verdict to a watch: the count by its source, with the share of this answer. */
+const capJson = (cap: Cap) =>
+  cap.code === 'counted'
+    ? {
+        code: cap.code,
+        source: cap.near.count.source.id,
+        asPrinted: cap.near.count.asPrinted,
+        n: cap.near.count.n,
+        percent: cap.near.percent,
+        interval: [cap.near.interval.low, cap.near.interval.high],
+      }
+    : cap;
+
 /** Why a finding got its verdict: a code, its numbers, and the sentence a person reads. */
 function reasonOf(found: JudgedFinding, visit: JudgedVisit, record: Case, options: JudgeOptions) {
-  const { judged, finding, raised, reading } = found;
+  const { judged, finding, raised, caps, reading } = found;
   const flagged = raised.map((r) => en.judge.raisedSentence(r, finding.response));
   if (judged.verdict === 'not-judged') {
     const sentence = [en.judge.notJudgedSentence(judged.why), ...flagged].join(' ');
@@ -41,6 +55,7 @@ function reasonOf(found: JudgedFinding, visit: JudgedVisit, record: Case, option
     ? undefined
     : turningPoint(finding, judged.verdict, reading.compiled, birth, visit.ages.on, limits);
   const sentence = [
+    ...caps.map(en.judge.capSentence),
     en.judge.verdictSentence(judged.verdict, finding.response, agreement),
     ...(turning ? [en.judge.turningSentence(turning)] : []),
     ...flagged,
@@ -50,6 +65,7 @@ function reasonOf(found: JudgedFinding, visit: JudgedVisit, record: Case, option
     agreement,
     ...(turning ? { turning } : {}),
     raised,
+    caps: caps.map(capJson),
     meanExpectation: judged.totals.meanExpectation,
     sentence,
   };
@@ -79,8 +95,9 @@ function verdictJson(
     claims: spoken
       ? voicesOf(finding.response, reading)
           .filter((voice) => voice.verdict !== undefined)
-          .map(({ source, verdict, probability, speaks }) => ({
+          .map(({ source, family, verdict, probability, speaks }) => ({
             source,
+            family,
             verdict,
             probability,
             speaks,

@@ -17,6 +17,9 @@ describe('ages as a textbook prints them', () => {
     ['4 – 6 months', 'mo', 4, 6],
     ['about 2,5 months', 'mo', 2.5, 2.5],
     ['birth', 'mo', 0, 0],
+    ['around birth', 'mo', 0, 0],
+    ['2 months after birth', 'mo', 2, 2],
+    ['4-6 m', 'mo', 4, 6],
     ['3 days', 'd', 3, 3],
   ])('start %j', (cell, unit, low, high) => {
     expect(readStart(cell)).toEqual({
@@ -36,12 +39,35 @@ describe('ages as a textbook prints them', () => {
     ],
     [
       'by 5 years',
-      { status: 'given', printed: { asPrinted: 'by 5 years', unit: 'y', low: 5, high: 5 } },
+      {
+        status: 'given',
+        printed: { asPrinted: 'by 5 years', unit: 'y', low: 5, high: 5, atLatest: true },
+      },
     ],
     [
       '> 12 mo',
       { status: 'later-than', printed: { asPrinted: '> 12 mo', unit: 'mo', low: 12, high: null } },
     ],
+    [
+      'by 6 mo',
+      {
+        status: 'given',
+        printed: { asPrinted: 'by 6 mo', unit: 'mo', low: 6, high: 6, atLatest: true },
+      },
+    ],
+    [
+      'up to 4 months',
+      {
+        status: 'given',
+        printed: { asPrinted: 'up to 4 months', unit: 'mo', low: 4, high: 4, atLatest: true },
+      },
+    ],
+    ['4-6 m', { status: 'given', printed: { asPrinted: '4-6 m', unit: 'mo', low: 4, high: 6 } }],
+    [
+      'by 4-6 months',
+      { status: 'given', printed: { asPrinted: 'by 4-6 months', unit: 'mo', low: 4, high: 6 } },
+    ],
+    ['never integrates', { status: 'persists' }],
     ['persists', { status: 'persists' }],
     ['For life', { status: 'persists' }],
     ['', { status: 'not-stated' }],
@@ -142,5 +168,19 @@ describe('finding a reflex by name', () => {
     expect(reflexNamed('galantt', reflexes, PROSE, index)).toEqual({ exact: false, id: 'galant' });
     expect(reflexNamed('zzzzzz', reflexes, PROSE, index)).toBeUndefined();
     expect(index.find('')).toHaveLength(reflexes.length);
+  });
+});
+
+describe('words people search by', () => {
+  const index = nameIndex([...ATLAS.reflexes.values()], PROSE);
+  test.each([
+    ['crawling reflex', ['crawling', 'stnr']],
+    ['suckle', ['sucking']],
+    ['parachute', ['protective-forward', 'protective-downward']],
+    ['fencing', ['atnr']],
+    ['startle', ['acoustic-startle', 'moro']],
+  ])('%s offers %j', (text, offered) => {
+    expect(index.find(text)).toEqual(expect.arrayContaining(offered));
+    expect(index.find(text)[0]).toBe(offered[0]);
   });
 });

@@ -30,7 +30,9 @@ test('a child born early, two visits, verdicts with reasons, and all of it after
   await expect(page.getByText('born at 33w1d').first()).toBeVisible();
   await expect(page.getByText('3 mo 2 wk corrected').first()).toBeVisible();
   await expect(asking(page)).toHaveText(['Crossed extension']);
-  await expect(page.getByText('Still there; gone by this age in all 6 sources.')).toBeVisible();
+  await expect(
+    page.getByText('Still there; gone by this age in all 4 sources, 3 voices.'),
+  ).toBeVisible();
 
   await page.reload();
   await expect(page.getByRole('heading', { name: 'Plover' })).toBeVisible();

@@ -90,6 +90,7 @@ export function english(atlas: Atlas, due?: CivilDate, born?: CivilDate): ChartW
       `${words.laneFigures(id, figures, sources)}; at ${spoken(age)} ${
         expected === null ? 'no source speaks' : `expected ${expected.toFixed(1)}`
       }`,
+    count: ({ count, share }) => `${count.source.short}: ${share.toFixed(2)}`,
     readout: ({ id, age, expected, said, sources }) => {
       const speaking = said.filter((source) => source.phase);
       return {

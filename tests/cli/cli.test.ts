@@ -113,7 +113,8 @@ describe('judge', () => {
       reflex: 'moro',
       verdict: 'fits',
       attention: 'fits',
-      firm: true,
+      // "to 2 months" lets it go before, so one source has it going at this age
+      firm: false,
       flags: [],
     });
     expect(asleep).toMatchObject({
@@ -181,6 +182,18 @@ describe('judge', () => {
     expect(visits[0]!.verdicts[0]!.claims.map((c) => c.source)).toEqual(['kumc-2012']);
   });
 
+  test('class notes judge the Moro response only where all sources do', () => {
+    const sources = (...options: string[]): string[] => {
+      const run = tidemark('judge', file('many.json', kestrel), ...options, '--json');
+      const { visits } = JSON.parse(run.stdout) as {
+        visits: { verdicts: { claims: { source: string }[] }[] }[];
+      };
+      return visits[0]!.verdicts[0]!.claims.map((c) => c.source);
+    };
+    expect(sources()).not.toContain('kumc-2012');
+    expect(sources('--source', 'all')).toContain('kumc-2012');
+  });
+
   test('in words, with the caution', () => {
     const run = tidemark('judge', file('words.json', kestrel));
     expect(run.stdout).toMatch(/Asymmetrical tonic neck .*discuss[\s\S]*not a diagnosis/);
@@ -209,6 +222,12 @@ test('atlas', () => {
     source: 'kumc-2012',
     lifelong: false,
     byTerm: false,
+  });
+  // Wikipedia calls it not easily elicited; the printout of two books is one voice
+  expect(stnr).toMatchObject({ absence: 'tells-little', missed: 0.5, voices: 3 });
+  expect(stnr.claims.find((c) => c.source === 'molnar-handout')).toMatchObject({
+    family: 'osullivan-handout',
+    judgedByDefault: true,
   });
   const plantar = atlas.reflexes.find((r) => r.id === 'plantar-grasp')!;
   expect(plantar.claims.find((c) => c.source === 'olhweiler-2005')).toMatchObject({

@@ -194,7 +194,7 @@ describe('every page', () => {
             expect(textOf(page)).not.toMatch(/[{}]|undefined|null|NaN/);
             for (const must of ['caution.instead', 'urgent.number', 'call.any', 'help.no-practice'])
               expect(keys).toContain(must);
-            for (const sign of ['skills', 'feeding', 'tone', 'fit', 'side'])
+            for (const sign of ['skills', 'feeding', 'tone', 'fit', 'spasms', 'side'])
               expect(keys).toContain(`urgent.${sign}`);
           }
         },

@@ -25,6 +25,7 @@ const claim = (id: string, change: Partial<SourcedClaim>): SourcedClaim =>
     appearsStatus: 'not-stated',
     integratesStatus: 'not-stated',
     source: { id },
+    family: id,
     ...change,
   }) as SourcedClaim;
 
@@ -131,6 +132,9 @@ describe('several sources on one answer', () => {
   const at = (claims: SourcedClaim[], age: number) =>
     readAt(compile(windowsOf(claims)), fromMonths(age), 0);
 
+  /** So many of so many sources, none of which copies another: as many voices. */
+  const of = (agree: number, all: number) => ({ agree, of: all, voices: { agree, of: all } });
+
   test('an even tie goes to what asks for more', () => {
     const reading = at([gone, stays], 6);
     expect(verdictOf(finding('elicited'), reading)).toMatchObject({
@@ -148,9 +152,24 @@ describe('several sources on one answer', () => {
   test('a source with two claims has one voice beside one with one', () => {
     const reading = at([gone, stays, again], 6);
     expect(verdictOf(finding('elicited'), reading)).toMatchObject({ share: 0.5 });
-    expect(agreementOn(finding('elicited'), 'fits', reading)).toEqual({ agree: 1, of: 2 });
-    expect(agreementOn(finding('elicited'), 'persisting', reading)).toEqual({ agree: 1, of: 2 });
-    expect(agreementOn(finding('elicited'), 'closing', reading)).toEqual({ agree: 0, of: 2 });
+    expect(agreementOn(finding('elicited'), 'fits', reading)).toEqual(of(1, 2));
+    expect(agreementOn(finding('elicited'), 'persisting', reading)).toEqual(of(1, 2));
+    expect(agreementOn(finding('elicited'), 'closing', reading)).toEqual(of(0, 2));
+  });
+
+  test('two sources of one family have one voice beside a third', () => {
+    const copy = {
+      ...claim('copy', stays),
+      source: { id: 'copy' } as SourcedClaim['source'],
+      family: 'stays',
+    };
+    const reading = at([gone, stays, copy], 6);
+    expect(verdictOf(finding('elicited'), reading)).toMatchObject({ share: 0.5 });
+    expect(agreementOn(finding('elicited'), 'fits', reading)).toEqual({
+      agree: 2,
+      of: 3,
+      voices: { agree: 1, of: 2 },
+    });
   });
 
   test('each says its own, in words that fit the answer', () => {
@@ -181,7 +200,7 @@ describe('several sources on one answer', () => {
       [undefined, 0],
       [undefined, 0],
     ]);
-    expect(agreementOn(finding('elicited'), 'fits', reading)).toEqual({ agree: 0, of: 0 });
+    expect(agreementOn(finding('elicited'), 'fits', reading)).toEqual(of(0, 0));
     expect(verdictOf(finding('elicited'), reading)).toMatchObject({ why: { code: 'silent' } });
   });
 

@@ -110,7 +110,7 @@ test('shares sum to 1, and a source read in two parts has one voice', () => {
       judgedCount += 1;
       const sum = VERDICTS.reduce((total, verdict) => total + judged.shares[verdict], 0);
       expect(sum).toBeCloseTo(1, 9);
-      const sources = new Set(reading.compiled.windows.map((w) => w.claim.source.id));
+      const sources = new Set(reading.compiled.windows.map((w) => w.claim.family));
       expect(totalsOf(reading).speaking).toBeLessThanOrEqual(sources.size + 1e-9);
     }),
   );

@@ -276,7 +276,6 @@ describe('cycles among the orders', () => {
           sources: [],
           contradictedBy: [],
           basis: 'memory',
-          standing: '',
         }));
         expect(findCycle(sequences, ATLAS)).toHaveLength(ring.length);
         expect(findCycle(sequences.slice(1), ATLAS)).toBeUndefined();

@@ -37,13 +37,13 @@ describe('a verdict under one source, by phase (the table of the design, one row
     expect(judged.shares[judged.verdict]).toBeCloseTo(1, 12);
   });
 
-  test('past the end: persisting, to be discussed', () => {
+  test('past the end: persisting; one voice alone is watched at most', () => {
     const record = childCase(TERM, [
       { on: '2027-03-01', findings: [['stnr', 'midline', 'elicited']] },
     ]);
     const [visit] = judgeCase(record, { atlas: ATLAS, sheet: sheetOf(ATLAS, kansas) });
     expect(visit!.findings[0]!.judged.verdict).toBe('persisting');
-    expect(visit!.findings[0]!.attention).toBe('discuss');
+    expect(visit!.findings[0]!.attention).toBe('watch');
   });
 });
 

@@ -21,7 +21,11 @@ export interface Row {
   source: string;
   /** Days between which it comes; a first of -Infinity: there by term, since when is not said. */
   comes: [number, number] | null;
+  /** The last day of which it says that some infants lack it still, where it says so of its last day. */
+  someLackAt: number | null;
   goes: [number, number] | null;
+  /** The first day its words have it go; an earlier one is only left open by "by" or "until". */
+  saysGoneFrom: number | null;
   stays: boolean;
 }
 
@@ -36,14 +40,26 @@ export const rowsOf = (reflex: string): Row[] =>
         (appears !== undefined &&
           (appears.unit === 'd' ||
             (appears.unit !== 'wkPMA' && appears.low === 0 && appears.high === 0)));
+      const printed = appears ? days(appears) : null;
+      // half of the infants have it on the last day that is printed, all as long after that again
+      const comes: [number, number] | null = atBirth
+        ? [-Infinity, 280]
+        : printed && appears?.notYetAll
+          ? [printed[0], 2 * printed[1] - printed[0]]
+          : printed;
+      const ends = integrates
+        ? integratesStatus === 'later-than'
+          ? ([days({ ...integrates, high: integrates.low })[0], Infinity] as const)
+          : days(integrates)
+        : null;
+      // "by 6 months": any day from the one on which its own words have it there, term where they give none
+      const there = comes && comes[0] > -Infinity ? comes[1] : 280;
       return {
         source: source.id,
-        comes: atBirth ? [-Infinity, 280] : appears ? days(appears) : null,
-        goes: integrates
-          ? integratesStatus === 'later-than'
-            ? [days({ ...integrates, high: integrates.low })[0], Infinity]
-            : days(integrates)
-          : null,
+        comes,
+        someLackAt: printed && appears?.notYetAll ? printed[1] : null,
+        goes: ends && [integrates?.atLatest ? Math.min(there, ends[0]) : ends[0], ends[1]],
+        saysGoneFrom: ends && ends[1] < Infinity ? ends[0] : null,
         stays: integratesStatus === 'persists',
       };
     });
@@ -52,15 +68,14 @@ export type Said = 'not-yet' | 'emerging' | 'established' | 'integrating' | 'int
 
 /** What one row says of a day; undefined: nothing. The rules for what is left unsaid are those of the README. */
 function saidBy(row: Row, day: number, all: readonly Row[]): Said | undefined {
-  const comesBy = all.flatMap((r) => (r.comes ? [r.comes[1]] : []));
+  const comesBy = all.flatMap((r) => (r.comes ? [r.someLackAt ?? r.comes[1]] : []));
   const lastCome = comesBy.length > 0 ? Math.max(...comesBy) : 280;
-  const firstGo = Math.min(
-    Infinity,
-    ...all.flatMap((r) => (r.goes && r.goes[1] < Infinity ? [r.goes[0]] : [])),
-  );
+  const firstGo = Math.min(Infinity, ...all.flatMap((r) => r.saysGoneFrom ?? []));
   const [from, to] = row.comes ?? [-Infinity, lastCome];
+  const ends = row.goes !== null && row.goes[1] < Infinity;
+  if (row.someLackAt !== null && day > row.someLackAt && !ends && !row.stays) return undefined;
   if (day < to) return from === -Infinity ? undefined : day < from ? 'not-yet' : 'emerging';
-  if (row.goes && row.goes[1] < Infinity)
+  if (row.goes && ends)
     return day < row.goes[0] ? 'established' : day < row.goes[1] ? 'integrating' : 'integrated';
   if (row.stays) return 'established';
   return day < (row.goes ? row.goes[0] : firstGo) ? 'established' : undefined;

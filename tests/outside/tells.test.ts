@@ -39,7 +39,7 @@ function invented(...spans: readonly (readonly [number, number])[]) {
       integrates: { asPrinted: `${low}-${high} months`, unit: 'mo', low, high },
     };
     const source = { id: `invented-${i}`, claims: [claim] } as unknown as SourceData;
-    return { ...claim, source };
+    return { ...claim, source, family: source.id, judgedByDefault: true };
   });
   return new Map([['moro', compile(windowsOf(claims))]]);
 }
@@ -109,13 +109,13 @@ function bruteMean(windows: readonly Window[], age: number, sd: number): number 
       if (speaks) spoken += mass;
       if (speaks) expected += mass * expectation;
     }
-    return { source: w.claim.source.id, spoken, expected };
+    return { family: w.claim.family, spoken, expected };
   });
   let speaking = 0;
   let mean = 0;
   for (const one of sums) {
-    const ofSource = sums.filter(({ source }) => source === one.source);
-    const voice = ofSource.length > 1 ? ofSource.reduce((sum, o) => sum + o.spoken, 0) : 1;
+    const ofVoice = sums.filter(({ family }) => family === one.family);
+    const voice = ofVoice.length > 1 ? ofVoice.reduce((sum, o) => sum + o.spoken, 0) : 1;
     speaking += one.spoken / Math.max(1, voice);
     mean += one.expected / Math.max(1, voice);
   }

@@ -72,7 +72,7 @@ describe('a source of one’s own', () => {
     const moro = visits.at(-1)!.findings.find(({ reflex }) => reflex.id === 'moro')!;
     expect(moro.judged).toMatchObject({ verdict: 'persisting' });
     library.remove(book.id);
-    expect(chosenBy({ by: 'one', source: book.id }, library.atlas)).toBe('all');
+    expect(chosenBy({ by: 'one', source: book.id }, library.atlas)).toBe('default');
   });
 
   test('opens in a colleague’s hands from its CSV as the same rows', () => {

@@ -67,7 +67,7 @@ describe('what if', () => {
       findings.flatMap(({ reading }) => reading.compiled.windows.map((w) => w.claim.source.id)),
     );
     expect(new Set(spoken)).toEqual(new Set([source!.id]));
-    expect(all.settings.sources).toEqual({ by: 'all' });
+    expect(all.settings.sources).toEqual({ by: 'default' });
   });
 
   test('what is tried on one child is not tried on the next', () => {

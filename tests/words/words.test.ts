@@ -64,9 +64,13 @@ describe('verdicts in words', () => {
     for (const verdict of VERDICTS)
       for (const of of [1, 3])
         for (const response of ['elicited', 'not-elicited'] as const) {
-          const sentence = en.judge.verdictSentence(verdict, response, { agree: 1, of });
+          const sentence = en.judge.verdictSentence(verdict, response, {
+            agree: 1,
+            of,
+            voices: { agree: 1, of },
+          });
           expect(sentence).toMatch(/^[A-Z].*\.$/);
-          expect(sentence).toMatch(of === 1 ? /the one source/ : /1 of 3 sources/);
+          expect(sentence).toMatch(of === 1 ? /the one source/ : /1 of 3 sources, 1 of 3 voices/);
         }
   });
 

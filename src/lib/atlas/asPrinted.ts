@@ -20,7 +20,7 @@ const UNITS: readonly (readonly [RegExp, PrintedUnit | 'weeks'])[] = [
   [/^(?:w|wks?|weeks?)\s*(?:pma|pca|ga|gestation|of gestation|gestational(?: age)?)$/, 'wkPMA'],
   [/^(?:w|wks?|weeks?)\s*(?:after birth|postnatal|of age|old)$/, 'wk'],
   [/^(?:w|wks?|weeks?)$/, 'weeks'],
-  [/^(?:m|mo|mos|months?)$/, 'mo'],
+  [/^(?:m|mo|mos|months?)\s*(?:after (?:birth|term)|of age|old)?$/, 'mo'],
   [/^(?:d|days?)$/, 'd'],
   [/^(?:y|yr|yrs|years?)$/, 'y'],
 ];
@@ -30,11 +30,14 @@ const unitOf = (text: string): PrintedUnit | 'weeks' | undefined =>
 
 const NUMBER = String.raw`(\d+(?:[.,]\d+)?)`;
 const AGE = new RegExp(
-  String.raw`^(?:about|around|approx\.?|by|at|from|until|to|~)?\s*${NUMBER}\s*([a-z ]*?)\s*(?:(?:-|–|to|through)\s*${NUMBER}\s*)?([a-z ]*)$`,
+  String.raw`^(?:(?:about|around|approx\.?|by|at|from|until|up to|to|~)\s*)*\s*${NUMBER}\s*([a-z ]*?)\s*(?:(?:-|–|to|through)\s*${NUMBER}\s*)?([a-z ]*)$`,
 );
 const BLANK = /^(?:|-|–|not stated|n\/?a|\?)$/;
-const BIRTH = /^(?:at |from )?(?:birth|newborn|term|at term)$/;
-const LIFE = /^(?:persists|for life|lifelong|life|throughout life|never)$/;
+const BIRTH = /^(?:(?:at|from|around|about|by|since) )?(?:birth|newborn|term|at term)$/;
+const LIFE =
+  /^(?:persists|for life|lifelong|life|throughout life|never|(?:never|does not) (?:integrates?|disappears?|fades?|goes|go))$/;
+/** Only the latest age is given: it may go before. */
+const AT_LATEST = /^(?:by|until|up to|to) /;
 const LATER = /^(?:later than|after|over|beyond|>)\s*/;
 
 /** The first week of gestation and the last that "28 wk" can mean in a start. */
@@ -88,7 +91,8 @@ export function readEnd(cell: string): EndRead {
   const later = LATER.test(text);
   const printed = figures(text.replace(LATER, ''), cell.trim(), false);
   if (typeof printed === 'string') return { problem: printed };
-  return later
-    ? { status: 'later-than', printed: { ...printed, high: null } }
-    : { status: 'given', printed };
+  if (later) return { status: 'later-than', printed: { ...printed, high: null } };
+  // a range says by itself from when it may go
+  const latest = AT_LATEST.test(text) && printed.low === printed.high;
+  return { status: 'given', printed: latest ? { ...printed, atLatest: true } : printed };
 }

@@ -1,7 +1,8 @@
 /** What must be true of the atlas. Run on load and in tests; each fault is a line that names it. */
 import { fromMonths, fromGestationWeeks } from '../age/axis.ts';
 import { isByTerm, printedDay, printedSpan } from './printed.ts';
-import type { AtlasParts, Claim, Count, Kind, Printed, SourceData, Station } from './types.ts';
+import type { Count } from './count.ts';
+import type { AtlasParts, Claim, Kind, Printed, SourceData, Station } from './types.ts';
 
 const EARLIEST_APPEARANCE = fromGestationWeeks(8);
 const LATEST_PRIMITIVE_APPEARANCE = fromMonths(12);
@@ -35,6 +36,10 @@ export function claimFaults(claim: Claim, kind: Kind | undefined): string[] {
   if (dated !== !!integrates) faults.push('an end is dated exactly when it has figures');
   if (integrates && (integrates.high === null) !== (claim.integratesStatus === 'later-than'))
     faults.push('only "later than" has an open end');
+  if (appears?.atLatest || (integrates?.atLatest && integrates.high === null))
+    faults.push('only a dated end may be a latest age');
+  if (integrates?.notYetAll || (appears?.notYetAll && !((appears.high ?? 0) > appears.low)))
+    faults.push('only an appearance over a range may leave some infants out');
   const start = appears && !isByTerm(appears) ? printedSpan(appears) : undefined;
   const end = integrates && printedSpan(integrates);
   if (start && end && start.from > end.to) faults.push('integrates before it appears');
@@ -54,17 +59,32 @@ function countFaults(count: Count): string[] {
     faults.push('the share is no percentage');
   if (count.low !== null && count.high !== null && count.low > count.high)
     faults.push('the ages run backwards');
+  if (
+    count.hits !== undefined &&
+    !(count.hits >= 0 && count.hits <= (count.of?.number ?? count.n ?? -1))
+  )
+    faults.push('more were counted than there were');
+  if (!/^[a-z0-9]+(-[a-z0-9]+)*$/.test(count.measureId)) faults.push('the measure has no key');
+  if (count.complementary && count.answer === 'other')
+    faults.push('no answer of an examination, so it has no other one');
   if ((count.unit === 'milestone') !== (count.low === null))
     faults.push('an age is missing or belongs to no age');
   return faults;
 }
 
-function sourceFaults(source: SourceData, kinds: ReadonlyMap<string, Kind>): string[] {
+function sourceFaults(
+  source: SourceData,
+  kinds: ReadonlyMap<string, Kind>,
+  variants: ReadonlyMap<string, ReadonlySet<string>>,
+): string[] {
   const faults: string[] = [];
   if (!source.short.trim()) faults.push(`${source.id}: has no short name`);
-  for (const claim of source.claims)
+  for (const claim of source.claims) {
     for (const fault of claimFaults(claim, kinds.get(claim.reflex)))
       faults.push(`${source.id} on ${claim.reflex}: ${fault}`);
+    if (claim.variant !== undefined && !variants.get(claim.reflex)?.has(claim.variant))
+      faults.push(`${source.id} on ${claim.reflex}: speaks of ${claim.variant}, no variant of it`);
+  }
   for (const count of source.counts) {
     if (count.reflex !== 'any-reflex' && !kinds.has(count.reflex))
       faults.push(`${source.id}: counts ${count.reflex}, no reflex of the atlas`);
@@ -77,6 +97,9 @@ function sourceFaults(source: SourceData, kinds: ReadonlyMap<string, Kind>): str
 /** Every fault of the atlas; none when it may be judged by. */
 export function checkAtlas(parts: AtlasParts): string[] {
   const kinds = new Map(parts.reflexes.map((reflex) => [reflex.id, reflex.kind]));
+  const variants = new Map(
+    parts.reflexes.map(({ id, patterns }) => [id, new Set(patterns.map((one) => one.variant))]),
+  );
   const sourceIds = new Set(parts.sources.map((source) => source.id));
   const milestones = new Set(parts.milestones.map((milestone) => milestone.id));
   const known = (station: Station): boolean =>
@@ -87,9 +110,11 @@ export function checkAtlas(parts: AtlasParts): string[] {
     ...repeated(parts.reflexes.map((r) => r.id)).map((id) => `reflex ${id} stands twice`),
     ...repeated(parts.sources.map((s) => s.id)).map((id) => `source ${id} stands twice`),
     ...repeated(parts.sequences.map((s) => s.id)).map((id) => `sequence ${id} stands twice`),
-    ...parts.sources.flatMap((source) => sourceFaults(source, kinds)),
+    ...parts.sources.flatMap((source) => sourceFaults(source, kinds, variants)),
   ];
   for (const reflex of parts.reflexes) {
+    for (const { fromMonths: from, toMonths: to } of reflex.unlikeSides)
+      if (!(from <= to)) faults.push(`reflex ${reflex.id} has unlike sides at no age`);
     if (reflex.patterns.length === 0) faults.push(`reflex ${reflex.id} has no limb pattern`);
     if (!reflex.testedPerSide && !reflex.midline) faults.push(`reflex ${reflex.id} has no side`);
   }
@@ -105,4 +130,11 @@ export function checkAtlas(parts: AtlasParts): string[] {
     if (!sourceIds.has(source)) faults.push(`milestone ${id} cites ${source}, no source`);
   }
   return faults;
+}
+
+/** The parts of an atlas as they are; an error where they have faults, so that none is judged by. */
+export function faultless(parts: AtlasParts): AtlasParts {
+  const faults = checkAtlas(parts);
+  if (faults.length > 0) throw new Error(`the atlas has faults:\n${faults.join('\n')}`);
+  return parts;
 }

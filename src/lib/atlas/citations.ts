@@ -22,7 +22,7 @@ export const CITATIONS: Readonly<Record<string, Citation>> = {
     doi: '10.1136/adc.41.218.437',
     url: 'https://scilit.com/publications/8da78841d5f1d58bd9a161044662d94d',
     licence: 'not open',
-    note: 'Abstract read. 219 examinations of 62 infants, 25-42 weeks. Author, title and pages from memory.',
+    note: 'Abstract read. 219 examinations of 62 infants, 25-42 weeks. Author and year as another paper cites them; volume and first page follow from the DOI; title and last page from memory.',
   },
   'birnholz-1983': {
     citation:
@@ -80,6 +80,69 @@ export const CITATIONS: Readonly<Record<string, Citation>> = {
     licence: 'not open',
     note: 'Abstract read. 42 healthy newborns within 5 days of birth: limbs straighter on the face side, trunk convex to the face side, more often than chance.',
   },
+  'anday-1988': {
+    citation:
+      'Anday EK, Cohen ME, Hoffman HS. Reflex modification audiometry: assessment of acoustic sensory processing in the term neonate. Pediatric Research 23:357-363. (1988)',
+    authors: 'Anday EK, Cohen ME, Hoffman HS',
+    title:
+      'Reflex modification audiometry: assessment of acoustic sensory processing in the term neonate',
+    container: 'Pediatric Research 23:357-363',
+    url: 'https://pubmed.ncbi.nlm.nih.gov/3374989',
+    licence: 'free to read; not stated as open licence',
+    note: 'Abstract read. 98 term newborns, taps between the brows given by an instrument. Second author from memory.',
+  },
+  'beintema-1968': {
+    citation:
+      'Beintema DJ. A neurological study of newborn infants. Clinics in Developmental Medicine 28. Spastics International Medical Publications with Heinemann, London. (1968)',
+    authors: 'Beintema DJ',
+    title: 'A neurological study of newborn infants',
+    container: 'Clinics in Developmental Medicine 28',
+    licence: 'not open',
+    note: 'A passage on responses to sound read, on a page that repeats pieces of the book out of order: it gives the figures of Yang 1962 and of Eisenberg et al. (newborns of the first to the ninth day). The tables of the book itself were not seen and would give shares for most responses of the newborn.',
+  },
+  'liederman-coryell-1981': {
+    citation:
+      'Liederman J, Coryell J. Right-hand preference facilitated by rightward turning biases during infancy. Developmental Psychobiology 14(5):439-450. (1981)',
+    authors: 'Liederman J, Coryell J',
+    title: 'Right-hand preference facilitated by rightward turning biases during infancy',
+    container: 'Developmental Psychobiology 14(5):439-450',
+    doi: '10.1002/dev.420140506',
+    url: 'https://scilit.com/publications/30bf43453df933ffc33c9aa86d92f53b',
+    licence: 'not open',
+    note: 'Abstract read. 20 infants filmed with the head turned by themselves and by an examiner, to 30 and 70 degrees, to each side. Their age (4 to 10 weeks) was read in the abstract of another paper on 20 infants with the same design, Factors influencing the asymmetrical tonic neck reflex in normal infants; that they are the same infants is an inference.',
+  },
+  'zametkin-1979': {
+    citation:
+      'Zametkin AJ, Stevens JR, Pittman R. Ontogeny of spontaneous blinking and of habituation of the blink reflex. Annals of Neurology 5(5):453-457. (1979)',
+    authors: 'Zametkin AJ, Stevens JR, Pittman R',
+    title: 'Ontogeny of spontaneous blinking and of habituation of the blink reflex',
+    container: 'Annals of Neurology 5(5):453-457',
+    doi: '10.1002/ana.410050509',
+    url: 'https://scilit.com/publications/370295bc71e057cd8396931aa10592d2',
+    licence: 'not open',
+    note: 'Abstract read. Taps between the brows in 164 infants and children from 2 days to 18 years; mean number of taps until the blink stopped 2.7 (SD 1.2) at 0-2 months, 13.3 (SD 5.6) at 3-4 years. Authors from memory.',
+  },
+  'sekulic-2009': {
+    citation:
+      'Sekulic S, et al. Decreased expression of the righting reflex and locomotor movements in breech-presenting newborns in the first days of life. Early Human Development 85(4):263-266. (2009)',
+    authors: 'Sekulic S, et al.',
+    title:
+      'Decreased expression of the righting reflex and locomotor movements in breech-presenting newborns in the first days of life',
+    container: 'Early Human Development 85(4):263-266',
+    doi: '10.1016/j.earlhumdev.2008.11.001',
+    url: 'https://pubmed.ncbi.nlm.nih.gov/19028029',
+    licence: 'not open',
+    note: 'Abstract read. 50 term newborns from breech and 87 from head presentation, healthy, all born by planned caesarean section, examined on days 2 and 4; scores, no shares. First author from memory.',
+  },
+  'richter-1934': {
+    citation:
+      'Richter CP. The grasp reflex of the new-born infant. American Journal of Diseases of Children 48(2):327-332. (1934)',
+    authors: 'Richter CP',
+    title: 'The grasp reflex of the new-born infant',
+    container: 'American Journal of Diseases of Children 48(2):327-332',
+    licence: 'not stated',
+    note: 'Opening read: what it says of presence it takes from earlier studies. Journal, volume, pages and year from memory; the studies it cites are of 1931 and 1933.',
+  },
   'futagi-suzuki-1999': {
     citation:
       'Futagi Y, Suzuki Y, Goto M. Clinical significance of plantar grasp response in infants. Pediatric Neurology 20(2):111-115. (1999)',
@@ -87,7 +150,7 @@ export const CITATIONS: Readonly<Record<string, Citation>> = {
     title: 'Clinical significance of plantar grasp response in infants',
     container: 'Pediatric Neurology 20(2):111-115',
     licence: 'not open',
-    note: 'Abstract read. 834 control infants; 93 infants with an absent or weak response followed up. Author list from memory.',
+    note: 'Abstract, title, journal and pages read. 834 control infants; 93 infants with an absent or weak response followed up. Author list from memory.',
   },
   'olhweiler-2005': {
     citation:
@@ -96,7 +159,7 @@ export const CITATIONS: Readonly<Record<string, Citation>> = {
     title: 'Primitive reflex in premature healthy newborns during the first year',
     container: 'Arquivos de Neuro-Psiquiatria 63(2A):294-297',
     licence: 'open access (journal later CC BY-NC); check the article page',
-    note: 'Portuguese and English abstracts read. Preterm infants, corrected age 3, 6, 9, 12 months. Volume and pages from memory. Sample size not given in the abstract; 2.7 percent fits 1 in 37.',
+    note: 'Portuguese and English abstracts read, in two copies. Preterm infants, corrected age 3, 6, 9, 12 months. Volume and pages from memory. Sample size not given in the abstract; 2.7 percent fits 1 in 37.',
   },
   'sohn-2011': {
     citation:
@@ -118,7 +181,7 @@ export const CITATIONS: Readonly<Record<string, Citation>> = {
     container: 'Journal of Developmental and Behavioral Pediatrics 5(3):124-126',
     url: 'https://pubmed.ncbi.nlm.nih.gov/6736257',
     licence: 'not open',
-    note: 'Abstract read. 127 infants under 1501 g and 37 term infants at 4 months corrected: ATNR, TLR, Moro. Author initials from memory.',
+    note: 'Abstract read. 127 infants under 1501 g and 37 term infants at 4 months corrected: ATNR, TLR, Moro. Three authors as in the conference abstract of the group; the fourth from memory.',
   },
   'marquis-1984-abs': {
     citation:
@@ -133,13 +196,15 @@ export const CITATIONS: Readonly<Record<string, Citation>> = {
   },
   'capute-1982-motor': {
     citation:
-      'Capute AJ, Shapiro BK, Accardo PJ, et al. Motor functions: associated primitive reflex profiles. Developmental Medicine and Child Neurology 24:662-669. (1982)',
-    authors: 'Capute AJ, Shapiro BK, Accardo PJ, et al.',
+      'Capute AJ, Shapiro BK, Accardo PJ, Wachtel RC, Ross A, Palmer FB. Motor functions: associated primitive reflex profiles. Developmental Medicine and Child Neurology 24(5):662-669. (1982)',
+    authors: 'Capute AJ, Shapiro BK, Accardo PJ, Wachtel RC, Ross A, Palmer FB',
     title: 'Motor functions: associated primitive reflex profiles',
-    container: 'Developmental Medicine and Child Neurology 24:662-669',
+    container: 'Developmental Medicine and Child Neurology 24(5):662-669',
+    doi: '10.1111/j.1469-8749.1982.tb13677.x',
+    pmid: '6183159',
     url: 'https://scilit.com/publications/c586e85e94096705325b5ee548a1fdf4',
     licence: 'not open',
-    note: 'Abstract read. 177 healthy infants; ATNR, TLR-supine and Moro from birth to 12 months. Authors and pages from memory.',
+    note: 'Abstract read in two copies. 177 healthy infants; ATNR, TLR-supine and Moro from birth to 12 months.',
   },
   'zafeiriou-1995': {
     citation:
@@ -174,13 +239,6 @@ export const CITATIONS: Readonly<Record<string, Citation>> = {
     licence: 'CC BY 4.0',
     note: 'Abstract read. 107 infants (83 term, 24 preterm) seen at 3, 9 and 16 months.',
   },
-  'babkin-india': {
-    citation:
-      'Usefulness of Babkin reflex in normal term Indian infants (author, journal and year to be completed)',
-    title: 'Usefulness of Babkin reflex in normal term Indian infants',
-    licence: 'not stated',
-    note: 'Abstract read without author, journal or year: complete the citation before publication. 2000 healthy term infants followed prospectively; the wording of its conclusion follows the 2013 review.',
-  },
   'babinski-newborn-1976': {
     citation:
       'Ross ED, Velez-Borras J, Rosman NP. The significance of the Babinski sign in the newborn: a reappraisal. Pediatrics 57(1):13-15. (1976)',
@@ -189,7 +247,7 @@ export const CITATIONS: Readonly<Record<string, Citation>> = {
     container: 'Pediatrics 57(1):13-15',
     url: 'https://pubmed.ncbi.nlm.nih.gov/1082122',
     licence: 'not open',
-    note: 'Abstract read. Author list from memory.',
+    note: 'Abstract, title, journal and pages read. Author list from memory.',
   },
   'snir-2010': {
     citation:
@@ -266,7 +324,7 @@ export const CITATIONS: Readonly<Record<string, Citation>> = {
     pmcid: 'PMC2653025',
     url: 'https://doi.org/10.1186/1471-2431-9-13',
     licence: 'CC BY 2.0',
-    note: 'Abstract read. 484 infants born at 35.0-36.9 weeks, corrected age 3, 6, 9, 12 months.',
+    note: 'Abstract read in four copies, with all authors. 484 healthy infants born at 35.0-36.9 weeks, corrected age 3, 6, 9, 12 months. The counts at each age are in the open full text, which was not reachable.',
   },
   'romeo-2011': {
     citation:
@@ -460,7 +518,7 @@ export const CITATIONS: Readonly<Record<string, Citation>> = {
     title: "Bates' guide to physical examination and history taking, primitive reflex table",
     container: 'Wolters Kluwer',
     licence: 'not open',
-    note: 'Recalled, not seen.',
+    note: 'The table is recalled, not seen. The passage on testing sensation without a pin was read in a copy of the book’s text on a website.',
   },
   'common-practice': {
     citation: 'Common practice in course tables, no single source; from memory',
@@ -1080,5 +1138,633 @@ export const CITATIONS: Readonly<Record<string, Citation>> = {
     citation:
       'Prechtl HFR. The neurological examination of the full-term newborn infant, 2nd ed. Clinics in Developmental Medicine 63, 1977',
     note: 'Seen: not retrieved.',
+  },
+  'kumhar-2002': {
+    citation:
+      'Kumhar GD, Dua T, Gupta P. Plantar response in infancy. European Journal of Paediatric Neurology 6(6):321-325. (2002)',
+    authors: 'Kumhar GD, Dua T, Gupta P',
+    title: 'Plantar response in infancy',
+    container: 'European Journal of Paediatric Neurology 6(6):321-325',
+    doi: '10.1016/s1090-3798(02)90620-3',
+    pmid: '12401457',
+    url: 'https://suppr.wilddata.cn/browses/detail/pubmed/12401457',
+    licence: 'not open',
+    note: 'Abstract read in two copies. 1281 healthy term-born infants in India, thumbnail drag, both feet, three grades (extensor, flexor, equivocal). In the youngest group the printed shares add up to 100.4, so at least one of them is off by up to half a point.',
+  },
+  'gupta-2003': {
+    citation:
+      'Gupta A, Gupta P. Neonatal plantar response revisited. Journal of Paediatrics and Child Health 39(5):349-351. (2003)',
+    authors: 'Gupta A, Gupta P',
+    title: 'Neonatal plantar response revisited',
+    container: 'Journal of Paediatrics and Child Health 39(5):349-351',
+    doi: '10.1046/j.1440-1754.2003.00172.x',
+    url: 'http://onlinelibrary.wiley.com/doi/10.1046/j.1440-1754.2003.00172.x/abstract',
+    licence: 'not open',
+    note: "Abstract read at the publisher's page of the DOI, which as stored shows neither title nor authors: these, the volume and the pages are from memory. 256 healthy term newborns of appropriate weight, tested daily until discharge in the first 7 days: 597 observations, thumbnail drag.",
+  },
+  'ohlweiler-2002': {
+    citation:
+      'Ohlweiler L, da Silva AR, Rotta NT. Parachute and lateral propping reactions in preterm children. Arquivos de Neuro-Psiquiatria 60(4):964-966. (2002)',
+    authors: 'Ohlweiler L, da Silva AR, Rotta NT',
+    title: 'Parachute and lateral propping reactions in preterm children',
+    container: 'Arquivos de Neuro-Psiquiatria 60(4):964-966',
+    doi: '10.1590/S0004-282X2002000600014',
+    url: 'https://opact.sdu.edu.tr/vufind/SummonRecord/FETCH-LOGICAL-c494t-b26979b17312ce95af3d9bd71299169f68e595e755789c05c6535bbec7082e003',
+    licence: 'open access in SciELO; check the article page for the licence',
+    note: 'Abstract read in a library record. Born by 36 weeks 6 days at 2000 g or less, seen at 3, 6, 9 and 12 months corrected age. Sample size not in the abstract: 8.1 percent fits 3 of 37, 87.5 fits 35 of 40, 90 fits 36 of 40. By the authors of olhweiler-2005, where the first name is spelled otherwise.',
+  },
+  'kuhlman-1988': {
+    citation:
+      'Kuhlman KA, Burns KA, Depp R, Sabbagha RE. Ultrasonic imaging of normal fetal response to external vibratory acoustic stimulation. American Journal of Obstetrics and Gynecology 158(1):47-51. (1988)',
+    authors: 'Kuhlman KA, Burns KA, Depp R, Sabbagha RE',
+    title: 'Ultrasonic imaging of normal fetal response to external vibratory acoustic stimulation',
+    container: 'American Journal of Obstetrics and Gynecology 158(1):47-51',
+    doi: '10.1016/0002-9378(88)90773-9',
+    pmid: '3337180',
+    url: 'https://pubmed.ncbi.nlm.nih.gov/3337180/',
+    licence: 'not open',
+    note: 'Abstract read. 200 uncomplicated pregnancies, healthy at term, 26-41 weeks. Author list from memory. Size of each age group not printed.',
+  },
+  'hepper-1994': {
+    citation:
+      'Hepper PG, Shahidullah BS. Development of fetal hearing. Archives of Disease in Childhood Fetal and Neonatal Edition 71(2):F81-F87. (1994)',
+    authors: 'Hepper PG, Shahidullah BS',
+    title: 'Development of fetal hearing',
+    container: 'Archives of Disease in Childhood Fetal and Neonatal Edition 71(2):F81-F87',
+    doi: '10.1136/fn.71.2.f81',
+    pmid: '7979483',
+    url: 'https://pubmed.ncbi.nlm.nih.gov/7979483/',
+    licence: 'free to read; not stated as open licence',
+    note: 'Abstract read. Movement seen on ultrasound after pure tones at 19-35 weeks. Any movement counts, not a startle as such. Sample size not in the abstract.',
+  },
+  'vanheteren-2001': {
+    citation:
+      'van Heteren CF, Boekkooi PF, Jongsma HW, Nijhuis JG. Fetal habituation to vibroacoustic stimulation in relation to fetal states and fetal heart rate parameters. Early Human Development 61(2):135-145. (2001)',
+    authors: 'van Heteren CF, Boekkooi PF, Jongsma HW, Nijhuis JG',
+    title:
+      'Fetal habituation to vibroacoustic stimulation in relation to fetal states and fetal heart rate parameters',
+    container: 'Early Human Development 61(2):135-145',
+    url: 'https://acnpsearch.tweb-dev.unibo.it/singlejournalindex/80225865',
+    licence: 'not open',
+    note: 'Abstract read. 37 healthy term fetuses tested twice 10 minutes apart; 32 classed in the first test.',
+  },
+  'smith-1991': {
+    citation:
+      'Smith CV, Davis SR, Rayburn WF, Nelson RM. Fetal habituation to vibroacoustic stimulation in uncomplicated term pregnancies. American Journal of Perinatology 8(6):380-382. (1991)',
+    authors: 'Smith CV, Davis SR, Rayburn WF, Nelson RM',
+    title: 'Fetal habituation to vibroacoustic stimulation in uncomplicated term pregnancies',
+    container: 'American Journal of Perinatology 8(6):380-382',
+    doi: '10.1055/s-2007-999420',
+    url: 'https://www.thieme-connect.de/products/ejournals/abstract/10.1055/s-2007-999420',
+    licence: 'not open',
+    note: 'Abstract read. Habituation judged from the heart rate, not from movement. Volume from memory.',
+  },
+  'lawrence-1953': {
+    citation:
+      'Lawrence MM, Feind CR. Vestibular responses to rotation in the newborn infant. Pediatrics 12(3):300-306. (1953)',
+    authors: 'Lawrence MM, Feind CR',
+    title: 'Vestibular responses to rotation in the newborn infant',
+    container: 'Pediatrics 12(3):300-306',
+    doi: '10.1542/peds.12.3.300',
+    url: 'https://bvbvf1.bib-bvb.de/vufind/PrimoRecord/cdi_proquest_miscellaneous_75331534',
+    licence: 'not open',
+    note: "Abstract read. 64 full-term newborns turned in a rotating apparatus. Author names from memory. Whole-body rotation, not the bedside doll's-eye manoeuvre.",
+  },
+  'flanagan-2012': {
+    citation:
+      'Flanagan JE, Landa R, Bhat A, Bauman M. Head lag in infants at risk for autism: a preliminary study. American Journal of Occupational Therapy 66(5):577-585. (2012)',
+    authors: 'Flanagan JE, Landa R, Bhat A, Bauman M',
+    title: 'Head lag in infants at risk for autism: a preliminary study',
+    container: 'American Journal of Occupational Therapy 66(5):577-585',
+    url: 'https://researchexperts-staging.utmb.edu/en/publications/head-lag-in-infants-at-risk-for-autism-a-preliminary-study',
+    licence: 'not open',
+    note: 'Abstract read (40 siblings followed; 20 high-risk and 21 low-risk compared; p .020 and .018). The shares (90, 54, 35, 75, 33 percent) were read on secondary pages: kennedykrieger.org (the research institute) and psychcentral.com.',
+  },
+  'bradshaw-2023': {
+    citation:
+      'Bradshaw J, Shi D, Federico A, Klaiman C, Saulnier C. The pull-to-sit task: examining infant postural development in autism spectrum disorder. Journal of Pediatrics 253:225-231.e2. (2023)',
+    authors: 'Bradshaw J, Shi D, Federico A, Klaiman C, Saulnier C',
+    title:
+      'The pull-to-sit task: examining infant postural development in autism spectrum disorder',
+    container: 'Journal of Pediatrics 253:225-231.e2',
+    doi: '10.1016/j.jpeds.2022.09.047',
+    pmid: '36202237',
+    url: 'https://pubmed.ncbi.nlm.nih.gov/36202237/',
+    licence: 'not open',
+    note: 'Abstract read. 100 infants at raised or low family likelihood of autism, monthly from 1 to 6 months.',
+  },
+  'pineda-2016': {
+    citation:
+      'Pineda RG, Reynolds LC, Seefeldt K, Hilton C, Rogers CE, Inder TE. Head lag in infancy: what is it telling us? American Journal of Occupational Therapy 70(1):7001220010p1-p8. (2016)',
+    authors: 'Pineda RG, Reynolds LC, Seefeldt K, Hilton C, Rogers CE, Inder TE',
+    title: 'Head lag in infancy: what is it telling us?',
+    container: 'American Journal of Occupational Therapy 70(1):7001220010p1-p8',
+    doi: '10.5014/ajot.2016.017558',
+    url: 'http://ajot.aota.org/article.aspx?articleid=2478828',
+    licence: 'not open',
+    note: 'Abstract read. 64 infants born at 30 weeks or less.',
+  },
+  'russell-2019': {
+    citation:
+      'Russell A. Prevalence of retained primitive reflexes in a class of healthy preschoolers. Mendeley Data, V1 (data set). (2019)',
+    authors: 'Russell A',
+    title: 'Prevalence of retained primitive reflexes in a class of healthy preschoolers',
+    container: 'Mendeley Data, V1 (data set)',
+    doi: '10.17632/893yxwfcr8.1',
+    url: 'https://data.mendeley.com/datasets/893yxwfcr8/1',
+    licence: 'public data set; licence label not in the passage seen',
+    note: 'Description read. 21 children of one class, one examiner, scored 0-4. The text says 14 children are 50 percent of 21: misprint (67 percent), not used.',
+  },
+  'hickey-2021': {
+    citation:
+      'Hickey J, Feldhacker DR. Primitive reflex retention and attention among preschool children. Journal of Occupational Therapy, Schools, and Early Intervention, online 4 April 2021. (2021)',
+    authors: 'Hickey J, Feldhacker DR',
+    title: 'Primitive reflex retention and attention among preschool children',
+    container:
+      'Journal of Occupational Therapy, Schools, and Early Intervention, online 4 April 2021',
+    doi: '10.1080/19411243.2021.1910606',
+    url: 'https://doi.org/10.1080/19411243.2021.1910606',
+    licence: 'not open',
+    note: 'Abstract read in two copies. 27 preschool children aged 4-6, seven reflexes.',
+  },
+  'serra-2025': {
+    citation:
+      'Serra L, Rios DP, Rios M, de Almeida BL, Fernandes KS, Lucena R, de Siqueira IC. Primitive reflexes in infants with cerebral palsy due to congenital Zika syndrome and its relationship with other motor features. Frontiers in Pediatrics 13:1483959. (2025)',
+    authors: 'Serra L, Rios DP, Rios M, de Almeida BL, Fernandes KS, Lucena R, de Siqueira IC',
+    title:
+      'Primitive reflexes in infants with cerebral palsy due to congenital Zika syndrome and its relationship with other motor features',
+    container: 'Frontiers in Pediatrics 13:1483959',
+    doi: '10.3389/fped.2025.1483959',
+    url: 'https://www.frontiersin.org/journals/pediatrics/articles/10.3389/fped.2025.1483959',
+    licence: 'Frontiers, CC BY expected; check the article page',
+    note: 'Abstract read. Full text is open and would give shares per reflex.',
+  },
+  'zafeiriou-1998': {
+    citation:
+      'Zafeiriou DI, Tsikoulas IG, Kremenopoulos GM, Kontopoulos EE. Using postural reactions as a screening test to identify high-risk infants for cerebral palsy: a prospective study. Brain and Development 20(5):307-311. (1998)',
+    authors: 'Zafeiriou DI, Tsikoulas IG, Kremenopoulos GM, Kontopoulos EE',
+    title:
+      'Using postural reactions as a screening test to identify high-risk infants for cerebral palsy: a prospective study',
+    container: 'Brain and Development 20(5):307-311',
+    url: 'https://www.bibsonomy.org/bibtex/262ee44c8cb44336a1afe301154e7444a/ar0berts',
+    licence: 'not open',
+    note: 'Abstract read. Author list from memory.',
+  },
+  'hamer-2016': {
+    citation:
+      'Hamer EG, Hadders-Algra M. Prognostic significance of neurological signs in high-risk infants: a systematic review. Developmental Medicine and Child Neurology 58(Suppl 4):53-60. (2016)',
+    authors: 'Hamer EG, Hadders-Algra M',
+    title:
+      'Prognostic significance of neurological signs in high-risk infants: a systematic review',
+    container: 'Developmental Medicine and Child Neurology 58(Suppl 4):53-60',
+    doi: '10.1111/dmcn.13051',
+    pmid: '27027608',
+    url: 'http://pubmed.gov/27027608',
+    licence: 'free to read at publisher (not checked)',
+    note: 'Abstract read. 23 articles, 20 signs; the tables of sensitivity and specificity were not seen.',
+  },
+  'ellenberg-1981': {
+    citation:
+      'Ellenberg JH, Nelson KB. Early recognition of infants at high risk for cerebral palsy: examination at age four months. Developmental Medicine and Child Neurology 23(6):705-716. (1981)',
+    authors: 'Ellenberg JH, Nelson KB',
+    title:
+      'Early recognition of infants at high risk for cerebral palsy: examination at age four months',
+    container: 'Developmental Medicine and Child Neurology 23(6):705-716',
+    doi: '10.1111/j.1469-8749.1981.tb02059.x',
+    pmid: '7319139',
+    url: 'https://pubmed.ncbi.nlm.nih.gov/7319139/',
+    licence: 'not open',
+    note: 'Abstract read. More than 32,000 children examined at four months and at seven years.',
+  },
+  'nelson-1979': {
+    citation:
+      'Nelson KB, Ellenberg JH. Neonatal signs as predictors of cerebral palsy. Pediatrics 64(2):225-232. (1979)',
+    authors: 'Nelson KB, Ellenberg JH',
+    title: 'Neonatal signs as predictors of cerebral palsy',
+    container: 'Pediatrics 64(2):225-232',
+    doi: '10.1542/peds.64.2.225',
+    pmid: '471612',
+    url: 'https://scilit.net/publications/ce31c99cc89e0cd3ee633147c2695834',
+    licence: 'not open',
+    note: 'Abstract read in two copies. About 40,000 infants. Author list from memory.',
+  },
+  'hamer-2018': {
+    citation:
+      'Hamer EG, La Bastide-Van Gemert S, Boxum AG, Dijkstra LJ, Hielkema T, Vermeulen RJ, Hadders-Algra M. The tonic response to the infant knee jerk as an early sign of cerebral palsy. Early Human Development, April 2018, 38-44. (2018)',
+    authors:
+      'Hamer EG, La Bastide-Van Gemert S, Boxum AG, Dijkstra LJ, Hielkema T, Vermeulen RJ, Hadders-Algra M',
+    title: 'The tonic response to the infant knee jerk as an early sign of cerebral palsy',
+    container: 'Early Human Development, April 2018, 38-44',
+    pmid: '29549793',
+    url: 'https://research.rug.nl/nl/publications/the-tonic-response-to-the-infant-knee-jerk-as-an-early-sign-of-ce-2',
+    licence: 'not open',
+    note: 'Abstract read. Muscle recordings; the knee jerk has no item in the table.',
+  },
+  'sarinoglu-1996': {
+    citation:
+      'Sarinoglu C, et al. Fetal startle response observed under ultrasonography: a good predictor of a reassuring biophysical profile. Obstetrics and Gynecology 88(4 Pt 1):599-602. (1996)',
+    authors: 'Sarinoglu C, et al.',
+    title:
+      'Fetal startle response observed under ultrasonography: a good predictor of a reassuring biophysical profile',
+    container: 'Obstetrics and Gynecology 88(4 Pt 1):599-602',
+    doi: '10.1016/0029-7844(96)00228-1',
+    pmid: '8841226',
+    url: 'https://pubmed.ncbi.nlm.nih.gov/8841226/',
+    licence: 'not open',
+    note: 'Abstract read (cut off at the end).',
+  },
+  'hay-2018': {
+    citation:
+      'Hay K, Nelin M, Carey H, Chorna O, Moore-Clingenpeel M, Maitre N. Hammersmith Infant Neurological Examination asymmetry score detects hemiplegic cerebral palsy from typical development. Pediatric Neurology 87:70-74. (2018)',
+    authors: 'Hay K, Nelin M, Carey H, Chorna O, Moore-Clingenpeel M, Maitre N',
+    title:
+      'Hammersmith Infant Neurological Examination asymmetry score detects hemiplegic cerebral palsy from typical development',
+    container: 'Pediatric Neurology 87:70-74',
+    doi: '10.1016/j.pediatrneurol.2018.07.002',
+    pmid: '30190180',
+    pmcid: 'PMC6320694',
+    url: 'https://pmc.ncbi.nlm.nih.gov/articles/PMC6320694',
+    licence: 'author manuscript, free to read; reuse licence not stated',
+    note: 'Abstract read. Whole examination, not one reflex.',
+  },
+  'straathof-2020': {
+    citation:
+      'Straathof EJM, Heineman KR, Hamer EG, Hadders-Algra M. Prevailing head position to one side in early infancy: a population-based study. Acta Paediatrica 109(7):1423-1429. (2020)',
+    authors: 'Straathof EJM, Heineman KR, Hamer EG, Hadders-Algra M',
+    title: 'Prevailing head position to one side in early infancy: a population-based study',
+    container: 'Acta Paediatrica 109(7):1423-1429',
+    doi: '10.1111/apa.15112',
+    pmid: '31782830',
+    pmcid: 'PMC7318227',
+    url: 'https://www.ncbi.nlm.nih.gov/pmc/articles/PMC7318227/',
+    licence: 'open access in PMC; check the licence there',
+    note: 'Abstract read. 500 infants aged 2-6 months corrected, representative of the Dutch population.',
+  },
+  'boere-2001': {
+    citation:
+      'Boere-Boonekamp MM, van der Linden-Kuiper LT. Positional preference: prevalence in infants and follow-up after two years. Pediatrics 107(2):339-343. (2001)',
+    authors: 'Boere-Boonekamp MM, van der Linden-Kuiper LT',
+    title: 'Positional preference: prevalence in infants and follow-up after two years',
+    container: 'Pediatrics 107(2):339-343',
+    url: 'https://research.utwente.nl/en/publications/positional-preference-prevalence-in-infants-and-follow-up-after-t',
+    licence: 'not open',
+    note: 'Abstract read in three copies, with both authors. 7609 infants below 6 months. Journal, volume and pages from memory.',
+  },
+  'vanvlimmeren-2008': {
+    citation:
+      "van Vlimmeren LA, van der Graaf Y, Boere-Boonekamp MM, L'Hoir MP, Helders PJM, Engelbert RHH. Effect of pediatric physical therapy on deformational plagiocephaly in children with positional preference: a randomized controlled trial. Archives of Pediatrics and Adolescent Medicine 162(8):712-718. (2008)",
+    authors:
+      "van Vlimmeren LA, van der Graaf Y, Boere-Boonekamp MM, L'Hoir MP, Helders PJM, Engelbert RHH",
+    title:
+      'Effect of pediatric physical therapy on deformational plagiocephaly in children with positional preference: a randomized controlled trial',
+    container: 'Archives of Pediatrics and Adolescent Medicine 162(8):712-718',
+    doi: '10.1001/archpedi.162.8.712',
+    pmid: '18678802',
+    url: 'https://jamanetwork.com/journals/jamapediatrics/fullarticle/379936',
+    licence: 'not open',
+    note: 'Abstract read. Trial ISRCTN84132771. 380 infants referred at 7 weeks.',
+  },
+  'tan-1999': {
+    citation:
+      'Tan U, Tan M. Incidences of asymmetries for the palmar grasp reflex in neonates and hand preference in adults. NeuroReport 10(16):3253-3256. (1999)',
+    authors: 'Tan U, Tan M',
+    title:
+      'Incidences of asymmetries for the palmar grasp reflex in neonates and hand preference in adults',
+    container: 'NeuroReport 10(16):3253-3256',
+    doi: '10.1097/00001756-199911080-00001',
+    pmid: '10599829',
+    url: 'https://avesis.ktu.edu.tr/yayin/44ca8440-be3b-4c5b-ba48-b96a6efb0969/incidences-of-asymmetries-for-the-palmar-grasp-reflex-in-neonates-and-hand-preference-in-adults',
+    licence: 'not open',
+    note: 'Abstract read in three copies. The number of newborns is not in it.',
+  },
+  'harris-1984': {
+    citation:
+      'Harris SR, Haley SM, Tada WL, Swanson MW. Reliability of observational measures of the Movement Assessment of Infants. Physical Therapy 64(4):471. (1984)',
+    authors: 'Harris SR, Haley SM, Tada WL, Swanson MW',
+    title: 'Reliability of observational measures of the Movement Assessment of Infants',
+    container: 'Physical Therapy 64(4):471',
+    doi: '10.1093/ptj/64.4.471',
+    pmid: '6709711',
+    url: 'https://www.ai-bt.com/si.php?db=pubmed&id=6709711',
+    licence: 'not open',
+    note: 'Abstract read.',
+  },
+  'stuberg-1989': {
+    citation:
+      'Stuberg WA, White PJ, Miedaner JA, Dehne PR. Item reliability of the Milani-Comparetti motor development screening test. Physical Therapy 69(5):328-335. (1989)',
+    authors: 'Stuberg WA, White PJ, Miedaner JA, Dehne PR',
+    title: 'Item reliability of the Milani-Comparetti motor development screening test',
+    container: 'Physical Therapy 69(5):328-335',
+    url: 'https://experts.nebraska.edu/en/publications/item-reliability-of-the-milani-comparetti-motor-development-scree',
+    licence: 'not open',
+    note: 'Abstract read. That test covers grasp, ATNR, Moro, STNR, foot grasp, righting, parachutes and tilting (content from memory).',
+  },
+  'pavageau-2020': {
+    citation:
+      "Pavageau L, Sanchez PJ, Brown LS, Chalak LF. Inter-rater reliability of the modified Sarnat examination in preterm infants at 32-36 weeks' gestation. Pediatric Research 87(4):697-702. (2020)",
+    authors: 'Pavageau L, Sanchez PJ, Brown LS, Chalak LF',
+    title:
+      "Inter-rater reliability of the modified Sarnat examination in preterm infants at 32-36 weeks' gestation",
+    container: 'Pediatric Research 87(4):697-702',
+    doi: '10.1038/s41390-019-0562-x',
+    pmid: '31493776',
+    pmcid: 'PMC7078074',
+    url: 'https://www.pubmed.gov/31493776/',
+    licence: 'free to read in PMC; check the licence there',
+    note: 'Abstract read. Full text in PMC would give kappa per item.',
+  },
+  'alves-2018': {
+    citation:
+      'Alves CIS, de Medeiros JG, Carrico LA, Arraes NM, de Alencar RF, de Melo AN. Interrater reliability of the Saint-Anne Dargassies Scale in assessing the neurological patterns of healthy preterm newborns. Revista Brasileira de Saude Materno Infantil 18(1). (2018)',
+    authors: 'Alves CIS, de Medeiros JG, Carrico LA, Arraes NM, de Alencar RF, de Melo AN',
+    title:
+      'Interrater reliability of the Saint-Anne Dargassies Scale in assessing the neurological patterns of healthy preterm newborns',
+    container: 'Revista Brasileira de Saude Materno Infantil 18(1)',
+    doi: '10.1590/1806-93042018000100005',
+    url: 'http://www.scielo.br/scielo.php?script=sci_arttext&pid=S1519-38292018000100103&lang=en',
+    licence: 'open access in SciELO; check the licence',
+    note: 'Abstract read. Full text open: would give counts per reflex at preterm ages.',
+  },
+  'gagnon-2012': {
+    citation:
+      'Gagnon K, Cannon S, Weatherstone KB. The Premie-Neuro: opportunities and challenges for standardized neurologic assessment of the preterm infant. Advances in Neonatal Care 12(5). (2012)',
+    authors: 'Gagnon K, Cannon S, Weatherstone KB',
+    title:
+      'The Premie-Neuro: opportunities and challenges for standardized neurologic assessment of the preterm infant',
+    container: 'Advances in Neonatal Care 12(5)',
+    doi: '10.1097/ANC.0b013e318265b3fa',
+    url: 'https://doi.org/10.1097/ANC.0b013e318265b3fa',
+    licence: 'not open',
+    note: 'Abstract read. 34 preterm infants, born at 29 weeks on average.',
+  },
+  'cameron-2006': {
+    citation:
+      'Cameron EC, Maehle V. Comparison of active motor items in infants born preterm and infants born full term. Pediatric Physical Therapy 18(3). (2006)',
+    authors: 'Cameron EC, Maehle V',
+    title: 'Comparison of active motor items in infants born preterm and infants born full term',
+    container: 'Pediatric Physical Therapy 18(3)',
+    doi: '10.1097/01.pep.0000229969.02895.d6',
+    url: 'http://journals.lww.com/pedpt/Fulltext/2006/01830/Comparison_of_Active_Motor_Items_in_Infants_Born.4.aspx',
+    licence: 'free access at publisher; not an open licence',
+    note: 'Abstract read.',
+  },
+  'ling-1970': {
+    citation:
+      'Ling D, Ling AH, Doehring DG. Stimulus, response, and observer variables in the auditory screening of newborn infants. Journal of Speech and Hearing Research 13:9-18. (1970)',
+    authors: 'Ling D, Ling AH, Doehring DG',
+    title:
+      'Stimulus, response, and observer variables in the auditory screening of newborn infants',
+    container: 'Journal of Speech and Hearing Research 13:9-18',
+    doi: '10.1044/jshr.1301.09',
+    url: 'http://jslhr.pubs.asha.org/article.aspx?articleid=1754731',
+    licence: 'not open',
+    note: 'Abstract read.',
+  },
+  'xu-2011': {
+    citation:
+      'Xu Y, Yolton K, Khoury J. Earliest appropriate time for administering neurobehavioral assessment in newborn infants. Pediatrics 127(1):e69-e75. (2011)',
+    authors: 'Xu Y, Yolton K, Khoury J',
+    title:
+      'Earliest appropriate time for administering neurobehavioral assessment in newborn infants',
+    container: 'Pediatrics 127(1):e69-e75',
+    doi: '10.1542/peds.2010-1121',
+    pmid: '21172999',
+    pmcid: 'PMC3375468',
+    url: 'https://pmc.ncbi.nlm.nih.gov/articles/PMC3375468',
+    licence: 'free to read in PMC; reuse licence not stated',
+    note: 'Abstract read.',
+  },
+  'wenzel-1978': {
+    citation:
+      'Wenzel D. The development of the parachute reaction: a visuo-vestibular response. Neuropädiatrie 9(4):351-359. (1978)',
+    authors: 'Wenzel D',
+    title: 'The development of the parachute reaction: a visuo-vestibular response',
+    container: 'Neuropädiatrie 9(4):351-359',
+    doi: '10.1055/s-0028-1091494',
+    pmid: '311450',
+    url: 'https://doi.org/10.1055/s-0028-1091494',
+    licence: 'not open',
+    note: 'Abstract read. Normal and motor-delayed infants moved quickly toward surfaces of three patterns. Title from memory.',
+  },
+  'jaffe-2000': {
+    citation:
+      'Jaffe M, Tal Y, Dabbah H, Ganelis L, Cohen A, Even L, Tirosh E. Infants with a thumb-in-fist posture. Pediatrics 105(3):e41. (2000)',
+    authors: 'Jaffe M, Tal Y, Dabbah H, Ganelis L, Cohen A, Even L, Tirosh E',
+    title: 'Infants with a thumb-in-fist posture',
+    container: 'Pediatrics 105(3):e41',
+    doi: '10.1542/peds.105.3.e41',
+    url: 'https://doi.org/10.1542/peds.105.3.e41',
+    licence: 'free to read',
+    note: 'Abstract read. 200 healthy term newborns followed until the posture was gone; it prints 125 (62.5 percent) in the results and 65 percent in the conclusion. DOI from memory.',
+  },
+  'cp-prompts': {
+    citation:
+      'Childhood Disability LINK, McGill University. Early detection of cerebral palsy: prompts for referral. toolkit for community physicians',
+    authors: 'Childhood Disability LINK, McGill University',
+    title: 'Early detection of cerebral palsy: prompts for referral',
+    container: 'toolkit for community physicians',
+    url: 'https://childhooddisability.ca/staging/early-detection-of-cp',
+    licence: 'not stated',
+    note: 'Opening of the page read: hand preference before 12 months, stiff legs at 6-12 months, fisted hands after 4 months. That the signs come from an expert consensus (Boychuk et al. 2020) and the university are from memory.',
+  },
+  'sweeney-2013': {
+    citation:
+      'Sweeney JK, Blackburn S. Neonatal physiological and behavioral stress during neurological assessment. Journal of Perinatal and Neonatal Nursing 27(3):242-252. (2013)',
+    authors: 'Sweeney JK, Blackburn S',
+    title: 'Neonatal physiological and behavioral stress during neurological assessment',
+    container: 'Journal of Perinatal and Neonatal Nursing 27(3):242-252',
+    doi: '10.1097/JPN.0b013e31829dc329',
+    url: 'https://doi.org/10.1097/JPN.0b013e31829dc329',
+    licence: 'not open',
+    note: 'Abstract read. 36 preterm (30-35 weeks) and 36 term newborns. Last page from memory.',
+  },
+  'allinson-2017': {
+    citation:
+      'Allinson LG, Denehy L, Doyle LW, Eeles AL, Dawson JA, Lee KJ, Spittle AJ. Physiological stress responses in infants at 29-32 weeks’ postmenstrual age during clustered nursing cares and standardised neurobehavioural assessments. BMJ Paediatrics Open 1(1):e000025. (2017)',
+    authors: 'Allinson LG, Denehy L, Doyle LW, Eeles AL, Dawson JA, Lee KJ, Spittle AJ',
+    title:
+      'Physiological stress responses in infants at 29-32 weeks’ postmenstrual age during clustered nursing cares and standardised neurobehavioural assessments',
+    container: 'BMJ Paediatrics Open 1(1):e000025',
+    doi: '10.1136/bmjpo-2017-000025',
+    pmid: '29637097',
+    pmcid: 'PMC5842990',
+    url: 'https://pmc.ncbi.nlm.nih.gov/articles/PMC5842990',
+    licence: 'open access',
+    note: 'Abstract read. 34 infants born before 30 weeks.',
+  },
+  'praveen-2001': {
+    citation:
+      'Praveen V, Patole S, Whitehall J. Hyperekplexia in neonates. Postgraduate Medical Journal 77(911):570-572. (2001)',
+    authors: 'Praveen V, Patole S, Whitehall J',
+    title: 'Hyperekplexia in neonates',
+    container: 'Postgraduate Medical Journal 77(911):570-572',
+    doi: '10.1136/pmj.77.911.570',
+    pmid: '11524514',
+    pmcid: 'PMC1757896',
+    url: 'https://pmc.ncbi.nlm.nih.gov/articles/PMC1757896',
+    licence: 'free to read',
+    note: 'Abstract read.',
+  },
+  'saini-2020': {
+    citation:
+      'Saini AG, Pandey S. Hyperekplexia and other startle syndromes. Journal of the Neurological Sciences 416:117051. (2020)',
+    authors: 'Saini AG, Pandey S',
+    title: 'Hyperekplexia and other startle syndromes',
+    container: 'Journal of the Neurological Sciences 416:117051',
+    doi: '10.1016/j.jns.2020.117051',
+    pmid: '32721683',
+    url: 'https://pubmed.ncbi.nlm.nih.gov/32721683',
+    licence: 'not open',
+    note: 'Abstract read. Authors from memory.',
+  },
+  'assist-2017': {
+    citation:
+      'Hussain SA, Lay J, Cheng E, Weng J, Sankar R, Baca CB. Recognition of infantile spasms is often delayed: the ASSIST study. Journal of Pediatrics 190:215-221. (2017)',
+    authors: 'Hussain SA, Lay J, Cheng E, Weng J, Sankar R, Baca CB',
+    title: 'Recognition of infantile spasms is often delayed: the ASSIST study',
+    container: 'Journal of Pediatrics 190:215-221',
+    pmid: '29144248',
+    url: 'https://pubmed.ncbi.nlm.nih.gov/29144248',
+    licence: 'not open',
+    note: 'Abstract read; the direction of the association with language in a report of the same study at a meeting (2016). Authors beyond the first two, volume and pages from memory.',
+  },
+  'lebonheur-spasms': {
+    citation:
+      'Le Bonheur Children’s Hospital. Seizure vs. reflex: identifying infantile epilepsy. hospital page for parents',
+    authors: 'Le Bonheur Children’s Hospital',
+    title: 'Seizure vs. reflex: identifying infantile epilepsy',
+    container: 'hospital page for parents',
+    url: 'https://www.lebonheur.org/blogs/practical-parenting/seizure-vs-reflex-identifying-infantile-epilepsy',
+    licence: 'not open',
+    note: 'Read. Says the spasms come mainly when awake.',
+  },
+  'childrens-spasms': {
+    citation:
+      'Children’s Health, Dallas. How to tell if your baby has infantile spasms. hospital page for parents, updated 2023. (2023)',
+    authors: 'Children’s Health, Dallas',
+    title: 'How to tell if your baby has infantile spasms',
+    container: 'hospital page for parents, updated 2023',
+    url: 'https://www.childrens.com/health-wellness/how-to-tell-if-your-baby-has-infantile-spasms',
+    licence: 'not open',
+    note: 'Opening read.',
+  },
+  'dftb-spasms': {
+    citation:
+      'Don’t Forget the Bubbles. Infantile spasms. open teaching page for paediatric emergency care',
+    authors: 'Don’t Forget the Bubbles',
+    title: 'Infantile spasms',
+    container: 'open teaching page for paediatric emergency care',
+    url: 'https://dontforgetthebubbles.com/infantile-spasms/',
+    licence: 'not stated',
+    note: 'Opening read.',
+  },
+  'wikipedia-moro': {
+    citation: 'Wikipedia contributors. Moro reflex. Wikipedia',
+    authors: 'Wikipedia contributors',
+    title: 'Moro reflex',
+    container: 'Wikipedia',
+    url: 'https://en.wikipedia.org/wiki/Moro_reflex',
+    licence: 'CC BY-SA 4.0',
+    note: 'Read in copies of 2020 and 2025. That the response does not lessen with repetition it takes from Futagi et al. 2012, where the sentence was not seen.',
+  },
+  'physiopedia-moro': {
+    citation: 'Physiopedia contributors. Moro reflex. Physiopedia',
+    authors: 'Physiopedia contributors',
+    title: 'Moro reflex',
+    container: 'Physiopedia',
+    url: 'https://www.physio-pedia.com/Moro_Reflex',
+    licence: 'site licence; facts only used',
+    note: 'Passage on eliciting read in a copy on another site. Two other teaching pages describe the same way of eliciting.',
+  },
+  'mesh-startle': {
+    citation:
+      'US National Library of Medicine. Medical Subject Headings: Reflex, startle; Reflex, Moro. descriptor notes',
+    authors: 'US National Library of Medicine',
+    title: 'Medical Subject Headings: Reflex, startle; Reflex, Moro',
+    container: 'descriptor notes',
+    url: 'https://meshb.nlm.nih.gov/record/ui?ui=D013216',
+    licence: 'public domain',
+    note: 'Read.',
+  },
+  'stanford-galant': {
+    citation:
+      'Newborn Nursery, Lucile Packard Children’s Hospital, Stanford. Galant reflex. teaching page with a film',
+    authors: 'Newborn Nursery, Lucile Packard Children’s Hospital, Stanford',
+    title: 'Galant reflex',
+    container: 'teaching page with a film',
+    url: 'http://newborns.stanford.edu/PhotoGallery/GalantReflex1.html',
+    licence: 'not stated',
+    note: 'Text read.',
+  },
+  'alfonso-traction': {
+    citation:
+      'Alfonso I. Postural observation and arm traction response (page 88). pediatricneuro.com, teaching pages on the newborn',
+    authors: 'Alfonso I',
+    title: 'Postural observation and arm traction response (page 88)',
+    container: 'pediatricneuro.com, teaching pages on the newborn',
+    url: 'http://pediatricneuro.com/alfonso/pg88.htm',
+    licence: 'not stated',
+    note: 'Read. The initial is from memory.',
+  },
+  'ot-glossary': {
+    citation:
+      'Occupational Therapy Services. Balance reaction or protective reaction. Occupational therapy glossary',
+    authors: 'Occupational Therapy Services',
+    title: 'Balance reaction or protective reaction',
+    container: 'Occupational therapy glossary',
+    url: 'http://occupationaltherapyservices.co.uk/glossary/balancereaction.html',
+    licence: 'not stated',
+    note: 'Entry read.',
+  },
+  'tilting-howto': {
+    citation: 'Health site. How to test for a tilting reaction reflex. how-to page',
+    title: 'How to test for a tilting reaction reflex',
+    container: 'how-to page',
+    url: 'https://222health.com/conditions-treatments/neurological-disorders/5506.html',
+    licence: 'not stated',
+    note: 'Read; a weak source that names no author. Its ages are not used.',
+  },
+  'ncdpi-2015': {
+    citation:
+      'North Carolina Department of Public Instruction. Early learning progressions, page 449: sits briefly, arms extend on falling forward. (2015)',
+    authors: 'North Carolina Department of Public Instruction',
+    title: 'Early learning progressions, page 449: sits briefly, arms extend on falling forward',
+    container: 'online resource',
+    url: 'https://earlylearningprogressions.fpg.unc.edu/age/3/449.html',
+    licence: 'CC BY-NC-SA 4.0',
+    note: 'Page read; it prints no age.',
+  },
+  'futagi-1987': {
+    citation:
+      'Futagi Y, Abe J, Tanaka J, Okamoto N. The diagnostic value of the Babkin reflex. No To Hattatsu 19(5):392-396. (1987)',
+    authors: 'Futagi Y, Abe J, Tanaka J, Okamoto N',
+    title: 'The diagnostic value of the Babkin reflex',
+    container: 'No To Hattatsu 19(5):392-396',
+    url: 'https://www.jstage.jst.go.jp/article/ojjscn1969/19/5/19_5_392/_article/-char/en',
+    licence: 'free to read; licence not seen',
+    note: 'Abstract read. 258 healthy infants, 22 with cerebral palsy, 29 with intellectual disability; preterm infants by corrected age.',
+  },
+  'ronnqvist-1998': {
+    citation:
+      'Rönnqvist L, Hopkins B, van Emmerik R, de Groot L. Lateral biases in head turning and the Moro response in the human newborn: are they both vestibular in origin? Developmental Psychobiology 33(4):339-349. (1998)',
+    authors: 'Rönnqvist L, Hopkins B, van Emmerik R, de Groot L',
+    title:
+      'Lateral biases in head turning and the Moro response in the human newborn: are they both vestibular in origin?',
+    container: 'Developmental Psychobiology 33(4):339-349',
+    doi: '10.1002/(sici)1098-2302(199812)33:4<339::aid-dev5>3.0.co;2-r',
+    url: 'https://doi.org/10.1002/(sici)1098-2302(199812)33:4%3C339::aid-dev5%3E3.0.co;2-r',
+    licence: 'not open',
+    note: 'Abstract read. 15 newborns at term, dropped with the whole body on a platform.',
+  },
+  'ronnqvist-2000': {
+    citation:
+      'Rönnqvist L, Hopkins B. Motor asymmetries in the human newborn are state dependent, but independent of position in space. Experimental Brain Research 134(3):378-384. (2000)',
+    authors: 'Rönnqvist L, Hopkins B',
+    title:
+      'Motor asymmetries in the human newborn are state dependent, but independent of position in space',
+    container: 'Experimental Brain Research 134(3):378-384',
+    url: 'https://eprints.lancs.ac.uk/id/eprint/70115/',
+    licence: 'not open',
+    note: 'Abstract read. Number of newborns not in it.',
   },
 };

@@ -21,6 +21,7 @@ import type {
   StimulusKind,
   Tier,
 } from './types.ts';
+import { absenceOf } from './weight.ts';
 
 /** A source as it was typed: a table of rows, ages as printed. */
 export interface OwnSource {
@@ -141,7 +142,9 @@ export const reflexOf = (own: OwnReflex): Reflex => ({
   kind: own.reflexKind,
   testedPerSide: own.sides === 'pair',
   midline: own.sides === 'midline',
-  unequalIsCommon: false,
+  // no count of it is known: its absence counts as for most
+  absence: absenceOf(own.id),
+  unlikeSides: [],
   position: own.position,
   stimulus: own.stimulus,
   upsetting: false,

@@ -1,4 +1,5 @@
 /** Every reflex and reaction, in the order of the groups. Explicit, so that a review sees what was added. */
+import { absenceOf, UNLIKE_SIDES } from './weight.ts';
 import { reflex as rooting } from './reflexes/rooting.ts';
 import { reflex as sucking } from './reflexes/sucking.ts';
 import { reflex as swallowing } from './reflexes/swallowing.ts';
@@ -43,9 +44,9 @@ import { reflex as equilibriumSupine } from './reflexes/equilibrium-supine.ts';
 import { reflex as equilibriumSitting } from './reflexes/equilibrium-sitting.ts';
 import { reflex as equilibriumQuadruped } from './reflexes/equilibrium-quadruped.ts';
 import { reflex as equilibriumStanding } from './reflexes/equilibrium-standing.ts';
-import type { Reflex } from './types.ts';
+import type { Reflex, ReflexData } from './types.ts';
 
-export const REFLEXES: readonly Reflex[] = [
+const DESCRIBED: readonly ReflexData[] = [
   rooting,
   sucking,
   swallowing,
@@ -91,3 +92,10 @@ export const REFLEXES: readonly Reflex[] = [
   equilibriumQuadruped,
   equilibriumStanding,
 ];
+
+/** Each with how far its absence counts and when unlike sides are common. */
+export const REFLEXES: readonly Reflex[] = DESCRIBED.map((reflex) => ({
+  ...reflex,
+  absence: absenceOf(reflex.id),
+  unlikeSides: UNLIKE_SIDES[reflex.id] ?? [],
+}));

@@ -9,6 +9,18 @@ export interface NameIndex {
   nearest(text: string): string | undefined;
 }
 
+/**
+ * Words people search by that are no name of the reflex alone: a reflex is offered for them, and a
+ * printed table is never read by them.
+ */
+const SEARCHED_AS: Readonly<Record<string, string>> = {
+  stnr: 'crawling reflex',
+  sucking: 'suckle suckling',
+  moro: 'startle reflex',
+  atnr: 'fencing reflex',
+  'protective-forward': 'parachute reflex',
+};
+
 const plain = (text: string): string =>
   text
     .normalize('NFD')
@@ -31,8 +43,8 @@ export function nameIndex(
   );
   const begins = (id: string, term: string): boolean =>
     namesOf.get(id)?.some((name) => name.startsWith(term)) ?? false;
-  const index = new MiniSearch<{ id: string; name: string; short: string; synonyms: string }>({
-    fields: ['name', 'short', 'id', 'synonyms'],
+  const index = new MiniSearch<Record<'id' | 'name' | 'short' | 'synonyms' | 'words', string>>({
+    fields: ['name', 'short', 'id', 'synonyms', 'words'],
     processTerm: plain,
     searchOptions: {
       boost: { name: 2, short: 2 },
@@ -50,6 +62,7 @@ export function nameIndex(
       name,
       short,
       synonyms: (prose[id]?.synonyms ?? []).join(' '),
+      words: SEARCHED_AS[id] ?? '',
     })),
   );
   return {

@@ -1,4 +1,6 @@
 /** What is known: reflexes, sources, their claims, limb patterns, milestones and sequences. */
+import type { Count } from './count.ts';
+import type { Absence, UnlikeSides } from './weight.ts';
 
 /** Where a source stands: the kind is always shown, since sources are of unequal weight. */
 export type Tier =
@@ -25,6 +27,10 @@ export interface Printed {
   unit: PrintedUnit;
   low: number;
   high: number | null;
+  /** Of an end: only its latest age is printed ("by", "up to", "until"), so it may come before. */
+  atLatest?: true;
+  /** Of an appearance: at `high` it is not there in every infant ("the majority by 30 weeks"). */
+  notYetAll?: true;
 }
 
 /** How the appearance is stated. `implied` = the newborn is meant but no age is printed. */
@@ -36,6 +42,8 @@ export type IntegratesStatus = 'given' | 'persists' | 'later-than' | 'vague' | '
 /** What one source says of one reflex. A `context` claim is shown with its note, never judged by. */
 export interface Claim {
   reflex: string;
+  /** Of which variant of the response it speaks, where they differ in age; left out where it does not say. */
+  variant?: string;
   role: 'window' | 'context';
   basis: Basis;
   appearsStatus: AppearsStatus;
@@ -49,28 +57,6 @@ export interface Claim {
   note?: string;
   /** What was corrected against the printed words, and why. */
   correction?: string;
-}
-
-export type CountUnit = 'wkPMA' | 'mo' | 'milestone';
-
-/** A count in real infants. Rows with different measures must never be pooled. */
-export interface Count {
-  /** A reflex id, or `any-reflex`. */
-  reflex: string;
-  asPrinted: string;
-  unit: CountUnit;
-  low: number | null;
-  high: number | null;
-  /** Whether ages were corrected for prematurity; undefined where the unit leaves no doubt. */
-  corrected?: boolean;
-  n: number | null;
-  /** Share in per cent; null = a statement about the group without a share. */
-  percent: number | null;
-  qualifier: '=' | '~' | '<' | '>' | '';
-  measure: string;
-  population: string;
-  basis: Basis;
-  note?: string;
 }
 
 /** A source with everything it says: its claims, and its counts of real infants. */
@@ -92,6 +78,7 @@ export interface Citation {
   title?: string;
   container?: string;
   doi?: string;
+  pmid?: string;
   pmcid?: string;
   url?: string;
   licence?: string;
@@ -153,6 +140,8 @@ export interface LimbPattern extends LimbTokens {
   variant: string;
   label: string;
   stimulusSide: 'left' | 'right' | 'none';
+  /** The same stimulus as the first pattern: sources describe the response to it in two ways. */
+  otherAccount?: true;
   /** Ordered phases, where the response has them. */
   phases?: readonly PatternPhase[];
   /** 1-based: the phase that the tokens above repeat. */
@@ -207,11 +196,21 @@ export type Caution =
   | 'few-repeats'
   | 'stop-if-distress'
   | 'light-touch'
+  | 'firm-touch'
+  | 'only-if-stable'
   | 'no-water'
   | 'airway-clear';
 
 /** One primitive reflex or postural reaction, without prose. */
-export interface Reflex {
+export interface Reflex extends ReflexData {
+  /** How far a response that was not elicited counts. */
+  absence: Absence;
+  /** The ages at which unlike sides are common in healthy infants, so that uneven alone weighs little. */
+  unlikeSides: readonly UnlikeSides[];
+}
+
+/** What a reflex's own file says of it. */
+export interface ReflexData {
   id: string;
   name: string;
   /** A name short enough to stand beside a lane. */
@@ -220,8 +219,6 @@ export interface Reflex {
   kind: Kind;
   testedPerSide: boolean;
   midline: boolean;
-  /** Unlike sides are common in healthy infants: uneven alone weighs little. */
-  unequalIsCommon: boolean;
   position: Position;
   stimulus: StimulusKind;
   /** Likely to upset the infant, so examined last. */
@@ -247,6 +244,8 @@ export interface ReflexProse {
   purpose: string;
   /** What persistence, absence and asymmetry have been associated with. Associations only. */
   reported: { persistence: ReportedNote; absence: ReportedNote; asymmetry: ReportedNote };
+  /** What sources say of eliciting, reading and mistaking it, checked one statement at a time. */
+  verified?: readonly ReportedNote[];
   patternNotes: Readonly<Record<string, string>>;
 }
 
@@ -285,8 +284,6 @@ export interface Sequence {
   sources: readonly string[];
   contradictedBy: readonly string[];
   basis: Basis;
-  /** How firmly the order is taught, in words; figures as printed. */
-  standing: string;
 }
 
 /** What an atlas is built from. */

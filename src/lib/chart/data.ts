@@ -10,7 +10,7 @@ import type { Course, Interval } from '../case/course.ts';
 import type { Compiled } from '../judge/expectation.ts';
 import type { JudgedVisit, Sheet } from '../judge/judge.ts';
 import { reflexesAt, type SequenceCheck } from '../judge/sequence.ts';
-import type { Window } from '../judge/window.ts';
+import { appearsSaid, goesSaid, type Window } from '../judge/window.ts';
 import type {
   ChartData,
   ChildData,
@@ -67,18 +67,18 @@ function bandOf(window: Window): SourceBand {
 }
 
 function figuresOf(windows: readonly Window[]): LaneFigures {
-  const starts = windows.filter((w) => w.appears !== null || w.byTerm);
-  const ends = windows.filter((w) => Number.isFinite(w.integratesTo));
-  const span = (of: readonly Window[], from: keyof Window, to: keyof Window): Stretch | null =>
+  const starts = windows.filter((w) => w.appears !== null || w.byTerm).map(appearsSaid);
+  const ends = windows.filter((w) => Number.isFinite(w.integratesTo)).map(goesSaid);
+  const span = (of: readonly Stretch[]): Stretch | null =>
     of.length === 0
       ? null
       : {
-          from: toAxisDay(Math.min(...of.map((w) => w[from] as number))),
-          to: toAxisDay(Math.max(...of.map((w) => w[to] as number))),
+          from: toAxisDay(Math.min(...of.map(({ from }) => from))),
+          to: toAxisDay(Math.max(...of.map(({ to }) => to))),
         };
   return {
-    appears: span(starts, 'appearsFrom', 'appearsTo'),
-    integrates: span(ends, 'integratesFrom', 'integratesTo'),
+    appears: span(starts),
+    integrates: span(ends),
     lifelong: windows.some((w) => w.lifelong),
   };
 }
@@ -97,6 +97,7 @@ function laneOf(id: string, atlas: Atlas, compiled: Compiled): LaneData {
     ridge,
     bands: compiled.windows.map(bandOf).sort(inOrder),
     figures: figuresOf(compiled.windows),
+    counts: atlas.counts.get(id) ?? [],
     appearsBy: half.first,
     integratesBy: half.last === -Infinity ? Infinity : half.last,
   };
@@ -115,12 +116,10 @@ function windowsAt(station: Station, atlas: Atlas, sheet: Sheet): Stretch[] {
   }
   const windows = reflexesAt(station, atlas).flatMap((id) => sheet.get(id)?.windows ?? []);
   if (station.event === 'integrates')
-    return windows
-      .filter((w) => Number.isFinite(w.integratesTo))
-      .map((w) => ({ from: w.integratesFrom, to: w.integratesTo }));
+    return windows.filter((w) => Number.isFinite(w.integratesTo)).map(goesSaid);
   const dated = windows.filter((w) => w.appears !== null);
   const used = dated.length > 0 ? dated : windows.filter((w) => w.byTerm);
-  return used.map((w) => ({ from: w.appearsFrom, to: w.appearsTo }));
+  return used.map(appearsSaid);
 }
 
 const milestoneStretch = (m: MilestoneWindow): Stretch => ({

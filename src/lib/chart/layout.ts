@@ -6,6 +6,7 @@ import type { AxisDay } from '../age/axis.ts';
 import { TERM } from '../age/axis.ts';
 import { placeAge, type PlacedAge } from './ageline.ts';
 import { bandPath, holdersAt, phaseIn } from './bands.ts';
+import { countPoints, isNear } from './counted.ts';
 import { coursesByLane, type LaneCourses } from './courses.ts';
 import { fitting, type Measure } from './labels.ts';
 import { orderOf, placeLanes, type PlacedLanes } from './lanes.ts';
@@ -157,8 +158,8 @@ export const sourcesIn = ({ lanes }: ChartData): string[] => [
   ...new Set(lanes.flatMap((lane) => lane.bands.map((band) => band.short))),
 ];
 
-/** What the sources say of a lane at an age. */
-export function readLane(lane: LaneData, age: AxisDay): LaneReading {
+/** What the sources say of a lane at an age and, where it is opened, what was counted in infants. */
+export function readLane(lane: LaneData, age: AxisDay, opened = false): LaneReading {
   const said = lane.bands.map((band) => ({
     short: band.short,
     phase: phaseIn(band, age),
@@ -171,6 +172,9 @@ export function readLane(lane: LaneData, age: AxisDay): LaneReading {
     age,
     expected: said.some((source) => source.phase) ? heightAt(lane.ridge, age) : null,
     said,
+    counted: opened
+      ? countPoints(lane.counts ?? []).map((point) => ({ ...point, near: isNear(point, age) }))
+      : [],
   };
 }
 

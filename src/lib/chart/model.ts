@@ -1,6 +1,6 @@
 /** What the chart is given: plain values on the axis, already read from the atlas and the record. */
 import type { AxisDay } from '../age/axis.ts';
-import type { SourcedClaim } from '../atlas/atlas.ts';
+import type { SourcedClaim, SourcedCount } from '../atlas/atlas.ts';
 import type { Group, Side, Station } from '../atlas/types.ts';
 import type { Response } from '../case/finding.ts';
 import type { Order } from '../judge/sequence.ts';
@@ -54,6 +54,8 @@ export interface LaneData {
   /** The first day the mean expectation reaches one half, and the last; infinite when lifelong. */
   appearsBy: number;
   integratesBy: number;
+  /** Counts of real infants, drawn where the lane is opened. */
+  counts?: readonly SourcedCount[];
 }
 
 /** A finding at the age it was seen. */

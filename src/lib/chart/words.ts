@@ -5,6 +5,7 @@ import type { Group, Side, Station } from '../atlas/types.ts';
 import type { Response } from '../case/finding.ts';
 import type { Phase } from '../judge/phases.ts';
 import type { Order } from '../judge/sequence.ts';
+import type { CountPoint } from './counted.ts';
 import type { LaneFigures } from './model.ts';
 import type { TickAge } from './ticks.ts';
 
@@ -26,6 +27,8 @@ export interface LaneReading {
   /** Mean expectation of the sources that speak, 0 to 1; null when none does. */
   expected: number | null;
   said: readonly SourceReading[];
+  /** The counts that are drawn on the lane, the youngest age first; none where it is not opened. */
+  counted: readonly (CountPoint & { near: boolean })[];
 }
 
 /** Every text on the chart. Each is short; where several wordings are given the first that fits is used. */
@@ -52,6 +55,8 @@ export interface ChartWords {
   laneFigures(id: string, figures: LaneFigures, sources: number): string;
   /** A lane in one sentence, with what the sources lead one to expect at the age. */
   lane(reading: LaneReading): string;
+  /** A count of infants, for the point that draws it. */
+  count(point: CountPoint): string;
   /** The lane pointed at: what is said of it at the age, and by whom. */
   readout(reading: LaneReading): { title: string; lines: readonly string[] };
   sequence(id: string): string;

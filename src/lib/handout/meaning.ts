@@ -40,16 +40,18 @@ const CANNOT_TELL = {
 } as const;
 
 /** What the verdict alone means. */
-function ofVerdict({ found: { finding, judged }, wasThere }: Told): Meant {
+function ofVerdict({ found: { finding, judged, caps }, wasThere }: Told): Meant {
   if (judged.verdict === 'not-judged') return { meaning: CANNOT_TELL[judged.why.code], firm: true };
   const { firm } = judged;
-  const asks = attentionOf(judged);
+  const asks = attentionOf(judged, caps);
   switch (judged.verdict) {
     case 'persisting':
       return { meaning: asks === 'discuss' ? 'talk-still-there' : 'watch-still-there', firm };
     case 'missing':
       // what was there before is not still to come
       if (wasThere) return { meaning: asks === 'discuss' ? 'talk-gone' : 'watch-gone', firm };
+      // never "we expect to see it" of what healthy infants may lack
+      if (caps.some(({ code }) => code !== 'thin')) return { meaning: 'watch-may-lack', firm };
       return { meaning: asks === 'discuss' ? 'talk-not-seen' : 'watch-not-seen', firm };
     case 'early':
       return { meaning: asks === 'watch' ? 'watch-soon' : 'soon', firm };
@@ -64,7 +66,7 @@ function ofVerdict({ found: { finding, judged }, wasThere }: Told): Meant {
 
 /** Every reason a finding has for what it asks for, and what its verdict means when nothing asks. */
 export function meaningsOf(told: Told): Meant[] {
-  const { attention, judged, raised } = told.found;
+  const { attention, judged, raised, caps } = told.found;
   const flags = raised
     .filter(({ asks }) => asks === attention)
     .flatMap((one) => ofRaised(one) ?? [])
@@ -73,7 +75,7 @@ export function meaningsOf(told: Told): Meant[] {
       // that it is often clearer is known only where every source expects it by now
       firm: meaning !== 'watch-faint' || (judged.verdict === 'fits' && judged.firm),
     }));
-  const own: Attention = attentionOf(judged);
+  const own: Attention = attentionOf(judged, caps);
   // what has come back is not "still" there
   if (judged.verdict === 'persisting' && flags.some(({ meaning }) => meaning === 'talk-returned'))
     return flags;

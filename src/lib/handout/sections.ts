@@ -201,6 +201,7 @@ export const closingSections = (say: Speaker, looked: boolean): FamilySection[] 
       'urgent.feeding',
       'urgent.tone',
       'urgent.fit',
+      'urgent.spasms',
       'urgent.side',
       'urgent.number',
     ),

@@ -40,3 +40,17 @@ export function countsNear(counts: readonly SourcedCount[], age: AxisDay): NearC
     .filter((near) => near.distanceDays <= NEAR_DAYS)
     .sort((a, b) => a.distanceDays - b.distanceDays);
 }
+
+/**
+ * The least share, per cent, that a count gives an answer, where it says one. A count of the other answer
+ * serves where everyone else gave this one.
+ */
+export function shareOf(count: SourcedCount, elicited: boolean): number | undefined {
+  const { percent, qualifier, answer, complementary } = count;
+  if (percent === null || answer === 'other') return undefined;
+  const same = (answer === 'elicited') === elicited;
+  if (!same && !complementary) return undefined;
+  // "over half" is the least share of its own answer, "under half" of the other one
+  if (qualifier === (same ? '<' : '>')) return undefined;
+  return same ? percent : 100 - percent;
+}

@@ -20,7 +20,7 @@ export interface Compiled {
   /** Expectation between the edges, as level + slope x age: for the rising and the falling piece. */
   rise: Float64Array;
   fall: Float64Array;
-  /** Windows that share their source with another (part was read, part recalled): runs of indices. */
+  /** Windows that share their voice with another (rows of one source, or copies of one): runs of indices. */
   shared: readonly (readonly number[])[];
 }
 
@@ -30,7 +30,7 @@ interface Rows {
   phases: Float64Array;
   /** Per window: the mean expectation over the ages at which it speaks, times how likely it speaks. */
   expected: Float64Array;
-  /** Per window: its weight in a sum over sources, so that each source has one voice at most. */
+  /** Per window: its weight in a sum over sources, so that each family of copies has one voice at most. */
   voice: Float64Array;
 }
 
@@ -97,12 +97,11 @@ export function compile(windows: readonly Window[]): Compiled {
     const down = w.integratesTo - w.integratesFrom;
     if (Number.isFinite(down) && down > 0) fall.set([w.integratesTo / down, -1 / down], i * 2);
   });
-  const bySource = new Map<string, number[]>();
-  windows.forEach((w, i) => {
-    const id = w.claim.source.id;
-    bySource.set(id, [...(bySource.get(id) ?? []), i]);
+  const byVoice = new Map<string, number[]>();
+  windows.forEach(({ claim: { family } }, i) => {
+    byVoice.set(family, [...(byVoice.get(family) ?? []), i]);
   });
-  const shared = [...bySource.values()].filter((indices) => indices.length > 1);
+  const shared = [...byVoice.values()].filter((indices) => indices.length > 1);
   return { windows, edges, rise, fall, shared };
 }
 

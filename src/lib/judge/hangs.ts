@@ -5,20 +5,28 @@ import { MAX_GESTATION_DAYS, MIN_GESTATION_DAYS } from '../age/gestation.ts';
 import type { Finding } from '../case/finding.ts';
 import { readAt, type Compiled, type Reading } from './expectation.ts';
 import { SPEAKS_AT_LEAST } from './thresholds.ts';
-import { verdictOf, voicesOf, type Judged, type VerdictWord } from './verdict.ts';
+import { verdictOf, voicesOf, type Judged, type VerdictWord, type Voice } from './verdict.ts';
 
-/** How many of the sources that speak give a verdict as their likeliest. */
+/** How many of the sources that speak give a verdict as their likeliest, and how many voices those are. */
 export interface Agreement {
   agree: number;
   of: number;
+  /** The same with each family of copies counted once. */
+  voices: { agree: number; of: number };
 }
 
 export function agreementOn(finding: Finding, verdict: VerdictWord, reading: Reading): Agreement {
   const speaking = voicesOf(finding.response, reading).filter(
     (voice) => voice.speaks >= SPEAKS_AT_LEAST,
   );
-  const agree = new Set(speaking.filter((v) => v.verdict === verdict).map((v) => v.source));
-  return { agree: agree.size, of: new Set(speaking.map((v) => v.source)).size };
+  const agreeing = speaking.filter((v) => v.verdict === verdict);
+  const count = (voices: readonly Voice[], by: 'source' | 'family'): number =>
+    new Set(voices.map((voice) => voice[by])).size;
+  return {
+    agree: count(agreeing, 'source'),
+    of: count(speaking, 'source'),
+    voices: { agree: count(agreeing, 'family'), of: count(speaking, 'family') },
+  };
 }
 
 /** The gestations at birth, were one known for sure, with which a verdict would be firm or would hold. */

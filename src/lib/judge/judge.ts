@@ -1,6 +1,6 @@
 /** A whole case judged: every finding at its age, under the chosen sources, with the rules on top. */
 import { DEFAULT_LIMITS, type Ages, type CorrectionLimits } from '../age/clocks.ts';
-import type { Atlas } from '../atlas/atlas.ts';
+import type { Atlas, SourcedClaim, SourcedCount } from '../atlas/atlas.ts';
 import type { Reflex, Side } from '../atlas/types.ts';
 import { agesAt, type Case, type Visit } from '../case/case.ts';
 import { isAnswer, isElicited, type Finding } from '../case/finding.ts';
@@ -12,14 +12,21 @@ import {
   type Reading,
   type Totals,
 } from './expectation.ts';
+import { capsOf, type Cap } from './caps.ts';
 import { RULES } from './rules/registry.ts';
 import type { Attention, PastAnswer, Raised, RuleContext } from './rules/rule.ts';
 import { DISCUSS_SHARE } from './thresholds.ts';
 import { verdictOf, type Judged } from './verdict.ts';
 import { windowsOf } from './window.ts';
 
-/** The sources judged by: all of them, or those whose ids are named. */
-export type Chosen = 'all' | ReadonlySet<string>;
+/**
+ * The sources judged by: those that judge by default (`judgedByDefault` of a claim), all of them, or
+ * those whose ids are named.
+ */
+export type Chosen = 'default' | 'all' | ReadonlySet<string>;
+
+const isChosen = ({ source, judgedByDefault }: SourcedClaim, chosen: Chosen): boolean =>
+  chosen === 'all' || (chosen === 'default' ? judgedByDefault : chosen.has(source.id));
 
 /** Every reflex's windows under the chosen sources, ready to read at any age. */
 export type Sheet = ReadonlyMap<string, Compiled>;
@@ -28,10 +35,7 @@ export function sheetOf(atlas: Atlas, chosen: Chosen = 'all'): Sheet {
   const sheet = new Map<string, Compiled>();
   for (const [id, claims] of atlas.claims) {
     const windows = windowsOf(claims);
-    sheet.set(
-      id,
-      compile(chosen === 'all' ? windows : windows.filter((w) => chosen.has(w.claim.source.id))),
-    );
+    sheet.set(id, compile(windows.filter(({ claim }) => isChosen(claim, chosen))));
   }
   return sheet;
 }
@@ -43,6 +47,8 @@ export interface JudgedFinding {
   /** What it asks for: the most of what the verdict and the flags ask. */
   attention: Attention;
   raised: readonly Raised[];
+  /** What holds the verdict by the phase to a watch. */
+  caps: readonly Cap[];
   reading: Reading;
 }
 
@@ -65,14 +71,14 @@ const MORE: Readonly<Record<Attention, number>> = {
   discuss: 3,
 };
 
-/** What a verdict asks for by its phase alone. */
-export function attentionOf(judged: Judged): Attention {
+/** What a verdict asks for by its phase alone, watched at most where something caps it. */
+export function attentionOf(judged: Judged, caps: readonly Cap[]): Attention {
   if (judged.verdict === 'not-judged') return 'not-judged';
   const { share } = judged;
   switch (judged.verdict) {
     case 'persisting':
     case 'missing':
-      return share >= DISCUSS_SHARE - 1e-12 ? 'discuss' : 'watch';
+      return share >= DISCUSS_SHARE - 1e-12 && caps.length === 0 ? 'discuss' : 'watch';
     case 'early':
       return share >= DISCUSS_SHARE - 1e-12 ? 'watch' : 'fits';
     default:
@@ -102,6 +108,8 @@ export function historyOf(visits: readonly Visit[]): History {
 const NO_ANSWERS: readonly PastAnswer[] = [];
 const OTHER = { left: 'right', right: 'left', midline: undefined } as const;
 
+const NO_CAPS: readonly Cap[] = [];
+const NO_COUNTS: readonly SourcedCount[] = [];
 const NOTHING_RAISED: readonly Raised[] = [];
 
 function raise(context: RuleContext): readonly Raised[] {
@@ -153,6 +161,7 @@ export function judgeVisit(
   options: JudgeOptions,
   history = historyOf(record.visits),
 ): JudgedVisit {
+  const { atlas } = options;
   const ages = agesAt(record, visit.on, options.limits ?? DEFAULT_LIMITS);
   const reads = readVisit(visit, ages, options);
   const findings: JudgedFinding[] = [];
@@ -168,10 +177,15 @@ export function judgeVisit(
       on: visit.on,
       history: history.get(finding.reflex)?.[finding.side] ?? NO_ANSWERS,
       totals,
+      ageDays: ages.axisDay,
     });
-    let attention = attentionOf(judged);
+    const caps =
+      judged.verdict === 'not-judged'
+        ? NO_CAPS
+        : capsOf(finding, reflex, judged, reading, atlas.counts.get(reflex.id) ?? NO_COUNTS);
+    let attention = attentionOf(judged, caps);
     for (const { asks } of raised) if (MORE[asks] > MORE[attention]) attention = asks;
-    findings.push({ finding, reflex, judged, attention, raised, reading });
+    findings.push({ finding, reflex, judged, attention, raised, caps, reading });
   }
   return { visit, ages, findings };
 }

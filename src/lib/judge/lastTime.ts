@@ -1,6 +1,6 @@
 /** What the last visits left of one reflex: an open question, no answer, or a change seen through. */
 import type { CivilDate } from '../age/civil.ts';
-import { sidesOf } from '../atlas/atlas.ts';
+import { sidesOf } from '../atlas/core.ts';
 import type { Reflex } from '../atlas/types.ts';
 import type { Visit } from '../case/case.ts';
 import { isAnswer, isElicited, type Finding } from '../case/finding.ts';

@@ -2,7 +2,7 @@
 import type { AxisDay } from '../age/axis.ts';
 import { agesOn, dateAtAxisDay, DEFAULT_LIMITS, type Ages, type Birth } from '../age/clocks.ts';
 import type { CivilDate } from '../age/civil.ts';
-import { sidesOf } from '../atlas/atlas.ts';
+import { sidesOf } from '../atlas/core.ts';
 import type { Position, Reflex, Side } from '../atlas/types.ts';
 import type { Case, Visit } from '../case/case.ts';
 import type { InfantState, Response } from '../case/finding.ts';

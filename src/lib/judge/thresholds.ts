@@ -6,6 +6,15 @@
 /** A persisting or missing response with at least this share is to be discussed, below it watched. */
 export const DISCUSS_SHARE = 0.9;
 
+/** A verdict that rests on fewer voices than this is watched at most. */
+export const TWO_VOICES = 2;
+
+/** So many healthy infants must have been counted for a count to hold a verdict to a watch. */
+export const COUNTED_INFANTS = 30;
+
+/** An answer is common where the lower 95 % bound of its share in healthy infants is at least this. */
+export const COMMON_SHARE = 0.1;
+
 /** A marked difference between the sides is to be discussed where the mean expectation is at least this. */
 export const MARKED_EXPECTATION = 0.5;
 

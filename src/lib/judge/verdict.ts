@@ -153,6 +153,8 @@ export function verdictOf(
 /** What one source says of a finding. */
 export interface Voice {
   source: string;
+  /** The family of copies it belongs to: the sources of one family are one voice. */
+  family: string;
   /** The window's index in the reading, to reach its claim. */
   window: number;
   /** Its own likeliest verdict; undefined when it is silent. */
@@ -179,6 +181,7 @@ export function voicesOf(response: Response, reading: Reading): Voice[] {
           probability = p;
         }
       }
-    return { source: window.claim.source.id, window: index, verdict, probability, speaks };
+    const { source, family } = window.claim;
+    return { source: source.id, family, window: index, verdict, probability, speaks };
   });
 }

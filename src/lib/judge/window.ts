@@ -2,9 +2,10 @@
  * A claim read as a window on the axis: when the response appears, when it integrates, and over
  * which span the source speaks at all. Silent is not agreement.
  */
-import { TERM, type AxisDay } from '../age/axis.ts';
+import { TERM, toAxisDay, type AxisDay } from '../age/axis.ts';
 import type { SourcedClaim } from '../atlas/atlas.ts';
 import { isByTerm, printedDay, printedSpan, type Span } from '../atlas/printed.ts';
+import type { Printed } from '../atlas/types.ts';
 
 const NEVER = Infinity as AxisDay;
 const ALWAYS = -Infinity as AxisDay;
@@ -14,10 +15,20 @@ export interface Stated {
   claim: SourcedClaim;
   /** When it appears; null when that is not stated or only "by term". */
   appears: Span | null;
+  /**
+   * The last day the words on its appearance speak of, where not every infant has it by then: half have
+   * it, a reading of ours of "the majority". Null where the appearance is complete or not dated.
+   */
+  notYetAllAt: AxisDay | null;
   /** There by term: silent before day 280, established from it. */
   byTerm: boolean;
   /** When it integrates; `to` is null for "later than `from`"; null when no end is stated. */
   integrates: { from: AxisDay; to: AxisDay | null } | null;
+  /**
+   * The first day its words have it go. Later than `integrates.from` where only the latest age is
+   * printed: such words allow an earlier end and claim none. Null without a dated end.
+   */
+  goesFrom: AxisDay | null;
   /** Stays for life. */
   lifelong: boolean;
 }
@@ -35,52 +46,65 @@ export interface Window extends Stated {
   speaksTo: AxisDay;
 }
 
+/** Over which days an appearance spreads: where `high` has half of the infants, as far again to all. */
+function appearanceOf(printed: Printed): Span | null {
+  const span = printedSpan(printed);
+  if (!span || !printed.notYetAll) return span ?? null;
+  return { from: span.from, to: toAxisDay(2 * span.to - span.from) };
+}
+
 /** What a claim states, before any other claim is looked at. */
 export function statedBy(claim: SourcedClaim): Stated {
   const { appears, integrates, appearsStatus, integratesStatus } = claim;
   const byTerm = appearsStatus === 'implied' || (appears !== undefined && isByTerm(appears));
-  const end = integrates && {
-    from: printedSpan(integrates)?.from ?? printedDay(integrates.low, integrates.unit),
-    to: printedSpan(integrates)?.to ?? null,
-  };
+  const start = appears && !byTerm ? appearanceOf(appears) : null;
+  const printed = integrates && printedSpan(integrates);
+  const from = integrates && (printed?.from ?? printedDay(integrates.low, integrates.unit));
+  // a latest age alone: it may go from the day its own row has it there, or from term where none is given
+  const opens = from && integrates?.atLatest ? Math.min(start?.to ?? TERM, from) : from;
   return {
     claim,
-    appears: appears && !byTerm ? (printedSpan(appears) ?? null) : null,
+    appears: start,
+    notYetAllAt: (appears?.notYetAll && printedSpan(appears)?.to) || null,
     byTerm,
-    integrates: end ?? null,
+    integrates: opens === undefined ? null : { from: toAxisDay(opens), to: printed?.to ?? null },
+    goesFrom: printed?.from ?? null,
     lifelong: integratesStatus === 'persists',
   };
 }
 
 /** The last day by which every claim that dates the appearance has it there; term when none does. */
 function latestAppearance(all: readonly Stated[]): AxisDay {
-  const closes = all.flatMap((s) => (s.byTerm ? [TERM] : s.appears ? [s.appears.to] : []));
+  const closes = all.flatMap((s) =>
+    s.byTerm ? [TERM] : s.appears ? [s.notYetAllAt ?? s.appears.to] : [],
+  );
   return closes.length > 0 ? (Math.max(...closes) as AxisDay) : TERM;
 }
 
 /** The first day on which any claim has it go; never when none dates an end. */
 function earliestIntegration(all: readonly Stated[]): AxisDay {
-  const opens = all.flatMap((s) =>
-    s.integrates && s.integrates.to !== null ? [s.integrates.from] : [],
-  );
-  return Math.min(NEVER, ...opens) as AxisDay;
+  return Math.min(NEVER, ...all.map((s) => s.goesFrom ?? NEVER)) as AxisDay;
 }
 
 function read(stated: Stated, appearedBy: AxisDay, goesFrom: AxisDay): Window {
-  const { appears, byTerm, integrates, lifelong } = stated;
+  const { appears, byTerm, integrates, lifelong, notYetAllAt } = stated;
   const start =
     appears ?? (byTerm ? { from: TERM, to: TERM } : { from: appearedBy, to: appearedBy });
   const speaksFrom = appears ? ALWAYS : start.from;
   const dated = integrates?.to != null;
+  // the last day that the words speak of is within them
+  const lastSaid = notYetAllAt === null ? null : toAxisDay(notYetAllAt + 1);
   const silentFrom = integrates ? integrates.from : goesFrom; // "later than X": X in place of the earliest end
   return {
     ...stated,
     speaksFrom,
     appearsFrom: start.from,
     appearsTo: start.to,
-    integratesFrom: dated ? integrates.from : NEVER,
+    integratesFrom: dated
+      ? (Math.max(integrates.from, appears ? ALWAYS : start.to) as AxisDay)
+      : NEVER,
     integratesTo: dated ? (integrates.to ?? NEVER) : NEVER,
-    speaksTo: dated || lifelong ? NEVER : (Math.max(silentFrom, start.to) as AxisDay),
+    speaksTo: dated || lifelong ? NEVER : (lastSaid ?? (Math.max(silentFrom, start.to) as AxisDay)),
   };
 }
 
@@ -95,3 +119,15 @@ export function windowsOf(claims: readonly SourcedClaim[]): readonly Window[] {
   const goesFrom = earliestIntegration(all);
   return all.map((stated) => read(stated, appearedBy, goesFrom));
 }
+
+/** The days its words say of an appearance: the last of them, where some infants lack it still, is the end. */
+export const appearsSaid = (window: Window): Span => ({
+  from: window.appearsFrom,
+  to: window.notYetAllAt ?? window.appearsTo,
+});
+
+/** The days its words say of an end: an earlier one, which "by" leaves open, is not said. */
+export const goesSaid = (window: Window): Span => ({
+  from: window.goesFrom ?? window.integratesFrom,
+  to: window.integratesTo,
+});

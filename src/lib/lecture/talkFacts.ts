@@ -1,8 +1,9 @@
 /** The figures that captions and notes of ready-made talks name, computed from the atlas. */
 import type { AxisDay } from '../age/axis.ts';
 import type { Atlas } from '../atlas/atlas.ts';
+import { STANDING } from '../atlas/standing.ts';
 import { supportFor, tally } from '../judge/support.ts';
-import { windowsOf } from '../judge/window.ts';
+import { appearsSaid, goesSaid, windowsOf } from '../judge/window.ts';
 import { en } from '../words/en.ts';
 import type { TalkFacts } from '../words/en/talkTexts/facts.ts';
 
@@ -21,13 +22,13 @@ export function factsOf(atlas: Atlas): TalkFacts {
       span(
         windows(id)
           .filter((w) => w.appears !== null || w.byTerm)
-          .map((w) => ({ from: w.appearsFrom, to: w.appearsTo })),
+          .map(appearsSaid),
       ),
     goes: (id) =>
       span(
         windows(id)
           .filter((w) => Number.isFinite(w.integratesTo))
-          .map((w) => ({ from: w.integratesFrom, to: w.integratesTo })),
+          .map(goesSaid),
       ),
     sources: (id) => new Set(windows(id).map((w) => w.claim.source.id)).size,
     prints: (source, id) => {
@@ -40,6 +41,6 @@ export function factsOf(atlas: Atlas): TalkFacts {
       const [before, after] = [stations[step - 1], stations[step]];
       return tally(before && after ? supportFor(before, after, atlas) : []);
     },
-    standing: (order) => atlas.sequences.find((s) => s.id === order)?.standing ?? '',
+    standing: (order) => STANDING[order] ?? '',
   };
 }

@@ -1,5 +1,5 @@
 /** The one desk, view, settings and judgement of the page. */
-import { ATLAS_PARTS } from '../atlas/atlas.ts';
+import { CORE_PARTS } from '../atlas/core.ts';
 import { caseText } from '../case/file.ts';
 import { openStore } from '../store/store.ts';
 import { DEMO_ID, demoCase } from './demo.ts';
@@ -37,7 +37,7 @@ import { View } from './view.svelte.ts';
 export const keeping = new Keeping();
 
 /** Sources and reflexes of the reader's own, and the atlas with them in it. */
-export const library = new Library(ATLAS_PARTS, keeping);
+export const library = new Library(CORE_PARTS, keeping);
 export const atlas = library.atlas;
 
 /** The browser's small storage; undefined where it is denied. */

@@ -2,7 +2,7 @@
  * The atlas with what is one's own in it: sources and reflexes that were typed or opened, kept in the
  * store and read anew whenever they change. Everything that asks the atlas asks this one.
  */
-import { buildAtlas, type Atlas } from '../atlas/atlas.ts';
+import { buildAtlas, type Atlas } from '../atlas/core.ts';
 import type { AtlasParts } from '../atlas/types.ts';
 import type { OwnEntry } from '../atlas/own.ts';
 import { OWN_PREFIX } from '../atlas/ownId.ts';
@@ -27,13 +27,17 @@ interface Reader {
 }
 
 async function loadReader(): Promise<Reader> {
-  const [{ withOwn }, { PROSE }, { ownRow, readOwnRow }] = await Promise.all([
+  const [{ withOwn }, { faultless }, { PROSE }, { ownRow, readOwnRow }] = await Promise.all([
     import('../atlas/own.ts'),
+    import('../atlas/check.ts'),
     import('../atlas/prose.ts'),
     import('../store/own.ts'),
   ]);
   return {
-    read: (parts, entries) => withOwn({ parts, prose: PROSE }, entries),
+    read(parts, entries) {
+      const read = withOwn({ parts, prose: PROSE }, entries);
+      return { ...read, parts: faultless(read.parts) };
+    },
     fromRow: readOwnRow,
     toRow: ownRow,
   };
@@ -43,7 +47,9 @@ export class Library extends OwnKept<OwnEntry, OwnDid> {
   #reader = $state.raw<Reader | undefined>(undefined);
   /** A table that was opened from a file and waits to be looked through. */
   opened = $state.raw<{ name: string; rows: readonly Row[] } | undefined>(undefined);
-  readonly #builtIn: AtlasParts;
+  readonly #core: AtlasParts;
+  #further = $state.raw<((parts: AtlasParts) => AtlasParts) | undefined>(undefined);
+  readonly #builtIn = $derived.by(() => this.#further?.(this.#core) ?? this.#core);
 
   readonly #on = $derived.by(() => this.#merged(this.entries.filter((entry) => entry.on)));
   readonly #all = $derived.by(() => this.#merged(this.entries));
@@ -57,7 +63,8 @@ export class Library extends OwnKept<OwnEntry, OwnDid> {
   /** The same with what is switched off: a record may hold findings on it. */
   readonly known: Atlas;
 
-  constructor(builtIn: AtlasParts, keeping = new Keeping()) {
+  /** @param core what is judged by; what stands beside it is fetched when it is first shown */
+  constructor(core: AtlasParts, keeping = new Keeping()) {
     super(
       {
         table: 'own',
@@ -68,9 +75,19 @@ export class Library extends OwnKept<OwnEntry, OwnDid> {
       () => `${OWN_PREFIX}${newId()}`,
       keeping,
     );
-    this.#builtIn = builtIn;
+    this.#core = core;
     this.atlas = live(() => this.#atlas);
     this.known = live(() => this.#whole);
+  }
+
+  /**
+   * Fetches sources and counts that nothing is judged by. What is judged stays as it is, so a page need
+   * not wait for them.
+   */
+  async fetchWhole(): Promise<void> {
+    if (this.#further) return;
+    const { withFurther } = await import('../atlas/further.ts');
+    this.#further = withFurther;
   }
 
   get parts(): AtlasParts {

@@ -5,7 +5,7 @@ import type { Reflex } from '../atlas/types.ts';
 import type { Stretch as Range } from '../chart/model.ts';
 import type { Sheet } from '../judge/judge.ts';
 import { quarrelOver, type Quarrel } from '../judge/quarrel.ts';
-import type { Window } from '../judge/window.ts';
+import { appearsSaid, goesSaid, type Window } from '../judge/window.ts';
 import { once } from './sets.ts';
 
 export interface Outermost {
@@ -30,15 +30,13 @@ export interface RankedQuarrel {
   lastCome: Outermost | undefined;
 }
 
-const going = ({ claim, integratesFrom, integratesTo }: Window): Outermost => ({
-  short: claim.source.short,
-  from: integratesFrom,
-  to: integratesTo,
+const going = (window: Window): Outermost => ({
+  short: window.claim.source.short,
+  ...goesSaid(window),
 });
-const coming = ({ claim, appearsFrom, appearsTo }: Window): Outermost => ({
-  short: claim.source.short,
-  from: appearsFrom,
-  to: appearsTo,
+const coming = (window: Window): Outermost => ({
+  short: window.claim.source.short,
+  ...appearsSaid(window),
 });
 
 /** The reflexes within a part of the axis, those most quarrelled over first. */

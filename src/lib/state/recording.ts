@@ -1,7 +1,7 @@
 /** Recording at the infant's side: the lines in order, where one stands, and what a touch changes. */
 import type { CivilDate } from '../age/civil.ts';
 import { daysBetween } from '../age/civil.ts';
-import { sidesOf } from '../atlas/atlas.ts';
+import { sidesOf } from '../atlas/core.ts';
 import type { Reflex, Side } from '../atlas/types.ts';
 import type { Case, VisitSheet } from '../case/case.ts';
 import { STATES, type InfantState, type Response } from '../case/finding.ts';

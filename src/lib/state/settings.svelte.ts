@@ -4,7 +4,7 @@ import { DEFAULT_LIMITS, type CorrectionLimits } from '../age/clocks.ts';
 import { MAX_GESTATION_DAYS, MIN_GESTATION_DAYS } from '../age/gestation.ts';
 import type { Clinic } from '../case/family.ts';
 import { MAX_LABEL } from '../case/shape.ts';
-import { ALL_SOURCES, TIERS, type SourceChoice } from './choice.ts';
+import { DEFAULT_SOURCES, TIERS, type SourceChoice } from './choice.ts';
 import { SETTINGS } from './names.ts';
 import { partsStepped } from './shelved.ts';
 import { Small, type Shelf } from './small.svelte.ts';
@@ -36,11 +36,12 @@ const shape = v.object({
   text: v.fallback(v.picklist(TEXTS), '100'),
   sources: v.fallback(
     v.variant('by', [
+      v.object({ by: v.literal('default') }),
       v.object({ by: v.literal('all') }),
       v.object({ by: v.literal('kinds'), kinds: v.array(v.picklist(TIERS)) }),
       v.object({ by: v.literal('one'), source: v.string() }),
     ]),
-    { by: 'all' },
+    { by: 'default' },
   ),
   limits: v.fallback(
     v.object({
@@ -65,7 +66,7 @@ type Held = v.InferOutput<typeof shape>;
 const BLANK = v.parse(shape, {
   theme: 'system',
   text: '100',
-  sources: ALL_SOURCES,
+  sources: DEFAULT_SOURCES,
   limits: DEFAULT_LIMITS,
   hand: 'right',
   verdicts: false,
@@ -86,7 +87,7 @@ export class Settings {
         if (!read.success) return undefined;
         const { sources } = read.output;
         const isKnown = sources.by !== 'one' || knownSources.has(sources.source);
-        return isKnown ? read.output : { ...read.output, sources: { by: 'all' } };
+        return isKnown ? read.output : { ...read.output, sources: { by: 'default' } };
       },
       stepped: (now, from, to) => partsStepped({ ...now }, { ...from }, { ...to }) as Held,
     });
@@ -123,10 +124,10 @@ export class Settings {
     return this.kept.now.clinic;
   }
 
-  /** Whether every source is judged by and the limits are the customary ones. */
+  /** Whether the sources of the default are judged by and the limits are the customary ones. */
   get byCustom(): boolean {
     return (
-      this.sources.by === 'all' &&
+      this.sources.by === 'default' &&
       this.limits.pretermBelowDays === DEFAULT_LIMITS.pretermBelowDays &&
       this.limits.untilMonths === DEFAULT_LIMITS.untilMonths
     );
@@ -150,9 +151,9 @@ export class Settings {
     this.#change({ limits });
   }
 
-  /** Every source and the customary limits, in one step. */
+  /** The sources of the default and the customary limits, in one step. */
   setByCustom(): void {
-    this.#change({ sources: { by: 'all' }, limits: DEFAULT_LIMITS }, 'by-custom');
+    this.#change({ sources: { by: 'default' }, limits: DEFAULT_LIMITS }, 'by-custom');
   }
 
   setHand(hand: Hand): void {

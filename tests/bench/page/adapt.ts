@@ -93,6 +93,7 @@ export function wordsOf(work: Workload): ChartWords {
     laneFigures: (id, _, sources) => `${name(id)}: ${sources} sources`,
     lane: ({ id, age, said }) =>
       `${name(id)}: at ${spoken(age)} ${said.filter((source) => source.phase === 'established').length} established`,
+    count: () => '',
     readout: ({ id }) => ({ title: name(id), lines: [] }),
     sequence: (id) => id,
     order: (order) => order,

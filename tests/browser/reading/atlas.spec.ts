@@ -23,8 +23,9 @@ test('a reflex has its figure, its steps, its handling, its sources and its coun
 
 test('side by side says what differs, and takes up to four', async ({ page }) => {
   await open(page, '#/compare/moro/acoustic-startle');
-  await expect(page.getByText(/hands open instead of closed.*instead of a sound/)).toBeVisible();
-  await expect(page.getByRole('row', { name: /^hands, then/ })).toContainText('over by then');
+  // as it is taught, the startle spreads the arms like the Moro: the stimulus tells them apart
+  await expect(page.getByText(/Same arms, hands.*a little instead of a sound/)).toBeVisible();
+  await expect(page.getByRole('row', { name: /^Elicited by/ })).toContainText('a sound');
   for (const name of ['Tonic labyrinthine reflex', 'Landau reaction'])
     await page.getByLabel('Add another').selectOption({ label: name });
   await expect(page.getByRole('button', { name: /^Take out/ })).toHaveCount(4);

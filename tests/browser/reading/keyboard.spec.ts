@@ -27,9 +27,9 @@ test('a visit is entered and its verdict read with the keyboard alone', async ({
   await expect(page.getByRole('option', { name: 'Traction' })).toBeVisible();
   await page.keyboard.press('ArrowDown');
   await page.keyboard.press('Enter');
-  await expect(page.getByRole('radio', { name: 'midline: not tested' })).toBeFocused();
+  await expect(page.getByRole('radio', { name: 'left: not tested' })).toBeFocused();
   for (let presses = 0; presses < 3; presses++) await page.keyboard.press('ArrowDown');
-  await expect(page.getByRole('radio', { name: 'midline: elicited', exact: true })).toBeChecked();
+  await expect(page.getByRole('radio', { name: 'left: elicited', exact: true })).toBeChecked();
   await page.keyboard.press('Enter');
   await expect(page.getByRole('combobox', { name: 'Reflex or reaction' })).toBeFocused();
   await expect(page.getByText('Kept as the visit of 8 June 2026.')).toBeVisible();

@@ -10,6 +10,7 @@ export const prose: ReflexProse = {
   pitfalls: [
     'Pressing fingers rather than palms, which gives a grasp.',
     'Testing after a feed or in sleep.',
+    'Pressing too lightly: it is pressure, not touch, that elicits it.',
     'Head turned to one side at the start.',
   ],
   purpose: 'Early link between hand and mouth, ahead of eye-hand-mouth coordination.',
@@ -30,6 +31,13 @@ export const prose: ReflexProse = {
       basis: 'memory',
     },
   },
+  verified: [
+    {
+      text: 'Elicited by pressure applied to both palms at once.',
+      sources: ['payne-isaacs'],
+      basis: 'read',
+    },
+  ],
   patternNotes: {
     'both-palms':
       'Eyes may close. Fingers may curl round the thumbs, which is the palmar grasp. Head may also turn back to midline.',

@@ -4,13 +4,14 @@ export const prose: ReflexProse = {
   synonyms: ['crossed extensor reflex'],
   sides: 'Stimulate one foot, read the other leg; repeat on the other side.',
   position: 'Supine, the stimulated leg held straight at the knee.',
-  stimulus: 'A sharp touch or firm rub to the sole of the held foot.',
+  stimulus: 'Firm pressure or a firm rub to the sole of the held foot; never a pin.',
   positive:
     'The free leg bends, then pulls inward and straightens as if to push the hand away; toes may spread.',
   pitfalls: [
     'Not fixing the knee of the stimulated leg.',
     'Holding the other leg, which is the one that should move.',
     'Counting flexion alone as a full response.',
+    'Too light a touch, which brings out nothing or a tickle.',
   ],
   purpose:
     'A supporting push from the other leg while one withdraws; later used in one-leg support.',
@@ -31,6 +32,13 @@ export const prose: ReflexProse = {
       basis: 'memory',
     },
   },
+  verified: [
+    {
+      text: 'The leg is held extended and firm pressure is applied to the sole of that foot.',
+      sources: ['gpnotebook-crossed'],
+      basis: 'read',
+    },
+  ],
   patternNotes: {
     'left-foot':
       'Free (right) leg bends, pulls inward, then straightens; one author puts the straightening before the pull inward. The stimulated leg is held straight.',

@@ -3,7 +3,7 @@ import type { ReflexProse } from '../types.ts';
 export const prose: ReflexProse = {
   synonyms: ['tilting reaction, prone'],
   sides: 'Tilt to each side; the raised side is read.',
-  position: 'Prone on a tilt board or in prone suspension.',
+  position: 'Prone on a tilt board, ball or bolster: on a base that can be tilted.',
   stimulus: 'Tilt the support slowly to one side.',
   positive:
     'The trunk curves with the hollow toward the raised side, the raised arm and leg stretch out and spread, and the head comes back to vertical.',
@@ -11,6 +11,7 @@ export const prose: ReflexProse = {
     'Tilting too fast, which brings out protective extension instead.',
     'Tilting too far, so the infant slides.',
     'Supporting the trunk, which hides the response.',
+    'Testing in ventral suspension: without a base to tilt it is righting that is seen, not equilibrium.',
   ],
   purpose: 'Automatic balance that keeps the body over its base in prone.',
   reported: {
@@ -30,6 +31,18 @@ export const prose: ReflexProse = {
       basis: 'memory',
     },
   },
+  verified: [
+    {
+      text: 'Tilting reactions are elicited on a surface that moves.',
+      sources: ['ot-glossary'],
+      basis: 'read',
+    },
+    {
+      text: 'The infant lies prone on a tilt board that is tilted slowly; the trunk curves against the displacement.',
+      sources: ['tilting-howto'],
+      basis: 'read',
+    },
+  ],
   patternNotes: {
     'tilt-left':
       'The right side is the raised side. The left arm and leg may prop as a protective reaction.',

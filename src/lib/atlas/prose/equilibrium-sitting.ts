@@ -30,6 +30,13 @@ export const prose: ReflexProse = {
       basis: 'memory',
     },
   },
+  verified: [
+    {
+      text: 'Tilting reactions are elicited on a surface that moves.',
+      sources: ['ot-glossary'],
+      basis: 'read',
+    },
+  ],
   patternNotes: {
     'tilt-left':
       'The right side is the raised side. The left arm and leg may prop as a protective reaction.',

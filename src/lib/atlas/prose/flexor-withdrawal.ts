@@ -4,11 +4,12 @@ export const prose: ReflexProse = {
   synonyms: ['withdrawal reflex', 'flexor reflex of the leg'],
   sides: 'Each foot separately; compare the speed and completeness.',
   position: 'Supine with legs extended, or seated supported.',
-  stimulus: 'A brief sharp touch to the sole (light pinprick or nail scratch).',
+  stimulus: 'A brief flick or scratch of the sole with a fingernail; never a pin.',
   positive:
     'Toes extend, ankle lifts and the whole leg bends at hip and knee, drawing away from the touch.',
   pitfalls: [
-    'Tickling instead of a sharp touch.',
+    'Tickling instead of a brief, distinct touch.',
+    'Using a pin: it hurts, may break the skin and is not needed.',
     'Testing an infant held with the leg already bent.',
     'Repeating until the infant habituates or learns to pull away.',
   ],
@@ -30,6 +31,18 @@ export const prose: ReflexProse = {
       basis: 'memory',
     },
   },
+  verified: [
+    {
+      text: 'Sensation in a newborn is tested by flicking the palm or sole with a finger; a pin is not used.',
+      sources: ['bates'],
+      basis: 'read',
+    },
+    {
+      text: 'The threshold of withdrawal to calibrated hairs on the foot was about 1 g at 41 weeks and about a quarter of that at 29 weeks. Up to 35 weeks repetition lowered it; later the response habituated.',
+      sources: ['andrews-1994'],
+      basis: 'read',
+    },
+  ],
   patternNotes: {
     'left-foot': 'Toes extend, ankle bends up, knee and hip bend.',
   },

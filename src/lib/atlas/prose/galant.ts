@@ -6,11 +6,13 @@ export const prose: ReflexProse = {
   position: 'Prone over the hand or on the surface, head in midline, arms free.',
   stimulus:
     'A fingertip stroke down one side of the back, a finger-breadth or two from the spine, from shoulder or ribs to pelvis.',
-  positive: 'The trunk curves toward the stroked side and the hips swing that way.',
+  positive:
+    'The trunk curves with its hollow on the stroked side and the pelvis swings toward that side; the hip there may flex and lift. Read the pelvis as well as the trunk.',
   pitfalls: [
     'Stroking over the spine itself, which tests Perez.',
     'Scratching hard enough to hurt, which adds a general withdrawal.',
     'Comparing sides after the infant has habituated.',
+    'Letting the legs or feet rest on the surface, which holds the pelvis.',
   ],
   purpose:
     'An early lateral trunk pattern; sometimes said to help movement through the birth canal.',
@@ -31,6 +33,18 @@ export const prose: ReflexProse = {
       basis: 'memory',
     },
   },
+  verified: [
+    {
+      text: 'With the infant in ventral suspension and the feet clear of the bed, the hips move toward the side that was stroked.',
+      sources: ['stanford-galant'],
+      basis: 'read',
+    },
+    {
+      text: 'That the hip of that side also flexes is taught (no source read).',
+      sources: [],
+      basis: 'memory',
+    },
+  ],
   patternNotes: {
     'left-side':
       'Hollow on the stroked (left) side; pelvis swings to the left. The left leg may bend and the right straighten.',

@@ -3,7 +3,8 @@ import type { ReflexProse } from '../types.ts';
 export const prose: ReflexProse = {
   synonyms: ['Landau reflex'],
   sides: 'Midline; the second part tests the head bend.',
-  position: 'Held in prone suspension on one hand under the belly.',
+  position:
+    'Held level in ventral suspension: a small infant on one hand under the belly, a larger one on both hands round the lower trunk.',
   stimulus: 'Let the infant hang, then tip the head gently forward.',
   positive:
     'The head lifts, back and legs straighten; when the head is bent down, the legs bend at the hip.',
@@ -30,6 +31,18 @@ export const prose: ReflexProse = {
       basis: 'memory',
     },
   },
+  verified: [
+    {
+      text: 'In the study of 30 healthy infants they lay over the examiner’s hand; all took up neck and spine extension again after the neck had been flexed.',
+      sources: ['cupps-1976'],
+      basis: 'read',
+    },
+    {
+      text: 'Both hands for a larger infant: common practice, no source.',
+      sources: ['common-practice'],
+      basis: 'memory',
+    },
+  ],
   patternNotes: {
     'prone-suspension':
       'By about 6 months. At 3 months the head lifts to the line of the trunk, later above it, then back and legs straighten.',

@@ -5,7 +5,7 @@ export const prose: ReflexProse = {
   sides: 'One midline stimulus, but each arm is read separately for equality.',
   position: 'Supine or semi-reclined on the forearm, head supported in midline, hands open.',
   stimulus:
-    'The head support is dropped a short way (about 2-3 cm, or some 20-30 degrees) and caught.',
+    'The head support is dropped a short way (about 2-3 cm, or some 20-30 degrees) and caught; or by arm release.',
   positive:
     'Arms spread and straighten with the hands open, then come back in an embrace; legs may extend then flex, and a cry is usual.',
   pitfalls: [
@@ -13,6 +13,10 @@ export const prose: ReflexProse = {
     'Head turned, which makes the arms unequal.',
     'A fisted hand or a held object on one side, which mimics asymmetry.',
     'Using noise, which tests startle.',
+    'Arm release with an arm that may be injured, or with the head lifted off the surface.',
+    'Startling an infant who is ill or not yet stable: a preterm infant in intensive care is not startled to see a reflex.',
+    'Taking epileptic spasms for a Moro: arms flung out, for a second or two, in runs, without a trigger, often on waking, and mostly from 3 months on, when the Moro is fading. They need a physician the same day; a short film helps.',
+    'Waiting for it to fade with repetition: the Moro does not, the startle does. An exaggerated Moro, at the least touch or with stiffness, asks for a medical look.',
     'In preterm infants the second (embrace) phase may be missing and is not a fault.',
   ],
   purpose:
@@ -34,6 +38,38 @@ export const prose: ReflexProse = {
       basis: 'read',
     },
   },
+  verified: [
+    {
+      text: 'Spasms can look like a Moro: an outward movement of the arms of one or two seconds, again and again within a short time, not in answer to a stimulus; they begin mostly between 3 and 12 months. They cluster around waking and need same-day assessment.',
+      sources: ['lebonheur-spasms', 'childrens-spasms', 'dftb-spasms'],
+      basis: 'read',
+    },
+    {
+      text: 'In a survey of parents of 100 infants with spasms, 29 were seen within a week by someone who named them; half waited 24.5 days or more, and longer where the parents’ first language was another.',
+      sources: ['assist-2017'],
+      basis: 'read',
+    },
+    {
+      text: 'The Moro response does not lessen with repeated stimulation, as the startle does.',
+      sources: ['wikipedia-moro'],
+      basis: 'read',
+    },
+    {
+      text: 'An exaggerated Moro, by a low threshold or excessive clutching, is often seen in newborns with moderate hypoxic-ischaemic encephalopathy.',
+      sources: ['wikipedia-moro'],
+      basis: 'read',
+    },
+    {
+      text: 'Arm release: with the infant supine and the head staying down, both arms are drawn up gently until the shoulders take less weight, and let go together. Said to elicit little in preterm infants, whose arms resist less.',
+      sources: ['physiopedia-moro'],
+      basis: 'read',
+    },
+    {
+      text: 'A neurological assessment destabilised heart rate, colour and behaviour in 36 preterm and 36 term newborns, more in the preterm. In medically stable infants of 29-32 weeks handling within an assessment disturbed less than nursing care did.',
+      sources: ['sweeney-2013', 'allinson-2017'],
+      basis: 'read',
+    },
+  ],
   patternNotes: {
     'head-drop': 'Out, then in. Legs vary. The in phase may be missing in preterm infants.',
   },

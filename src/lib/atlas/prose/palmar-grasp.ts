@@ -10,6 +10,7 @@ export const prose: ReflexProse = {
     'Touching the back of the hand, which opens it.',
     'Head turned to one side, so that a tonic neck posture loads one hand.',
     'Coming in from the thumb side.',
+    'A fist, with the thumb in it or not, taken for a grasp: open the hand from its back first, and note the fist by itself.',
   ],
   purpose: 'Clinging in evolutionary terms; later gives way to voluntary hold and release.',
   reported: {
@@ -24,11 +25,23 @@ export const prose: ReflexProse = {
       basis: 'read',
     },
     asymmetry: {
-      text: 'A steady difference raises brachial plexus, clavicle or early one-sided motor disorder.',
-      sources: [],
-      basis: 'memory',
+      text: 'A steady difference raises brachial plexus, clavicle or early one-sided motor disorder (recalled from teaching). A steady hand preference before 12 months is a prompt to refer.',
+      sources: ['cp-prompts'],
+      basis: 'mixed',
     },
   },
+  verified: [
+    {
+      text: 'The thumb inside the fist is common at first: 125 of 200 healthy term newborns; gone at 1.5 months on average and in all by 7 months. After that age it asks for a closer look.',
+      sources: ['jaffe-2000'],
+      basis: 'read',
+    },
+    {
+      text: 'Hands kept fisted after 4 months are a prompt to refer, and so is a steady hand preference before 12 months.',
+      sources: ['cp-prompts'],
+      basis: 'read',
+    },
+  ],
   patternNotes: {
     'left-palm': 'Elbow flexion is slight unless traction is added.',
   },

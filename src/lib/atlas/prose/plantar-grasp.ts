@@ -9,6 +9,7 @@ export const prose: ReflexProse = {
   pitfalls: [
     'Stroking the sole instead of pressing, which tests the plantar response.',
     'Pressing the heel or arch.',
+    'A light touch, which is no pressure and may bring out the plantar response instead.',
     'Testing in standing, where body weight confounds the result.',
   ],
   purpose: 'Counterpart of the hand grasp; fades as the foot takes weight in standing and walking.',
@@ -29,5 +30,12 @@ export const prose: ReflexProse = {
       basis: 'memory',
     },
   },
+  verified: [
+    {
+      text: 'Elicited by pressing a thumb against the sole just behind the toes.',
+      sources: ['futagi-2012'],
+      basis: 'memory',
+    },
+  ],
   patternNotes: {},
 };

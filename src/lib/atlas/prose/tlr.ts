@@ -9,6 +9,7 @@ export const prose: ReflexProse = {
     'Prone: flexor tone rises and the limbs draw under. Supine: extensor tone rises, shoulders pull back and legs straighten.',
   pitfalls: [
     'Head turned, which adds the asymmetrical pattern.',
+    'Taking it for the Landau reaction: prone, this reflex flexes, and the Landau extends.',
     'Judging from posture without feeling resistance to movement.',
     'Fear or crying, which stiffens the infant.',
   ],
@@ -31,6 +32,13 @@ export const prose: ReflexProse = {
       basis: 'memory',
     },
   },
+  verified: [
+    {
+      text: 'Prone, neck and limbs flex; supine, they extend.',
+      sources: ['physiopedia-tlr'],
+      basis: 'read',
+    },
+  ],
   patternNotes: {
     prone: 'Flexor tone rises; the infant may not be able to lift the head.',
     supine:

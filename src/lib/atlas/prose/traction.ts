@@ -2,15 +2,17 @@ import type { ReflexProse } from '../types.ts';
 
 export const prose: ReflexProse = {
   synonyms: ['pull-to-sit flexor response', 'arm traction response'],
-  sides: 'Both arms together; compare the pull of each side.',
+  sides:
+    'Drawn up by both arms at once; the pull of each arm is recorded by side. The midline entry is for a response that was not told apart by side.',
   position: 'Supine, head in midline.',
   stimulus: 'Hold the forearms and draw the infant slowly up toward sitting.',
   positive:
-    'Shoulders, elbows, wrists and fingers bend and pull against the examiner; the head follows with lag that shortens with age.',
+    'In each arm shoulder, elbow, wrist and fingers flex and pull against the examiner. Head lag is no part of the answer: note it by itself.',
   pitfalls: [
     'Holding the hands, which adds the palmar grasp.',
     'Pulling fast, or letting the head drop back.',
-    'Judging head lag alone: this test is about the arms.',
+    'Recording head lag as the answer: the arms may pull well while the head lags, and the other way round.',
+    'Recording one answer for two unlike arms.',
   ],
   purpose: 'Early whole-arm flexion linked with grasp; feeds into pull to sit.',
   reported: {
@@ -30,6 +32,18 @@ export const prose: ReflexProse = {
       basis: 'memory',
     },
   },
+  verified: [
+    {
+      text: 'In the arm traction response the examiner feels each arm pull back and sees the elbows flex; in a hypotonic newborn the arms stay extended and no pull is felt.',
+      sources: ['alfonso-traction'],
+      basis: 'read',
+    },
+    {
+      text: 'Arms and head need not go together: at term age preterm infants pulled less with the arms than term newborns, yet another group of low-risk very preterm infants had less head lag than term newborns.',
+      sources: ['palmer-1982', 'cameron-2006'],
+      basis: 'read',
+    },
+  ],
   patternNotes: {
     'pull-up': 'Head lags in the newborn, later comes forward.',
   },

@@ -1,6 +1,6 @@
-import type { Reflex } from '../types.ts';
+import type { ReflexData } from '../types.ts';
 
-export const reflex: Reflex = {
+export const reflex: ReflexData = {
   id: 'acoustic-startle',
   name: 'Acoustic startle reflex',
   short: 'Acoustic startle',
@@ -8,15 +8,14 @@ export const reflex: Reflex = {
   kind: 'primitive-reflex',
   testedPerSide: true,
   midline: false,
-  unequalIsCommon: false,
   position: 'supine',
   stimulus: 'sound',
   upsetting: true,
-  cautions: ['few-repeats', 'stop-if-distress'],
+  cautions: ['few-repeats', 'only-if-stable', 'stop-if-distress'],
   patterns: [
     {
       variant: 'sound',
-      label: 'Sudden sound',
+      label: 'Sudden sound: flexion',
       stimulusSide: 'none',
       head: 'flexed',
       trunk: 'flexed',
@@ -29,6 +28,66 @@ export const reflex: Reflex = {
       footL: 'none',
       footR: 'none',
       face: 'blink',
+    },
+    {
+      variant: 'sound-spread',
+      label: 'Sudden sound: spread and embrace, as widely taught',
+      otherAccount: true,
+      stimulusSide: 'none',
+      head: 'none',
+      trunk: 'none',
+      armL: 'extended',
+      armR: 'extended',
+      legL: 'flexed',
+      legR: 'flexed',
+      handL: 'open',
+      handR: 'open',
+      footL: 'none',
+      footR: 'none',
+      face: 'cry',
+      also: {
+        armL: ['abducted'],
+        armR: ['abducted'],
+      },
+      mainPhase: 1,
+      phases: [
+        {
+          label: 'Out: arms extended and abducted, hands open',
+          head: 'none',
+          trunk: 'none',
+          armL: 'extended',
+          armR: 'extended',
+          legL: 'flexed',
+          legR: 'flexed',
+          handL: 'open',
+          handR: 'open',
+          footL: 'none',
+          footR: 'none',
+          face: 'cry',
+          also: {
+            armL: ['abducted'],
+            armR: ['abducted'],
+          },
+        },
+        {
+          label: 'In: arms flexed and drawn across, hands closed',
+          head: 'none',
+          trunk: 'none',
+          armL: 'flexed',
+          armR: 'flexed',
+          legL: 'flexed',
+          legR: 'flexed',
+          handL: 'closed',
+          handR: 'closed',
+          footL: 'none',
+          footR: 'none',
+          face: 'cry',
+          also: {
+            armL: ['adducted'],
+            armR: ['adducted'],
+          },
+        },
+      ],
     },
   ],
 };

@@ -1,6 +1,6 @@
-import type { Reflex } from '../types.ts';
+import type { ReflexData } from '../types.ts';
 
-export const reflex: Reflex = {
+export const reflex: ReflexData = {
   id: 'amphibian',
   name: 'Amphibian reaction',
   short: 'Amphibian',
@@ -8,11 +8,10 @@ export const reflex: Reflex = {
   kind: 'postural-reaction',
   testedPerSide: true,
   midline: false,
-  unequalIsCommon: false,
   position: 'prone',
   stimulus: 'lift',
   upsetting: false,
-  cautions: ['airway-clear'],
+  cautions: ['airway-clear', 'stop-if-distress'],
   patterns: [
     {
       variant: 'left-hip',

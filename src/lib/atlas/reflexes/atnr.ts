@@ -1,6 +1,6 @@
-import type { Reflex } from '../types.ts';
+import type { ReflexData } from '../types.ts';
 
-export const reflex: Reflex = {
+export const reflex: ReflexData = {
   id: 'atnr',
   name: 'Asymmetrical tonic neck reflex',
   short: 'Asymmetrical tonic neck',
@@ -8,7 +8,6 @@ export const reflex: Reflex = {
   kind: 'primitive-reflex',
   testedPerSide: true,
   midline: false,
-  unequalIsCommon: false,
   position: 'supine',
   stimulus: 'head-turn',
   upsetting: false,

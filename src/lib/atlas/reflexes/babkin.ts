@@ -1,6 +1,6 @@
-import type { Reflex } from '../types.ts';
+import type { ReflexData } from '../types.ts';
 
-export const reflex: Reflex = {
+export const reflex: ReflexData = {
   id: 'babkin',
   name: 'Babkin reflex',
   short: 'Babkin',
@@ -8,11 +8,10 @@ export const reflex: Reflex = {
   kind: 'primitive-reflex',
   testedPerSide: false,
   midline: true,
-  unequalIsCommon: false,
   position: 'supine',
   stimulus: 'pressure',
   upsetting: false,
-  cautions: ['light-touch', 'stop-if-distress'],
+  cautions: ['firm-touch', 'stop-if-distress'],
   patterns: [
     {
       variant: 'both-palms',

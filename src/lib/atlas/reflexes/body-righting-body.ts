@@ -1,6 +1,6 @@
-import type { Reflex } from '../types.ts';
+import type { ReflexData } from '../types.ts';
 
-export const reflex: Reflex = {
+export const reflex: ReflexData = {
   id: 'body-righting-body',
   name: 'Body-on-body righting reaction',
   short: 'Body on body',
@@ -8,11 +8,10 @@ export const reflex: Reflex = {
   kind: 'postural-reaction',
   testedPerSide: true,
   midline: false,
-  unequalIsCommon: false,
   position: 'supine',
   stimulus: 'roll',
   upsetting: false,
-  cautions: ['skip-if-injury'],
+  cautions: ['skip-if-injury', 'stop-if-distress'],
   patterns: [
     {
       variant: 'roll-left',

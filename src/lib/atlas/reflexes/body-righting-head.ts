@@ -1,6 +1,6 @@
-import type { Reflex } from '../types.ts';
+import type { ReflexData } from '../types.ts';
 
-export const reflex: Reflex = {
+export const reflex: ReflexData = {
   id: 'body-righting-head',
   name: 'Body-on-head righting reaction',
   short: 'Body on head',
@@ -8,11 +8,10 @@ export const reflex: Reflex = {
   kind: 'postural-reaction',
   testedPerSide: false,
   midline: true,
-  unequalIsCommon: false,
   position: 'side-lying',
   stimulus: 'surface-contact',
   upsetting: false,
-  cautions: ['airway-clear'],
+  cautions: ['airway-clear', 'stop-if-distress'],
   patterns: [
     {
       variant: 'prone',

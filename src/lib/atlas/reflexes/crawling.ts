@@ -1,6 +1,6 @@
-import type { Reflex } from '../types.ts';
+import type { ReflexData } from '../types.ts';
 
-export const reflex: Reflex = {
+export const reflex: ReflexData = {
   id: 'crawling',
   name: 'Crawling reflex',
   short: 'Crawling',
@@ -8,11 +8,10 @@ export const reflex: Reflex = {
   kind: 'primitive-reflex',
   testedPerSide: true,
   midline: true,
-  unequalIsCommon: false,
   position: 'prone',
   stimulus: 'pressure',
   upsetting: false,
-  cautions: ['airway-clear'],
+  cautions: ['airway-clear', 'stop-if-distress'],
   patterns: [
     {
       variant: 'push-left',

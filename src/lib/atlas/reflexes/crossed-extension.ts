@@ -1,6 +1,6 @@
-import type { Reflex } from '../types.ts';
+import type { ReflexData } from '../types.ts';
 
-export const reflex: Reflex = {
+export const reflex: ReflexData = {
   id: 'crossed-extension',
   name: 'Crossed extension reflex',
   short: 'Crossed extension',
@@ -8,15 +8,14 @@ export const reflex: Reflex = {
   kind: 'primitive-reflex',
   testedPerSide: true,
   midline: false,
-  unequalIsCommon: false,
   position: 'supine',
-  stimulus: 'touch',
+  stimulus: 'pressure',
   upsetting: true,
-  cautions: ['light-touch', 'skip-if-injury'],
+  cautions: ['firm-touch', 'skip-if-injury', 'only-if-stable', 'stop-if-distress'],
   patterns: [
     {
       variant: 'left-foot',
-      label: 'Sharp touch on the left sole, left leg held',
+      label: 'Firm rub of the left sole, left leg held',
       stimulusSide: 'left',
       head: 'none',
       trunk: 'none',

@@ -1,6 +1,6 @@
-import type { Reflex } from '../types.ts';
+import type { ReflexData } from '../types.ts';
 
-export const reflex: Reflex = {
+export const reflex: ReflexData = {
   id: 'dolls-eye',
   name: "Doll's eye reflex",
   short: "Doll's eye",
@@ -8,11 +8,10 @@ export const reflex: Reflex = {
   kind: 'primitive-reflex',
   testedPerSide: true,
   midline: true,
-  unequalIsCommon: false,
   position: 'supine',
   stimulus: 'head-turn',
   upsetting: false,
-  cautions: ['support-head', 'skip-if-injury'],
+  cautions: ['support-head', 'skip-if-injury', 'stop-if-distress'],
   patterns: [
     {
       variant: 'head-left',

@@ -1,6 +1,6 @@
-import type { Reflex } from '../types.ts';
+import type { ReflexData } from '../types.ts';
 
-export const reflex: Reflex = {
+export const reflex: ReflexData = {
   id: 'equilibrium-sitting',
   name: 'Equilibrium (tilting) reaction, sitting',
   short: 'Tilting, sitting',
@@ -8,11 +8,10 @@ export const reflex: Reflex = {
   kind: 'postural-reaction',
   testedPerSide: true,
   midline: true,
-  unequalIsCommon: false,
   position: 'sitting',
   stimulus: 'tilt',
   upsetting: false,
-  cautions: ['guard-fall'],
+  cautions: ['guard-fall', 'stop-if-distress'],
   patterns: [
     {
       variant: 'tilt-left',

@@ -1,6 +1,6 @@
-import type { Reflex } from '../types.ts';
+import type { ReflexData } from '../types.ts';
 
-export const reflex: Reflex = {
+export const reflex: ReflexData = {
   id: 'equilibrium-supine',
   name: 'Equilibrium (tilting) reaction, supine',
   short: 'Tilting, supine',
@@ -8,11 +8,10 @@ export const reflex: Reflex = {
   kind: 'postural-reaction',
   testedPerSide: true,
   midline: true,
-  unequalIsCommon: false,
   position: 'supine',
   stimulus: 'tilt',
   upsetting: false,
-  cautions: ['guard-fall'],
+  cautions: ['guard-fall', 'stop-if-distress'],
   patterns: [
     {
       variant: 'tilt-left',

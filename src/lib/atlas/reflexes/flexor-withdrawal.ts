@@ -1,6 +1,6 @@
-import type { Reflex } from '../types.ts';
+import type { ReflexData } from '../types.ts';
 
-export const reflex: Reflex = {
+export const reflex: ReflexData = {
   id: 'flexor-withdrawal',
   name: 'Flexor withdrawal reflex',
   short: 'Flexor withdrawal',
@@ -8,15 +8,14 @@ export const reflex: Reflex = {
   kind: 'primitive-reflex',
   testedPerSide: true,
   midline: false,
-  unequalIsCommon: false,
   position: 'supine',
   stimulus: 'touch',
   upsetting: true,
-  cautions: ['light-touch', 'few-repeats'],
+  cautions: ['light-touch', 'few-repeats', 'only-if-stable', 'stop-if-distress'],
   patterns: [
     {
       variant: 'left-foot',
-      label: 'Sharp touch on the left sole',
+      label: 'Flick of the left sole',
       stimulusSide: 'left',
       head: 'none',
       trunk: 'none',

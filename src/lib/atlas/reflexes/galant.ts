@@ -1,6 +1,6 @@
-import type { Reflex } from '../types.ts';
+import type { ReflexData } from '../types.ts';
 
-export const reflex: Reflex = {
+export const reflex: ReflexData = {
   id: 'galant',
   name: 'Galant reflex',
   short: 'Galant',
@@ -8,11 +8,10 @@ export const reflex: Reflex = {
   kind: 'primitive-reflex',
   testedPerSide: true,
   midline: false,
-  unequalIsCommon: false,
   position: 'prone',
   stimulus: 'stroke',
   upsetting: false,
-  cautions: ['airway-clear', 'light-touch'],
+  cautions: ['airway-clear', 'light-touch', 'stop-if-distress'],
   patterns: [
     {
       variant: 'left-side',

@@ -1,6 +1,6 @@
-import type { Reflex } from '../types.ts';
+import type { ReflexData } from '../types.ts';
 
-export const reflex: Reflex = {
+export const reflex: ReflexData = {
   id: 'landau',
   name: 'Landau reaction',
   short: 'Landau',
@@ -8,11 +8,10 @@ export const reflex: Reflex = {
   kind: 'postural-reaction',
   testedPerSide: false,
   midline: true,
-  unequalIsCommon: false,
   position: 'prone-suspension',
   stimulus: 'suspension',
   upsetting: false,
-  cautions: ['trunk-support', 'airway-clear', 'skip-if-injury'],
+  cautions: ['trunk-support', 'airway-clear', 'skip-if-injury', 'stop-if-distress'],
   patterns: [
     {
       variant: 'prone-suspension',

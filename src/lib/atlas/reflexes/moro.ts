@@ -1,6 +1,6 @@
-import type { Reflex } from '../types.ts';
+import type { ReflexData } from '../types.ts';
 
-export const reflex: Reflex = {
+export const reflex: ReflexData = {
   id: 'moro',
   name: 'Moro reflex',
   short: 'Moro',
@@ -8,11 +8,17 @@ export const reflex: Reflex = {
   kind: 'primitive-reflex',
   testedPerSide: true,
   midline: false,
-  unequalIsCommon: false,
   position: 'supine',
   stimulus: 'head-drop',
   upsetting: true,
-  cautions: ['support-head', 'no-drop', 'skip-if-injury', 'few-repeats'],
+  cautions: [
+    'support-head',
+    'no-drop',
+    'skip-if-injury',
+    'few-repeats',
+    'only-if-stable',
+    'stop-if-distress',
+  ],
   patterns: [
     {
       variant: 'head-drop',

@@ -1,6 +1,6 @@
-import type { Reflex } from '../types.ts';
+import type { ReflexData } from '../types.ts';
 
-export const reflex: Reflex = {
+export const reflex: ReflexData = {
   id: 'palmar-grasp',
   name: 'Palmar grasp reflex',
   short: 'Palmar grasp',
@@ -8,11 +8,10 @@ export const reflex: Reflex = {
   kind: 'primitive-reflex',
   testedPerSide: true,
   midline: false,
-  unequalIsCommon: false,
   position: 'supine',
   stimulus: 'pressure',
   upsetting: false,
-  cautions: ['no-pull', 'few-repeats'],
+  cautions: ['no-pull', 'few-repeats', 'stop-if-distress'],
   patterns: [
     {
       variant: 'left-palm',

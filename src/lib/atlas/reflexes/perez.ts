@@ -1,6 +1,6 @@
-import type { Reflex } from '../types.ts';
+import type { ReflexData } from '../types.ts';
 
-export const reflex: Reflex = {
+export const reflex: ReflexData = {
   id: 'perez',
   name: 'Perez reflex',
   short: 'Perez',
@@ -8,11 +8,10 @@ export const reflex: Reflex = {
   kind: 'primitive-reflex',
   testedPerSide: false,
   midline: true,
-  unequalIsCommon: false,
   position: 'prone-suspension',
   stimulus: 'stroke',
   upsetting: true,
-  cautions: ['airway-clear', 'light-touch', 'few-repeats', 'stop-if-distress'],
+  cautions: ['airway-clear', 'light-touch', 'few-repeats', 'only-if-stable', 'stop-if-distress'],
   patterns: [
     {
       variant: 'stroke-up',

@@ -1,6 +1,6 @@
-import type { Reflex } from '../types.ts';
+import type { ReflexData } from '../types.ts';
 
-export const reflex: Reflex = {
+export const reflex: ReflexData = {
   id: 'placing-arm',
   name: 'Placing reaction, arms',
   short: 'Placing, arms',
@@ -8,11 +8,10 @@ export const reflex: Reflex = {
   kind: 'primitive-reflex',
   testedPerSide: true,
   midline: false,
-  unequalIsCommon: false,
   position: 'prone-suspension',
   stimulus: 'edge-contact',
   upsetting: false,
-  cautions: ['trunk-support', 'light-touch'],
+  cautions: ['trunk-support', 'light-touch', 'stop-if-distress'],
   patterns: [
     {
       variant: 'left-hand',

@@ -1,6 +1,6 @@
-import type { Reflex } from '../types.ts';
+import type { ReflexData } from '../types.ts';
 
-export const reflex: Reflex = {
+export const reflex: ReflexData = {
   id: 'placing-leg',
   name: 'Placing reaction, legs',
   short: 'Placing, legs',
@@ -8,11 +8,10 @@ export const reflex: Reflex = {
   kind: 'primitive-reflex',
   testedPerSide: true,
   midline: false,
-  unequalIsCommon: false,
   position: 'upright-held',
   stimulus: 'edge-contact',
   upsetting: false,
-  cautions: ['trunk-support', 'light-touch'],
+  cautions: ['trunk-support', 'light-touch', 'stop-if-distress'],
   patterns: [
     {
       variant: 'left-foot',

@@ -1,6 +1,6 @@
-import type { Reflex } from '../types.ts';
+import type { ReflexData } from '../types.ts';
 
-export const reflex: Reflex = {
+export const reflex: ReflexData = {
   id: 'plantar-grasp',
   name: 'Plantar grasp reflex',
   short: 'Plantar grasp',
@@ -8,11 +8,10 @@ export const reflex: Reflex = {
   kind: 'primitive-reflex',
   testedPerSide: true,
   midline: false,
-  unequalIsCommon: false,
   position: 'supine',
   stimulus: 'pressure',
   upsetting: false,
-  cautions: ['light-touch'],
+  cautions: ['firm-touch', 'stop-if-distress'],
   patterns: [
     {
       variant: 'left-foot',

@@ -1,6 +1,6 @@
-import type { Reflex } from '../types.ts';
+import type { ReflexData } from '../types.ts';
 
-export const reflex: Reflex = {
+export const reflex: ReflexData = {
   id: 'plantar-response',
   name: 'Extensor plantar response',
   short: 'Extensor plantar',
@@ -8,11 +8,10 @@ export const reflex: Reflex = {
   kind: 'primitive-reflex',
   testedPerSide: true,
   midline: false,
-  unequalIsCommon: true,
   position: 'supine',
   stimulus: 'stroke',
   upsetting: true,
-  cautions: ['light-touch', 'few-repeats'],
+  cautions: ['light-touch', 'few-repeats', 'only-if-stable', 'stop-if-distress'],
   patterns: [
     {
       variant: 'left-sole',

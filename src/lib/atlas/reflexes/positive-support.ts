@@ -1,6 +1,6 @@
-import type { Reflex } from '../types.ts';
+import type { ReflexData } from '../types.ts';
 
-export const reflex: Reflex = {
+export const reflex: ReflexData = {
   id: 'positive-support',
   name: 'Positive support reaction',
   short: 'Positive support',
@@ -8,11 +8,10 @@ export const reflex: Reflex = {
   kind: 'primitive-reflex',
   testedPerSide: true,
   midline: true,
-  unequalIsCommon: false,
   position: 'upright-held',
   stimulus: 'sole-contact',
   upsetting: false,
-  cautions: ['trunk-support', 'few-repeats', 'skip-if-injury'],
+  cautions: ['trunk-support', 'few-repeats', 'skip-if-injury', 'stop-if-distress'],
   patterns: [
     {
       variant: 'both-feet',

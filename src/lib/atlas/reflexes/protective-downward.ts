@@ -1,6 +1,6 @@
-import type { Reflex } from '../types.ts';
+import type { ReflexData } from '../types.ts';
 
-export const reflex: Reflex = {
+export const reflex: ReflexData = {
   id: 'protective-downward',
   name: 'Protective extension, downward (legs)',
   short: 'Protective, downward',
@@ -8,11 +8,10 @@ export const reflex: Reflex = {
   kind: 'postural-reaction',
   testedPerSide: true,
   midline: false,
-  unequalIsCommon: false,
   position: 'upright-held',
   stimulus: 'lowering',
   upsetting: true,
-  cautions: ['trunk-support', 'no-drop', 'skip-if-injury'],
+  cautions: ['trunk-support', 'no-drop', 'skip-if-injury', 'stop-if-distress'],
   patterns: [
     {
       variant: 'lowered',

@@ -1,6 +1,6 @@
-import type { Reflex } from '../types.ts';
+import type { ReflexData } from '../types.ts';
 
-export const reflex: Reflex = {
+export const reflex: ReflexData = {
   id: 'protective-forward',
   name: 'Protective extension, forward',
   short: 'Protective, forward',
@@ -8,15 +8,29 @@ export const reflex: Reflex = {
   kind: 'postural-reaction',
   testedPerSide: true,
   midline: false,
-  unequalIsCommon: false,
   position: 'prone-suspension',
   stimulus: 'lowering',
   upsetting: true,
-  cautions: ['trunk-support', 'no-drop', 'skip-if-injury'],
+  cautions: ['trunk-support', 'no-drop', 'guard-fall', 'skip-if-injury', 'stop-if-distress'],
   patterns: [
     {
       variant: 'forward',
-      label: 'Tipped forward',
+      label: 'Parachute: tipped forward in ventral suspension',
+      stimulusSide: 'none',
+      head: 'extended',
+      trunk: 'none',
+      armL: 'extended',
+      armR: 'extended',
+      legL: 'none',
+      legR: 'none',
+      handL: 'open',
+      handR: 'open',
+      footL: 'none',
+      footR: 'none',
+    },
+    {
+      variant: 'propping',
+      label: 'Propping: tipped forward in sitting',
       stimulusSide: 'none',
       head: 'extended',
       trunk: 'none',

@@ -1,6 +1,6 @@
-import type { Reflex } from '../types.ts';
+import type { ReflexData } from '../types.ts';
 
-export const reflex: Reflex = {
+export const reflex: ReflexData = {
   id: 'protective-sideways',
   name: 'Protective extension, sideways',
   short: 'Protective, sideways',
@@ -8,11 +8,10 @@ export const reflex: Reflex = {
   kind: 'postural-reaction',
   testedPerSide: true,
   midline: false,
-  unequalIsCommon: false,
   position: 'sitting',
   stimulus: 'push',
   upsetting: false,
-  cautions: ['gentle-push', 'guard-fall'],
+  cautions: ['gentle-push', 'guard-fall', 'stop-if-distress'],
   patterns: [
     {
       variant: 'fall-left',

@@ -1,6 +1,6 @@
-import type { Reflex } from '../types.ts';
+import type { ReflexData } from '../types.ts';
 
-export const reflex: Reflex = {
+export const reflex: ReflexData = {
   id: 'protective-stepping',
   name: 'Protective stepping (staggering) reaction',
   short: 'Protective stepping',
@@ -8,11 +8,10 @@ export const reflex: Reflex = {
   kind: 'postural-reaction',
   testedPerSide: true,
   midline: true,
-  unequalIsCommon: false,
   position: 'standing',
   stimulus: 'push',
   upsetting: false,
-  cautions: ['gentle-push', 'guard-fall'],
+  cautions: ['gentle-push', 'guard-fall', 'stop-if-distress'],
   patterns: [
     {
       variant: 'push-left',

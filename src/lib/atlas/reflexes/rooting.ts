@@ -1,6 +1,6 @@
-import type { Reflex } from '../types.ts';
+import type { ReflexData } from '../types.ts';
 
-export const reflex: Reflex = {
+export const reflex: ReflexData = {
   id: 'rooting',
   name: 'Rooting reflex',
   short: 'Rooting',
@@ -8,11 +8,10 @@ export const reflex: Reflex = {
   kind: 'primitive-reflex',
   testedPerSide: true,
   midline: true,
-  unequalIsCommon: false,
   position: 'supine',
   stimulus: 'stroke',
   upsetting: false,
-  cautions: ['light-touch'],
+  cautions: ['light-touch', 'stop-if-distress'],
   patterns: [
     {
       variant: 'corner-left',

@@ -1,6 +1,6 @@
-import type { Reflex } from '../types.ts';
+import type { ReflexData } from '../types.ts';
 
-export const reflex: Reflex = {
+export const reflex: ReflexData = {
   id: 'stepping',
   name: 'Stepping reflex',
   short: 'Stepping',
@@ -8,11 +8,10 @@ export const reflex: Reflex = {
   kind: 'primitive-reflex',
   testedPerSide: true,
   midline: true,
-  unequalIsCommon: false,
   position: 'upright-held',
   stimulus: 'sole-contact',
   upsetting: false,
-  cautions: ['trunk-support', 'few-repeats'],
+  cautions: ['trunk-support', 'few-repeats', 'stop-if-distress'],
   patterns: [
     {
       variant: 'left-swing',

@@ -1,6 +1,6 @@
-import type { Reflex } from '../types.ts';
+import type { ReflexData } from '../types.ts';
 
-export const reflex: Reflex = {
+export const reflex: ReflexData = {
   id: 'stnr',
   name: 'Symmetrical tonic neck reflex',
   short: 'Symmetrical tonic neck',
@@ -8,11 +8,10 @@ export const reflex: Reflex = {
   kind: 'primitive-reflex',
   testedPerSide: false,
   midline: true,
-  unequalIsCommon: false,
   position: 'hands-and-knees',
   stimulus: 'neck-bend',
   upsetting: false,
-  cautions: ['trunk-support', 'skip-if-injury'],
+  cautions: ['trunk-support', 'skip-if-injury', 'stop-if-distress'],
   patterns: [
     {
       variant: 'neck-flexed',

@@ -1,6 +1,6 @@
-import type { Reflex } from '../types.ts';
+import type { ReflexData } from '../types.ts';
 
-export const reflex: Reflex = {
+export const reflex: ReflexData = {
   id: 'sucking',
   name: 'Sucking reflex',
   short: 'Sucking',
@@ -8,7 +8,6 @@ export const reflex: Reflex = {
   kind: 'primitive-reflex',
   testedPerSide: false,
   midline: true,
-  unequalIsCommon: false,
   position: 'supine',
   stimulus: 'touch',
   upsetting: false,

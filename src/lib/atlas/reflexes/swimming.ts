@@ -1,6 +1,6 @@
-import type { Reflex } from '../types.ts';
+import type { ReflexData } from '../types.ts';
 
-export const reflex: Reflex = {
+export const reflex: ReflexData = {
   id: 'swimming',
   name: 'Swimming reflex',
   short: 'Swimming',
@@ -8,11 +8,10 @@ export const reflex: Reflex = {
   kind: 'primitive-reflex',
   testedPerSide: false,
   midline: true,
-  unequalIsCommon: false,
   position: 'prone-suspension',
   stimulus: 'suspension',
   upsetting: false,
-  cautions: ['no-water', 'trunk-support'],
+  cautions: ['no-water', 'trunk-support', 'stop-if-distress'],
   patterns: [
     {
       variant: 'water',

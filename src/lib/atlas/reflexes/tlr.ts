@@ -1,6 +1,6 @@
-import type { Reflex } from '../types.ts';
+import type { ReflexData } from '../types.ts';
 
-export const reflex: Reflex = {
+export const reflex: ReflexData = {
   id: 'tlr',
   name: 'Tonic labyrinthine reflex',
   short: 'Tonic labyrinthine',
@@ -8,11 +8,10 @@ export const reflex: Reflex = {
   kind: 'primitive-reflex',
   testedPerSide: false,
   midline: true,
-  unequalIsCommon: false,
   position: 'prone',
   stimulus: 'position',
   upsetting: false,
-  cautions: ['support-head', 'airway-clear'],
+  cautions: ['support-head', 'airway-clear', 'stop-if-distress'],
   patterns: [
     {
       variant: 'prone',

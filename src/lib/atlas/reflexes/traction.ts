@@ -1,18 +1,17 @@
-import type { Reflex } from '../types.ts';
+import type { ReflexData } from '../types.ts';
 
-export const reflex: Reflex = {
+export const reflex: ReflexData = {
   id: 'traction',
   name: 'Traction response',
   short: 'Traction',
   group: 'grasp',
   kind: 'primitive-reflex',
-  testedPerSide: false,
+  testedPerSide: true,
   midline: true,
-  unequalIsCommon: false,
   position: 'supine',
   stimulus: 'pull',
   upsetting: true,
-  cautions: ['no-pull', 'support-head', 'skip-if-injury'],
+  cautions: ['no-pull', 'support-head', 'skip-if-injury', 'only-if-stable', 'stop-if-distress'],
   patterns: [
     {
       variant: 'pull-up',

@@ -20,7 +20,6 @@ export const source: SourceData = {
       },
       integratesStatus: 'not-stated',
       population: '50 infants 27.5-42.5 weeks',
-      note: '27.5 weeks is the youngest age studied. Threshold rises with age.',
     },
   ],
   counts: [],

@@ -96,7 +96,6 @@ export const source: SourceData = {
       },
       integratesStatus: 'vague',
       integratesWords: 'variable age',
-      note: 'Printed with stepping.',
     },
     {
       reflex: 'landau',
@@ -116,10 +115,10 @@ export const source: SourceData = {
         low: 6,
         high: 6,
       },
-      note: 'Bates describes the newborn straightening response under the same name.',
     },
     {
       reflex: 'protective-forward',
+      variant: 'forward',
       role: 'window',
       basis: 'memory',
       appearsStatus: 'given',

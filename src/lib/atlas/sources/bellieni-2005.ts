@@ -10,6 +10,7 @@ export const source: SourceData = {
   counts: [
     {
       reflex: 'acoustic-startle',
+      role: 'count',
       asPrinted: '30-34 wk',
       unit: 'wkPMA',
       low: 30,
@@ -18,6 +19,10 @@ export const source: SourceData = {
       percent: 100,
       qualifier: '=',
       measure: 'responded, then habituated within 1-9 stimuli',
+      measureId: 'responds-and-habituates',
+      answer: 'other',
+      complementary: false,
+      healthy: true,
       population: 'low-risk fetuses',
       basis: 'read',
       note: 'Mean 4.2 stimuli.',

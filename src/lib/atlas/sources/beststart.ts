@@ -19,19 +19,18 @@ export const source: SourceData = {
         low: 3,
         high: 3,
       },
-      note: 'The shortest window found: counted as replaced by voluntary head turning.',
     },
     {
       reflex: 'sucking',
       role: 'window',
       basis: 'read',
       appearsStatus: 'not-stated',
-      integratesStatus: 'given',
+      integratesStatus: 'later-than',
       integrates: {
         asPrinted: 'voluntary after 4 months',
         unit: 'mo',
         low: 4,
-        high: 4,
+        high: null,
       },
     },
     {

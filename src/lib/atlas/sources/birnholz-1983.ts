@@ -19,7 +19,6 @@ export const source: SourceData = {
         high: 28,
       },
       integratesStatus: 'not-stated',
-      note: 'Fetal blink-startle to vibroacoustic stimulus.',
     },
   ],
   counts: [],

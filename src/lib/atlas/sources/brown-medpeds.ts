@@ -18,6 +18,7 @@ export const source: SourceData = {
         unit: 'mo',
         low: 6,
         high: 6,
+        atLatest: true,
       },
     },
     {
@@ -45,7 +46,6 @@ export const source: SourceData = {
         high: 9,
       },
       integratesStatus: 'not-stated',
-      note: 'One range for forward, sideways and backward.',
     },
     {
       reflex: 'protective-sideways',
@@ -59,7 +59,6 @@ export const source: SourceData = {
         high: 9,
       },
       integratesStatus: 'not-stated',
-      note: 'One range for forward, sideways and backward.',
     },
     {
       reflex: 'protective-backward',
@@ -73,7 +72,6 @@ export const source: SourceData = {
         high: 9,
       },
       integratesStatus: 'not-stated',
-      note: 'One range for forward, sideways and backward.',
     },
     {
       reflex: 'equilibrium-standing',

@@ -44,6 +44,7 @@ export const source: SourceData = {
         unit: 'mo',
         low: 2,
         high: 2,
+        atLatest: true,
       },
     },
   ],

@@ -20,7 +20,6 @@ export const source: SourceData = {
       },
       integratesStatus: 'not-stated',
       population: '42 healthy newborns',
-      note: 'Passive head turn; shown more often than chance, at group level.',
     },
   ],
   counts: [],

@@ -63,7 +63,6 @@ export const source: SourceData = {
         low: 3,
         high: 6,
       },
-      note: 'No published timing found. Commonly taught figure.',
     },
     {
       reflex: 'snout',
@@ -83,7 +82,6 @@ export const source: SourceData = {
         low: 12,
         high: 12,
       },
-      note: 'Age poorly documented; treat as a guess.',
     },
     {
       reflex: 'crawling',
@@ -103,7 +101,6 @@ export const source: SourceData = {
         low: 6,
         high: 6,
       },
-      note: 'Little published timing found; treat with care.',
     },
     {
       reflex: 'stepping',
@@ -142,7 +139,6 @@ export const source: SourceData = {
         low: 3,
         high: 6,
       },
-      note: 'Little published timing was found for the arm.',
     },
   ],
   counts: [],

@@ -19,7 +19,6 @@ export const source: SourceData = {
         high: 14,
       },
       integratesStatus: 'not-stated',
-      note: 'Fetal movement, not the tested newborn response.',
     },
     {
       reflex: 'swallowing',

@@ -9,6 +9,7 @@ export const source: SourceData = {
   claims: [
     {
       reflex: 'protective-forward',
+      variant: 'forward',
       role: 'window',
       basis: 'read',
       appearsStatus: 'given',

@@ -38,7 +38,6 @@ export const source: SourceData = {
         high: 0,
       },
       integratesStatus: 'not-stated',
-      note: 'Onset given as birth; end not given in the part read.',
     },
     {
       reflex: 'body-righting-body',
@@ -116,10 +115,10 @@ export const source: SourceData = {
         high: 4,
       },
       integratesStatus: 'persists',
-      note: 'Includes an arm version.',
     },
     {
       reflex: 'protective-forward',
+      variant: 'propping',
       role: 'window',
       basis: 'read',
       appearsStatus: 'given',

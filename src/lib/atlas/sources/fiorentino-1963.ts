@@ -38,6 +38,7 @@ export const source: SourceData = {
         unit: 'mo',
         low: 2,
         high: 2,
+        atLatest: true,
       },
     },
     {
@@ -52,8 +53,8 @@ export const source: SourceData = {
         unit: 'mo',
         low: 2,
         high: 2,
+        atLatest: true,
       },
-      note: 'The crossed extension row was cut off in the passage read; the neighbouring spinal-level rows say 2 months.',
     },
     {
       reflex: 'extensor-thrust',
@@ -67,6 +68,7 @@ export const source: SourceData = {
         unit: 'mo',
         low: 2,
         high: 2,
+        atLatest: true,
       },
     },
     {
@@ -87,7 +89,6 @@ export const source: SourceData = {
         low: 8,
         high: 8,
       },
-      note: 'Recalled as normal from 3 to 8 months, that is a later reaction than the newborn one.',
     },
     {
       reflex: 'neck-righting',
@@ -184,10 +185,10 @@ export const source: SourceData = {
         high: 6,
       },
       integratesStatus: 'persists',
-      note: 'From memory; no second source.',
     },
     {
       reflex: 'protective-forward',
+      variant: 'forward',
       role: 'window',
       basis: 'memory',
       appearsStatus: 'given',

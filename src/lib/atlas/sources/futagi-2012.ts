@@ -38,7 +38,6 @@ export const source: SourceData = {
         low: 6,
         high: 6,
       },
-      note: 'Disappearance figure recalled from a later section.',
     },
     {
       reflex: 'plantar-grasp',
@@ -63,6 +62,7 @@ export const source: SourceData = {
         unit: 'wkPMA',
         low: 25,
         high: 30,
+        notYetAll: true,
       },
       integratesStatus: 'not-stated',
     },
@@ -84,7 +84,6 @@ export const source: SourceData = {
         low: 6,
         high: 6,
       },
-      note: 'Disappearance figure recalled from a later section.',
     },
   ],
   counts: [],

@@ -24,6 +24,7 @@ export const source: SourceData = {
         unit: 'mo',
         low: 5,
         high: 5,
+        atLatest: true,
       },
     },
   ],

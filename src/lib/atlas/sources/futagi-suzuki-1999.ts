@@ -15,24 +15,7 @@ export const source: SourceData = {
       integratesStatus: 'not-stated',
       population: '834 control infants',
       appearsWords: 'all positive within first 6 months; most marked 1-4 months',
-      correction:
-        'The span 0 to 6 months is how long every infant was found positive, not a time of appearing: two other sources find the response in all infants from 25 weeks. Read as there by term.',
     },
   ],
-  counts: [
-    {
-      reflex: 'plantar-grasp',
-      asPrinted: 'within the first 6 months',
-      unit: 'mo',
-      low: 0,
-      high: 6,
-      corrected: false,
-      n: 834,
-      percent: 100,
-      qualifier: '=',
-      measure: 'present at some examination',
-      population: 'healthy control infants',
-      basis: 'read',
-    },
-  ],
+  counts: [],
 };

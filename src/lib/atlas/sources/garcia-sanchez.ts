@@ -25,7 +25,6 @@ export const source: SourceData = {
         low: 3,
         high: 4,
       },
-      note: 'Printed for sucking and swallowing together.',
     },
     {
       reflex: 'palmar-grasp',
@@ -64,7 +63,6 @@ export const source: SourceData = {
         low: 3,
         high: 4,
       },
-      note: 'Blink to a loud sound at 30 cm (cochleopalpebral), one part of the startle.',
     },
     {
       reflex: 'dolls-eye',
@@ -78,7 +76,6 @@ export const source: SourceData = {
         high: 30,
       },
       integratesStatus: 'not-stated',
-      note: 'The end was cut short in the passage read.',
     },
     {
       reflex: 'flexor-withdrawal',
@@ -114,7 +111,6 @@ export const source: SourceData = {
       basis: 'read',
       appearsStatus: 'not-stated',
       integratesStatus: 'persists',
-      note: 'Named naso-palpebral: tap on the bridge of the nose.',
     },
   ],
   counts: [],

@@ -20,7 +20,6 @@ export const source: SourceData = {
       },
       integratesStatus: 'not-stated',
       population: '20 preterm infants',
-      note: 'Maturation range, tied to postmenstrual, not postnatal, age.',
     },
     {
       reflex: 'swallowing',
@@ -35,7 +34,6 @@ export const source: SourceData = {
       },
       integratesStatus: 'not-stated',
       population: '20 preterm infants',
-      note: '32 weeks is the first age studied. Swallow rhythm settles before suck rhythm.',
     },
   ],
   counts: [],

@@ -19,7 +19,6 @@ export const source: SourceData = {
         high: 6,
       },
       integratesStatus: 'not-stated',
-      note: 'Muscle recordings: adjustments in the right direction exist from 1 month and become adaptable at 6. Not a tilt-board reaction.',
     },
   ],
   counts: [],

@@ -20,7 +20,6 @@ export const source: SourceData = {
       },
       integratesStatus: 'not-stated',
       population: '91 low-risk fetuses',
-      note: 'Airborne sound at 90-110 dB through the abdomen.',
     },
   ],
   counts: [],

@@ -20,7 +20,6 @@ export const source: SourceData = {
       basis: 'read',
       appearsStatus: 'not-stated',
       integratesStatus: 'persists',
-      note: 'Counts the protective withdrawal itself, which stays; other rows date the uncontrolled infant form.',
     },
   ],
   counts: [],

@@ -22,6 +22,7 @@ export const source: SourceData = {
     },
     {
       reflex: 'protective-forward',
+      variant: 'forward',
       role: 'window',
       basis: 'memory',
       appearsStatus: 'given',

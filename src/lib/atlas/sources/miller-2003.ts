@@ -20,7 +20,6 @@ export const source: SourceData = {
       },
       integratesStatus: 'not-stated',
       population: '62 control fetuses',
-      note: '15 weeks is where the study began, not an onset.',
     },
   ],
   counts: [],

@@ -20,7 +20,6 @@ export const source: SourceData = {
       },
       integratesStatus: 'not-stated',
       population: '24 preterm infants',
-      note: 'Maturation range; sucking was already present at 32 weeks.',
     },
     {
       reflex: 'swallowing',
@@ -35,7 +34,6 @@ export const source: SourceData = {
       },
       integratesStatus: 'not-stated',
       population: '24 preterm infants',
-      note: 'Age of coordination with breathing, not of swallowing itself.',
     },
   ],
   counts: [],

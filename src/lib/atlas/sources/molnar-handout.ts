@@ -158,7 +158,6 @@ export const source: SourceData = {
         low: 1,
         high: 2,
       },
-      note: "The printout gives one figure for both books; it is also the O'Sullivan figure, so do not count the two as independent.",
     },
     {
       reflex: 'crossed-extension',
@@ -178,7 +177,6 @@ export const source: SourceData = {
         low: 1,
         high: 2,
       },
-      note: "The printout gives one figure for both books; it is also the O'Sullivan figure, so do not count the two as independent.",
     },
     {
       reflex: 'traction',
@@ -198,7 +196,6 @@ export const source: SourceData = {
         low: 2,
         high: 5,
       },
-      note: "The printout gives one figure for both books; it is also the O'Sullivan figure, so do not count the two as independent.",
     },
     {
       reflex: 'positive-support',

@@ -18,12 +18,12 @@ export const source: SourceData = {
         low: 32,
         high: 36,
       },
-      integratesStatus: 'given',
+      integratesStatus: 'later-than',
       integrates: {
         asPrinted: 'less prominent after 1 month',
         unit: 'mo',
         low: 1,
-        high: 1,
+        high: null,
       },
     },
     {
@@ -104,6 +104,7 @@ export const source: SourceData = {
     },
     {
       reflex: 'protective-forward',
+      variant: 'forward',
       role: 'window',
       basis: 'memory',
       appearsStatus: 'given',

@@ -228,7 +228,6 @@ export const source: SourceData = {
         low: 5,
         high: 5,
       },
-      note: 'The later, segmental form rather than the newborn log roll.',
     },
     {
       reflex: 'body-righting-body',
@@ -290,6 +289,7 @@ export const source: SourceData = {
     },
     {
       reflex: 'protective-forward',
+      variant: 'propping',
       role: 'window',
       basis: 'memory',
       appearsStatus: 'given',

@@ -25,7 +25,6 @@ export const source: SourceData = {
         low: 3,
         high: 8,
       },
-      note: 'Awake range 3-4; sleeping infants to 7-8.',
     },
     {
       reflex: 'sucking',
@@ -45,7 +44,6 @@ export const source: SourceData = {
         low: 3,
         high: 8,
       },
-      note: 'Awake range 3-4; sleeping infants to 7-8.',
     },
   ],
   counts: [],

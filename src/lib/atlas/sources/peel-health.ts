@@ -12,12 +12,12 @@ export const source: SourceData = {
       role: 'window',
       basis: 'read',
       appearsStatus: 'not-stated',
-      integratesStatus: 'given',
+      integratesStatus: 'later-than',
       integrates: {
         asPrinted: 'after 3-4 months',
         unit: 'mo',
         low: 3,
-        high: 4,
+        high: null,
       },
     },
     {
@@ -25,12 +25,12 @@ export const source: SourceData = {
       role: 'window',
       basis: 'read',
       appearsStatus: 'not-stated',
-      integratesStatus: 'given',
+      integratesStatus: 'later-than',
       integrates: {
         asPrinted: 'after about 3 months',
         unit: 'mo',
         low: 3,
-        high: 3,
+        high: null,
       },
     },
     {

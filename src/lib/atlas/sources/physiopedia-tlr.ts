@@ -25,7 +25,6 @@ export const source: SourceData = {
         low: 24,
         high: 24,
       },
-      note: 'Credits Capute; probably reflects a graded clinical score.',
     },
   ],
   counts: [],

@@ -9,6 +9,7 @@ export const source: SourceData = {
   claims: [
     {
       reflex: 'protective-forward',
+      variant: 'forward',
       role: 'context',
       basis: 'read',
       appearsStatus: 'given',
@@ -21,23 +22,7 @@ export const source: SourceData = {
       },
       integratesStatus: 'not-stated',
       population: '484 near-term infants',
-      note: 'An incomplete form came first in most infants. Study ended at 12 months.',
     },
   ],
-  counts: [
-    {
-      reflex: 'protective-forward',
-      asPrinted: 'by 12 months',
-      unit: 'mo',
-      low: 12,
-      high: 12,
-      corrected: true,
-      n: 484,
-      percent: 21,
-      qualifier: '=',
-      measure: 'incomplete response only',
-      population: 'near-term infants',
-      basis: 'read',
-    },
-  ],
+  counts: [],
 };

@@ -48,7 +48,6 @@ export const source: SourceData = {
         low: 2,
         high: 3,
       },
-      note: 'Described together with automatic walking.',
     },
     {
       reflex: 'stepping',

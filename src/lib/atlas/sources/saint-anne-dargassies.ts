@@ -19,7 +19,6 @@ export const source: SourceData = {
         high: 40,
       },
       integratesStatus: 'not-stated',
-      note: 'Dates the completion of the response, not the first flexion.',
     },
   ],
   counts: [],

@@ -17,6 +17,7 @@ export const source: SourceData = {
         unit: 'wkPMA',
         low: 25,
         high: 30,
+        notYetAll: true,
       },
       integratesStatus: 'given',
       integrates: {
@@ -25,7 +26,6 @@ export const source: SourceData = {
         low: 2.759754,
         high: 6,
       },
-      note: 'Low end is the start of fading, not disappearance.',
     },
   ],
   counts: [],

@@ -19,7 +19,6 @@ export const source: SourceData = {
         low: 3,
         high: 4,
       },
-      note: 'Treats startle and Moro as the same.',
     },
   ],
   counts: [],

@@ -20,7 +20,6 @@ export const source: SourceData = {
       },
       integratesStatus: 'not-stated',
       population: 'preterm infants',
-      note: 'Attributed by the paper to Hack 1985.',
     },
   ],
   counts: [],

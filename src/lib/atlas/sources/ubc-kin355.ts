@@ -24,6 +24,7 @@ export const source: SourceData = {
         unit: 'mo',
         low: 4,
         high: 4,
+        atLatest: true,
       },
     },
   ],

@@ -20,7 +20,6 @@ export const source: SourceData = {
       },
       integratesStatus: 'not-stated',
       population: '28 term infants',
-      note: 'Spontaneous rooting in the active phase after birth.',
     },
     {
       reflex: 'crawling',

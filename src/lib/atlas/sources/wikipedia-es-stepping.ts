@@ -25,7 +25,6 @@ export const source: SourceData = {
         low: 1,
         high: 1,
       },
-      note: 'An older version of the article says the 4th to 6th month.',
     },
   ],
   counts: [],

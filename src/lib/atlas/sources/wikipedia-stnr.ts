@@ -11,13 +11,8 @@ export const source: SourceData = {
       reflex: 'stnr',
       role: 'window',
       basis: 'read',
-      appearsStatus: 'given',
-      appears: {
-        asPrinted: 'fully developed by 6-8 months',
-        unit: 'mo',
-        low: 6,
-        high: 8,
-      },
+      appearsStatus: 'vague',
+      appearsWords: 'fully developed by 6-8 months',
       integratesStatus: 'given',
       integrates: {
         asPrinted: 'diminished by 9-10 months',
@@ -25,7 +20,6 @@ export const source: SourceData = {
         low: 9,
         high: 10,
       },
-      note: 'The same article also says significantly diminished by 2-3 years. Start age is when it is fully developed, not first seen.',
     },
   ],
   counts: [],

@@ -25,7 +25,6 @@ export const source: SourceData = {
         low: 6,
         high: 6,
       },
-      note: "Read in study notes that repeat the review's table without naming it; start at birth from the same notes.",
     },
     {
       reflex: 'plantar-grasp',
@@ -45,7 +44,6 @@ export const source: SourceData = {
         low: 15,
         high: 15,
       },
-      note: "Read in study notes that repeat the review's table without naming it; start at birth from the same notes.",
     },
     {
       reflex: 'moro',
@@ -84,7 +82,6 @@ export const source: SourceData = {
         low: 3,
         high: 3,
       },
-      note: "Read in study notes that repeat the review's table without naming it; start at birth from the same notes.",
     },
     {
       reflex: 'galant',
@@ -104,7 +101,6 @@ export const source: SourceData = {
         low: 4,
         high: 4,
       },
-      note: "Read in study notes that repeat the review's table without naming it; start at birth from the same notes.",
     },
     {
       reflex: 'crossed-extension',

@@ -60,6 +60,11 @@ export const LYING: Readonly<Record<string, Stage>> = {
     response: { axial: { neckFlex: 17, trunkFlex: 10 } },
     marks: [{ kind: 'sound', at: 'head', off: [-1.2, 0.42] }],
   },
+  'acoustic-startle/sound-spread': {
+    ...supine,
+    response: [{}, { axial: { neckFlex: 4 } }],
+    marks: [{ kind: 'sound', at: 'head', off: [-1.2, 0.42] }],
+  },
   atnr: {
     ...supine,
     given: ['head'],

@@ -118,6 +118,30 @@ export const SIDE: Readonly<Record<string, Stage>> = {
     marks: [{ kind: 'arrow', at: 'wrist-R', from: [0.42, 0.12], to: [0.92, 0.52] }],
     examiner: [{ hold: 'grasp', at: 'wrist-R', forearm: 52, thumb: 'counter', layer: 'front' }],
   },
+  'protective-forward/propping': {
+    ...fromTheSide,
+    setting: 'upright',
+    resting: 'seat',
+    rest: SITTING,
+    stimulus: { placing: { pitch: 18 } },
+    response: {
+      placing: { pitch: 34 },
+      axial: { trunkFlex: 22, neckFlex: -34 },
+      arms: {
+        shoulderFlex: 62,
+        shoulderOut: 12,
+        shoulderTurn: 0,
+        elbow: 3,
+        forearmTurn: -82,
+        wrist: -60,
+      },
+    },
+    reach: [
+      { arm: 'armL', joint: 'shoulderFlex', range: [0, 110] },
+      { arm: 'armR', joint: 'shoulderFlex', range: [0, 110] },
+    ],
+    marks: [{ kind: 'arrow', at: 'chest', from: [-0.66, 0.16], to: [-0.1, 0.06] }],
+  },
   'protective-backward': {
     ...fromTheSide,
     setting: 'upright',

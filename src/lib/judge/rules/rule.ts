@@ -28,6 +28,8 @@ export interface RuleContext {
   /** All answers on this reflex and side, oldest first, one entry a date. */
   history: readonly PastAnswer[];
   totals: Totals;
+  /** The age on the axis. */
+  ageDays: number;
 }
 
 /** What a rule raises: its flag, what it asks for, and what a sentence needs to know. */
@@ -37,7 +39,7 @@ export interface Raised {
   /** For uneven: whether the difference is marked, and what the other side answered. */
   marked?: boolean;
   other?: Finding['response'];
-  /** For uneven: unlike sides are common in healthy infants. */
+  /** For uneven: unlike sides are common in healthy infants of this age. */
   common?: boolean;
 }
 

@@ -5,7 +5,7 @@ import { agesOn, birthFromGestation, DEFAULT_LIMITS } from '../../age/clocks.ts'
 import type { CorrectionLimits } from '../../age/clocks.ts';
 import type { Atlas } from '../../atlas/atlas.ts';
 import type { Group, Reflex } from '../../atlas/types.ts';
-import { countsNear } from '../../judge/counts.ts';
+import { countsNear, shareOf } from '../../judge/counts.ts';
 import { readAt, type Compiled, type Reading } from '../../judge/expectation.ts';
 import type { Sheet } from '../../judge/judge.ts';
 import { phaseAt, ROW, type Phase } from '../../judge/phases.ts';
@@ -92,12 +92,12 @@ export interface Agreed {
   edgeDays: number;
 }
 
-/** The most (or least) infants of a count that still leave "gone" (or "there") beyond dispute, per cent. */
+/** More infants than this who answer otherwise put "gone" or "there" in dispute, per cent. */
 const FEW_PERCENT = 10;
 
 /**
  * Whether infants were counted near an age in numbers that speak against a phase: more than a few
- * still with it where it should be gone, or without it where it should be there.
+ * who answer where it should be gone or not yet come, or who do not where it should be there.
  */
 export function countedAgainst(
   { atlas }: Ground,
@@ -105,12 +105,11 @@ export function countedAgainst(
   phase: Phase,
   day: number,
 ): boolean {
-  return countsNear(atlas.counts.get(reflex) ?? [], toAxisDay(day)).some(({ count }) => {
-    if (count.percent === null || !count.measure.startsWith('present')) return false;
-    return phase === 'not-yet' || phase === 'integrated'
-      ? count.percent > FEW_PERCENT
-      : phase === 'established' && count.percent < 100 - FEW_PERCENT;
-  });
+  if (phase === 'emerging' || phase === 'integrating') return false;
+  const other = phase !== 'established';
+  return countsNear(atlas.counts.get(reflex) ?? [], toAxisDay(day)).some(
+    ({ count }) => count.role === 'count' && (shareOf(count, other) ?? 0) > FEW_PERCENT,
+  );
 }
 
 /**

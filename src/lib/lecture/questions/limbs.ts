@@ -71,6 +71,9 @@ const PARTS: readonly BodyPart[] = ['arms', 'legs', 'hands', 'feet', 'head', 'tr
 /** A response with phases does several things in turn, so its limbs are asked about nowhere. */
 const plain = (pattern: LimbPattern): boolean => !pattern.phases;
 
+/** Where sources describe the response to one stimulus in two ways, no answer is the only right one. */
+const ofOneAccount = ({ patterns }: Reflex): boolean => patterns.every((one) => !one.otherAccount);
+
 /** Parts that the stimulus itself moves are no part of the answer: a head that is turned, a limb held. */
 const GIVEN: Readonly<Partial<Record<Reflex['stimulus'], readonly BodyPart[]>>> = {
   'head-turn': ['head'],
@@ -86,13 +89,15 @@ function askedParts(reflex: Reflex, pattern: LimbPattern): BodyPart[] {
 
 export const limb: Maker = {
   subjects: (ground) =>
-    askedReflexes(ground).flatMap((reflex) =>
-      reflex.patterns
-        .filter(plain)
-        .flatMap((pattern) =>
-          askedParts(reflex, pattern).map((part) => `${reflex.id} ${pattern.variant} ${part}`),
-        ),
-    ),
+    askedReflexes(ground)
+      .filter(ofOneAccount)
+      .flatMap((reflex) =>
+        reflex.patterns
+          .filter(plain)
+          .flatMap((pattern) =>
+            askedParts(reflex, pattern).map((part) => `${reflex.id} ${pattern.variant} ${part}`),
+          ),
+      ),
   make(subject, ground, chance) {
     const [id, variant, part] = subject.split(' ') as [string, string, BodyPart];
     const reflex = ground.atlas.reflexes.get(id);

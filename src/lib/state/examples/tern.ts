@@ -54,7 +54,7 @@ export const TERN: RawCase = {
       'Holds the rattle, lets it go by chance.',
       seen('active-alert', {
         rooting: 'not-elicited',
-        'palmar-grasp': both('not-elicited'),
+        'palmar-grasp': both('elicited'),
         'plantar-grasp': both('elicited'),
         moro: both('elicited'),
         atnr: both('not-elicited'),
@@ -64,7 +64,7 @@ export const TERN: RawCase = {
         landau: 'elicited',
         'protective-forward': both('not-elicited'),
       }),
-      { reaching: true, sitting: false },
+      { reaching: false, sitting: false },
     ),
     visit(
       '2026-06-02',

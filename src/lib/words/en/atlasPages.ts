@@ -87,10 +87,14 @@ export const reflexPage = {
   upsetting: 'It may upset the infant, so it is examined last.',
   purpose: 'What it is for',
   pitfalls: 'How it is commonly tested wrongly',
+  verified: 'On examining it, checked with sources',
   own: 'A reflex of your own.',
   ownNoProse: 'Nothing more is written about it than its limb pattern and ages.',
   when: 'When it comes and goes, by each source',
   whenNone: 'No source dates it.',
+  voices: 'Who has it from whom',
+  variantsHelp:
+    'Two tests go under this name, and a record does not say which was done. A finding is judged by the sources of both; the note of each source says which of the two it describes.',
   table: {
     source: 'Source',
     kind: 'Kind',

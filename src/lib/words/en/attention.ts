@@ -10,7 +10,13 @@ import type { OpenQuestion } from '../../judge/plan.ts';
 import { BY_DATE, dateWords, shortDateWords, type When } from './ages.ts';
 import { apart } from './atlas.ts';
 import { responses } from './case.ts';
-import { notJudgedSentence, raisedSentence, turningSentence, verdictSentence } from './judge.ts';
+import {
+  capSentence,
+  notJudgedSentence,
+  raisedSentence,
+  turningSentence,
+  verdictSentence,
+} from './judge.ts';
 
 const onSide = (side: Side): string => (side === 'midline' ? '' : ` on the ${side}`);
 
@@ -43,9 +49,9 @@ interface Told {
 /** An entry in a few sentences: what stands out, what the sources say, and on what that hangs. */
 export function entrySentences(told: Told): string[] {
   const { lead, weaker, plainlyUneven, agreement, turning } = told;
-  const { finding, judged, raised } = lead;
+  const { finding, judged, raised, caps } = lead;
   if (judged.verdict === 'not-judged') return [notJudgedSentence(judged.why)];
-  const said: string[] = [];
+  const said = caps.map(capSentence);
   for (const one of raised) {
     if (one.flag === 'uneven') continue;
     const sentence = raisedSentence(one, finding.response);
@@ -114,18 +120,22 @@ export const attention = {
   open: (name: string): string => `${name}: reasons and sources`,
   visit: 'Visit',
   firm: 'Firm: every source that speaks gives it nearly all of what it says.',
-  hangs: (a: Agreement): string => `Not firm: ${a.agree} of ${a.of} sources that speak say so.`,
+  hangs: ({ agree, of, voices }: Agreement): string =>
+    `Not firm: ${agree} of ${of} sources that speak, ${voices.agree} of ${voices.of} voices, say so.`,
   shares: 'Over the chosen sources',
   expected: (mean: number): string => `Expected at this age: ${mean.toFixed(2)}.`,
   counts: 'Counted in infants near this age',
   noCounts: 'No count of infants near this age is held.',
   sources: 'What it rests on',
+  judgedBy: 'Sources that copy one another are one voice.',
+  voices: 'Who has it from whom',
   silent: (n: number): string =>
     n === 1 ? '1 source is silent at this age' : `${n} sources are silent at this age`,
   context: 'Beside it, not judged by',
   elicit: 'How it is elicited',
   cautions: 'Handling',
   pitfalls: 'Pitfalls',
+  verified: 'Checked with sources',
   reported: 'Reported with it (associations only)',
   persistence: 'Persistence',
   absence: 'Absence',

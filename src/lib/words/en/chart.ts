@@ -3,7 +3,7 @@ import { TERM_DAYS, type AxisDay } from '../../age/axis.ts';
 import { agesOn, dateAtAxisDay, type Birth, type CorrectionLimits } from '../../age/clocks.ts';
 import { formatGestation } from '../../age/gestation.ts';
 import { parseCivil } from '../../age/civil.ts';
-import type { Atlas, SourcedClaim } from '../../atlas/atlas.ts';
+import type { Atlas, SourcedClaim, SourcedCount } from '../../atlas/atlas.ts';
 import type { Claim, Group, Side, Station } from '../../atlas/types.ts';
 import type { Response } from '../../case/finding.ts';
 import type { Phase } from '../../judge/phases.ts';
@@ -30,6 +30,26 @@ interface LaneAt {
   age: AxisDay;
   expected: number | null;
   said: readonly { short: string; phase: Phase | undefined; claim: SourcedClaim | undefined }[];
+  counted: readonly (CountAt & { near: boolean })[];
+}
+
+/** A count of infants as a point of the chart. */
+interface CountAt {
+  count: SourcedCount;
+  /** Share with the response, 0 to 1, and its 95 % interval. */
+  share: number;
+  interval: { low: number; high: number } | null;
+}
+
+const whole = (share: number): string => String(Math.round(share * 100));
+
+/** A count of infants: `Shapiro et al. 1981, 6 months: 42 % of 249 (36 to 48 %)`. */
+function pointWords({ count, share, interval }: CountAt): string {
+  const measure = count.measure === 'present' ? '' : ` ${count.measure}`;
+  const of = count.n === null ? '' : ` of ${count.n}`;
+  const range = interval ? ` (${whole(interval.low)} to ${whole(interval.high)} %)` : '';
+  const about = count.qualifier === '~' ? 'about ' : '';
+  return `${count.source.short}, ${count.asPrinted}: ${about}${whole(share)} %${of}${measure}${range}`;
 }
 
 /** Names of the orders that stand on the chart, short enough to stand beside it. */
@@ -168,10 +188,23 @@ export function chartWords(atlas: Atlas, child?: WhoseAges) {
     claim: claimWords,
     laneFigures: figures,
     lane: (at: LaneAt): string =>
-      `${figures(at.id, at.figures, at.sources)}; at ${clocks(at.age)[0] ?? ''} expected ${share(at.expected)}`,
+      `${figures(at.id, at.figures, at.sources)}; at ${clocks(at.age)[0] ?? ''} expected ${share(at.expected)}${
+        at.counted.length > 0 ? `; counted: ${at.counted.map(pointWords).join('; ')}` : ''
+      }`,
+    count: pointWords,
     readout: (at: LaneAt): { title: string; lines: string[] } => ({
       title: `${name(at.id)} at ${clocks(at.age)[0] ?? ''}: expected ${share(at.expected)}`,
-      lines: byPhase(at.said),
+      lines: [
+        ...byPhase(at.said),
+        ...(at.counted.some(({ near }) => near)
+          ? [
+              `Counted near this age, with 95 % intervals: ${at.counted
+                .filter(({ near }) => near)
+                .map(pointWords)
+                .join('; ')}`,
+            ]
+          : []),
+      ],
     }),
     sequence,
     order: (order: Order): string => orders[order],
@@ -179,7 +212,8 @@ export function chartWords(atlas: Atlas, child?: WhoseAges) {
     response: (response: Response): string => responses[response],
     side: (side: Side): string => sides[side],
     key: {
-      ridge: 'height: how far the sources lead one to expect it',
+      ridge:
+        'height: how far the sources lead one to expect it; dots in an opened lane: shares of infants counted, with 95 % intervals',
       agreed: 'deeper: every source that speaks says established',
       course: 'came or went between two visits',
     },

@@ -116,9 +116,11 @@ export const whatIf = {
   until: 'Corrected up to, months',
   asSet: 'as in the settings',
   all: 'all of them',
+  byDefault: 'the default',
   kinds: 'One kind',
   single: 'One source',
   allSources: 'all sources',
+  defaultSources: 'the default sources',
   limits: (below: string, months: number): string =>
     `corrected if born before ${below}, up to ${months} months`,
   back: 'Back to the record',

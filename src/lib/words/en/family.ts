@@ -134,8 +134,9 @@ export const family: FamilyWords = {
       '{Name} can no longer do something {they} had learned, such as look at you, hold up the head or reach.',
     'urgent.feeding': '{Name} does not feed well, chokes a lot, or does not want to feed.',
     'urgent.tone': '{Names} body feels very floppy or very stiff.',
-    'urgent.fit':
-      '{Name} has a fit. That can be shaking or a stare that you cannot stop. It can also be short, sudden bends, again and again.',
+    'urgent.fit': '{Name} has a fit. That can be shaking or a stare that you cannot stop.',
+    'urgent.spasms':
+      '{Names} arms fling out, or the head or body bends, for a second or two, again and again. Nothing sets it off. It often comes on waking. It can look like a startle. If you can, film it for us.',
     'urgent.side': 'One arm, one leg or one side does not move, or moves much less.',
     'urgent.number':
       'Call the emergency number if {name} has a first fit, or a fit that does not stop. Do the same if {they} cannot breathe well or will not wake up, or if you cannot reach us.',
@@ -300,6 +301,10 @@ export const family: FamilyWords = {
     'watch-not-seen': {
       firm: 'About {now}, we expect to see it.',
       open: `It {maybe} time for it to be there. ${DISAGREE}`,
+    },
+    'watch-may-lack': {
+      firm: 'We did not see it. Some healthy babies do not show it.',
+      open: 'We did not see it. Some healthy babies do not show it.',
     },
     'watch-gone': {
       firm: 'It was there before. At {age}, we may still see it.',
@@ -481,7 +486,7 @@ export const family: FamilyWords = {
     },
     'protective-backward': {
       name: 'hands to catch a fall back (protective, back)',
-      did: 'While {name} sat, we gave a slow push back. We looked to see if a hand reached back.',
+      did: 'While {name} sat, we gave a push back. We looked to see if a hand reached back.',
     },
     'protective-downward': {
       name: 'legs out to land (protective, down)',
@@ -489,11 +494,11 @@ export const family: FamilyWords = {
     },
     'protective-forward': {
       name: 'hands out to break a fall (protective, front)',
-      did: 'We held {name} and tipped {them} forward. We looked to see if both arms reached out.',
+      did: 'We tipped {name} forward. We looked to see if both arms reached out.',
     },
     'protective-sideways': {
       name: 'a hand out to the side (protective, side)',
-      did: 'While {name} sat, we gave a slow push to the side. We looked to see if a hand reached out.',
+      did: 'While {name} sat, we gave a push to the side. We looked to see if a hand reached out.',
     },
     'protective-stepping': {
       name: 'a step to stay up (protective stepping)',
@@ -533,7 +538,7 @@ export const family: FamilyWords = {
     },
     traction: {
       name: 'helping to sit up (traction)',
-      did: 'We held {names} arms and helped {them} up to sit. We looked to see how the head came along.',
+      did: 'We held {names} arms and drew {them} up to sit. We looked to see if both arms bent and helped.',
     },
   },
   span({ unit, months, weeks, days }) {

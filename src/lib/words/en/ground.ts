@@ -1,8 +1,10 @@
 /** English for an opened entry: what was seen, and what its verdict rests on. */
 import type { SourcedCount } from '../../atlas/atlas.ts';
+import type { Association } from '../../judge/associations.ts';
 import type { NearCount } from '../../judge/counts.ts';
 import type { JudgedFinding } from '../../judge/judge.ts';
 import type { Shares, Voice } from '../../judge/verdict.ts';
+import type { Estimate } from '../../number/likelihood.ts';
 import { sides } from './atlas.ts';
 import { responses } from './case.ts';
 import { verdicts } from './judge.ts';
@@ -23,6 +25,8 @@ export function seenWords(findings: readonly JudgedFinding[]): string {
     )
     .join(', ');
 }
+
+const upper = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 const percent = (share: number): string => `${Math.round(share * 100)} %`;
 
@@ -61,3 +65,43 @@ export function countSentence({ count, interval }: NearCount): string {
       : '';
   return `${share} ${of}${range}.`;
 }
+
+const times = ({ value, interval }: Estimate): string =>
+  `${value.toPrecision(2)} (${interval.low.toPrecision(2)} to ${interval.high.toPrecision(2)})`;
+
+const share = ({ value, interval }: Estimate): string =>
+  `${percent(value)} (${percent(interval.low)} to ${percent(interval.high)})`;
+
+/** What a finding has been reported with: the sign, the outcome, and how far the one tells of the other. */
+export function associationSentence({ row, tells }: Association): string {
+  const said = [`${upper(row.sign)}, ${row.age}: ${row.outcome}, in ${row.population}.`];
+  if (row.finding) said.push(row.finding);
+  if (tells) {
+    const parts = [
+      tells.sensitivity && `sensitivity ${share(tells.sensitivity)}`,
+      tells.specificity && `specificity ${share(tells.specificity)}`,
+      tells.positive && `likelihood ratio with it ${times(tells.positive)}`,
+      tells.negative && `without it ${times(tells.negative)}`,
+    ].filter(Boolean);
+    said.push(`${upper(parts.join(', '))}; 95 % intervals.`);
+  } else if (row.sensitivity && row.specificity)
+    said.push(
+      `Sensitivity ${row.sensitivity.percent} %, specificity ${row.specificity.percent} %, without the children counted.`,
+    );
+  return said.join(' ');
+}
+
+export const associations = {
+  titles: {
+    persistence: 'Persistence has been reported with',
+    absence: 'Absence has been reported with',
+    asymmetry: 'Unlike sides have been reported with',
+  },
+  certainties: {
+    counted: 'measured with counts',
+    reported: 'reported',
+    taught: 'taught, from memory',
+  },
+  caution:
+    'Associations in groups, mostly of infants at risk. They are no cause and no prognosis for this child.',
+};

@@ -1,6 +1,7 @@
 /** English for judgement: verdicts, what they ask for, and why. */
 import { formatGestation } from '../../age/gestation.ts';
 import type { Response } from '../../case/finding.ts';
+import type { Cap } from '../../judge/caps.ts';
 import type { Agreement, TurningPoint } from '../../judge/hangs.ts';
 import type { Attention, Flag, Raised } from '../../judge/rules/rule.ts';
 import type { Order } from '../../judge/sequence.ts';
@@ -38,10 +39,13 @@ export const orders: Record<Order, string> = {
   open: 'open',
 };
 
-const ofSources = ({ agree, of }: Agreement): string => {
+/** `5 of 12 sources, 4 of 8 voices`: sources that copy one another are one voice. */
+export function ofSources({ agree, of, voices }: Agreement): string {
   if (of === 1) return agree === 1 ? 'the one source that speaks' : 'no source';
-  return agree === of ? `all ${of} sources` : `${agree} of ${of} sources`;
-};
+  if (agree === of)
+    return `all ${of} sources, ${voices.of === 1 ? '1 voice' : `${voices.of} voices`}`;
+  return `${agree} of ${of} sources, ${voices.agree} of ${voices.of} voices`;
+}
 
 /** What a verdict says of a response at this age, with how many sources say so. */
 export function verdictSentence(
@@ -49,7 +53,8 @@ export function verdictSentence(
   response: Response,
   agreement: Agreement,
 ): string {
-  const by = ofSources(agreement);
+  const counted = ofSources(agreement);
+  const by = agreement.of === 1 ? counted : `${counted},`;
   switch (verdict) {
     case 'fits':
       return response === 'not-elicited'
@@ -58,7 +63,7 @@ export function verdictSentence(
     case 'closing':
       return `Still there, in the span in which ${by} let it go.`;
     case 'persisting':
-      return `Still there; gone by this age in ${by}.`;
+      return `Still there; gone by this age in ${counted}.`;
     case 'early':
       return `There before ${by} would expect it.`;
     case 'missing':
@@ -99,6 +104,29 @@ export function raisedSentence(raised: Raised, response: Response): string {
   }
 }
 
+const percent = (share: number): string => `${Math.round(share * 100)} %`;
+
+/** What holds a verdict to a watch. A count of infants is said before anything else. */
+export function capSentence(cap: Cap): string {
+  switch (cap.code) {
+    case 'counted': {
+      const { count, percent: share, interval } = cap.near;
+      const own = (count.answer === 'elicited') === cap.elicited;
+      const sign = count.qualifier === '=' || count.qualifier === '' ? '' : 'at least ';
+      const about = count.qualifier === '~' ? 'about ' : sign;
+      const what = cap.elicited ? 'showed it' : 'did not show it';
+      const computed = own ? '' : ', worked out from the others';
+      return `Common in healthy infants: ${about}${Math.round(share * 10) / 10} % of ${count.n} ${count.population} ${what} at ${count.asPrinted.replace(/^at /, '')} (95 % interval ${percent(interval.low)} to ${percent(interval.high)}${computed}; ${count.source.short}).`;
+    }
+    case 'tells-little':
+      return 'Not eliciting it tells little: it may be missing in healthy infants.';
+    case 'thin':
+      return cap.memory
+        ? 'This rests on ages recalled from memory alone, so it is watched at most.'
+        : 'This rests on fewer than two independent voices, so it is watched at most.';
+  }
+}
+
 /** On what a verdict hangs that is not firm: what the gestation at birth would have to be. */
 export function turningSentence({ kind, fromDays, toDays }: TurningPoint): string {
   const verb = kind === 'firm' ? 'Firm if surely born at' : 'Holds if born at';
@@ -125,4 +153,4 @@ export const READING_NOTE =
   'How far the sources lead one to expect the response: a reading of the sources, not a percentile of infants.';
 
 export const THRESHOLDS_NOTE =
-  'To be discussed: persisting or missing with a share of 0.9 or more, obligatory, returned, or a marked difference between the sides where the mean expectation is 0.5 or more. Both limits are our choice.';
+  'To be discussed: persisting or missing with a share of 0.9 or more, obligatory, returned, or a marked difference between the sides where the mean expectation is 0.5 or more. Both limits are our choice. Persisting or missing is watched at most where healthy infants were counted who answer so at this age (30 or more infants, lower 95 % bound of 10 in 100), where not eliciting the reflex tells little, and on fewer than two voices or on memory alone. Sources that copy one another are one voice.';

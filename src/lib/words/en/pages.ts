@@ -1,8 +1,23 @@
 /** English for the pages about the sources, the settings, and Tidemark itself. */
 
+/** What is held, by what each number counts. */
+interface HeldNumbers {
+  sources: number;
+  claims: number;
+  /** Sources with at least one window. */
+  dating: number;
+  /** Sources that judge by default. */
+  judging: number;
+  /** Sources with counts of infants. */
+  counting: number;
+  counts: number;
+}
+
 export const sourcesPage = {
   title: 'Sources',
-  lead: (n: number, claims: number): string => `${n} sources make ${claims} claims.`,
+  lead: (n: HeldNumbers): string =>
+    `${n.sources} sources are held. ${n.dating} of them give an age window of at least one reflex, ${n.claims} claims in all; ${n.judging} of these judge where nothing else is chosen. ${n.counting} hold ${n.counts} counts of infants. The others give context, evidence or method.`,
+  voices: 'Who has it from whom',
   counting:
     'Tables copy one another, so counting sources counts what is taught, not how good the evidence is. The kind of each source is always shown.',
   read: (n: number): string => `${n} read`,
@@ -17,7 +32,10 @@ export const sourcesPage = {
 export const settingsPage = {
   title: 'Settings',
   sources: 'Sources judged by',
-  all: 'All',
+  defaultSources: (n: number): string => `The default (${n})`,
+  defaultHelp:
+    'What was measured in infants, reviews, textbooks and health bodies. Course notes, encyclopaedias and common practice are judged by only for a reflex on which fewer than three independent voices of those give an age.',
+  all: (n: number): string => `All (${n})`,
   kinds: 'By kind',
   one: 'One source',
   oneLabel: 'Which source',

@@ -75,8 +75,14 @@ export function whyWords({ stem, choices, right, why }: Question, atlas: Atlas):
       return [correctedTo(stem.age)];
     case 'verdict': {
       if (answer?.is !== 'verdict') return [];
-      const n = why.rests[0]?.sources.length ?? 0;
-      const said = verdictSentence(answer.verdict, stem.response, { agree: n, of: n });
+      const sources = new Set(why.rests[0]?.sources);
+      const claims = [...atlas.claims.values()].flat().filter((c) => sources.has(c.source.id));
+      const voices = new Set(claims.map(({ family }) => family)).size;
+      const said = verdictSentence(answer.verdict, stem.response, {
+        agree: sources.size,
+        of: sources.size,
+        voices: { agree: voices, of: voices },
+      });
       return stem.age.bornDays === null ? [said] : [correctedTo(stem.age), said];
     }
     case 'name':

@@ -61,6 +61,7 @@ export const chartPage = {
 
 /** Which sources are judged by, in words. */
 export const sourceWords = {
+  byDefault: (n: number): string => `the ${n} default sources`,
   all: (n: number): string => `all ${n}`,
   kinds: (kinds: readonly Tier[]): string =>
     kinds.length === 0 ? 'none' : kinds.map((kind) => tiers[kind]).join(', '),

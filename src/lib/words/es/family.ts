@@ -145,7 +145,9 @@ export const family: FamilyWords = {
       '{Name} no toma bien el pecho o el biberón, se atraganta mucho o no quiere comer.',
     'urgent.tone': 'Siente que el cuerpo {names} está muy flojo o muy rígido.',
     'urgent.fit':
-      '{Name} tiene una convulsión: da sacudidas o se queda con la mirada fija, y usted no lo puede parar. También puede encogerse de golpe, una y otra vez.',
+      '{Name} tiene una convulsión: da sacudidas o se queda con la mirada fija, y usted no lo puede parar.',
+    'urgent.spasms':
+      '{Name} abre los brazos de golpe, o dobla la cabeza o el cuerpo, por uno o dos segundos, una y otra vez. Nada lo causa. Suele pasar al despertar. Puede parecer un susto. Si puede, grabe un video para nosotros.',
     'urgent.side':
       '{Name} no mueve un brazo, una pierna o un lado del cuerpo, o lo mueve mucho menos.',
     'urgent.number':
@@ -311,6 +313,10 @@ export const family: FamilyWords = {
     'watch-not-seen': {
       firm: 'Más o menos a {age} se espera verlo.',
       open: `Tal vez ya {is} tiempo de verlo. ${DISAGREE}`,
+    },
+    'watch-may-lack': {
+      firm: 'No lo vimos. Hay bebés sanos que no lo muestran.',
+      open: 'No lo vimos. Hay bebés sanos que no lo muestran.',
     },
     'watch-gone': {
       firm: 'Antes sí lo tenía. A {age} todavía se puede ver.',
@@ -492,7 +498,7 @@ export const family: FamilyWords = {
     },
     'protective-backward': {
       name: 'poner la mano al caer hacia atrás (defensa)',
-      did: 'Con {name} en posición sentada, empujamos muy suave hacia atrás. Miramos si ponía una mano detrás.',
+      did: 'Con {name} en posición sentada, empujamos hacia atrás. Miramos si ponía una mano detrás.',
     },
     'protective-downward': {
       name: 'abrir las piernas al bajar (defensa)',
@@ -500,11 +506,11 @@ export const family: FamilyWords = {
     },
     'protective-forward': {
       name: 'poner las manos al caer hacia delante (defensa)',
-      did: 'Sostuvimos {them} y bajamos su cabeza hacia delante. Miramos si sacaba los dos brazos.',
+      did: 'Inclinamos {them} hacia delante. Miramos si sacaba los dos brazos.',
     },
     'protective-sideways': {
       name: 'poner la mano al caer de lado (defensa)',
-      did: 'Con {name} en posición sentada, empujamos muy suave a un lado. Miramos si ponía una mano de ese lado.',
+      did: 'Con {name} en posición sentada, empujamos a un lado. Miramos si ponía una mano de ese lado.',
     },
     'protective-stepping': {
       name: 'dar un paso para no caer (defensa)',
@@ -544,7 +550,7 @@ export const family: FamilyWords = {
     },
     traction: {
       name: 'ayudar a sentarse (tracción)',
-      did: 'Tomamos los brazos {names} y tiramos suave hasta la posición sentada. Miramos si ayudaba y cómo venía la cabeza.',
+      did: 'Tomamos los brazos {names} y tiramos suave hasta la posición sentada. Miramos si doblaba los dos brazos y ayudaba.',
     },
   },
   span({ unit, months, weeks, days }) {

@@ -11,7 +11,7 @@ export const lookAlikes: TalkText = {
     }),
     (f) => ({
       caption: 'Moro or acoustic startle? One head drop, one sound',
-      note: `Both throw the arms out. The Moro follows a small drop of the head, the startle a sound; using noise tests the startle. ${f.prints('osullivan-handout', 'moro')}. ${f.prints('osullivan-handout', 'acoustic-startle')}. Support head and neck throughout; never drop freely.`,
+      note: `The Moro follows a supported head drop, the startle a sound; using noise tests the startle. The startle is described in two ways: as flexion with a blink, the elbows flexed and the hands closed, and, as widely taught, with the arms extended and abducted, then drawn across, and a cry. In the second way the two are told apart by the stimulus alone, and by repetition: the startle fades, the Moro does not. ${f.prints('osullivan-handout', 'moro')}. ${f.prints('osullivan-handout', 'acoustic-startle')}. Support head and neck throughout; never drop freely.`,
     }),
     (f) => ({
       caption: 'Moro or traction? A drop, or a pull',
@@ -19,7 +19,7 @@ export const lookAlikes: TalkText = {
     }),
     (f) => ({
       caption: 'Withdrawal or crossed extension? Watch the other leg',
-      note: `In the one the touched leg bends; in the other the free leg bends, then straightens. Hold the knee of the touched leg, and leave the other free. Withdrawal goes from ${f.goes('flexor-withdrawal')}, crossed extension from ${f.goes('crossed-extension')}. A light touch is enough; it should never hurt.`,
+      note: `In the one the touched leg bends; in the other the free leg bends, then straightens. Hold the knee of the touched leg, and leave the other free. Withdrawal goes from ${f.goes('flexor-withdrawal')}, crossed extension from ${f.goes('crossed-extension')}. Withdrawal takes a flick of the nail, crossed extension firm pressure; never a pin, and it should never hurt.`,
     }),
     (f) => ({
       caption: 'Labyrinthine or optical righting? Eyes covered or open',
@@ -31,7 +31,7 @@ export const lookAlikes: TalkText = {
     }),
     (f) => ({
       caption: 'Tonic labyrinthine or Landau? Lying, or held in the air',
-      note: `Extension in both. The tonic labyrinthine reflex is read lying, and goes from ${f.goes('tlr')}; the Landau is read held in the air belly down, and comes from ${f.comes('landau')}. Keep nose and mouth free.`,
+      note: `The two share extension only while the one lies supine. The tonic labyrinthine reflex extends in supine and flexes in prone, and goes from ${f.goes('tlr')}; the Landau extends in ventral suspension, and comes from ${f.comes('landau')}. So in prone the first flexes where the second extends. Keep nose and mouth free.`,
     }),
     (f) => ({
       caption: 'Crawling or swimming? On a surface, or held in the air',

@@ -15,15 +15,15 @@ export const protective: TalkText = {
     }),
     (f) => ({
       caption: 'Forward: the arms reach for the ground',
-      note: `From ${f.comes('protective-forward')}, over ${f.sources('protective-forward')} sources. Open hands that take weight make it complete; fisted hands do not. Lower without haste, so that the infant does not startle.`,
+      note: `From ${f.comes('protective-forward')}, over ${f.sources('protective-forward')} sources. Two tests go by that name: propping, when an infant who sits is pushed forward, taught from about 6 months; and the parachute, when an infant in ventral suspension is tipped toward a surface, measured at about 9. Open hands make it complete; fisted hands do not. One quick, short tip within your own hands; never drop.`,
     }),
     (f) => ({
       caption: 'Sideways: one arm props',
-      note: `From ${f.comes('protective-sideways')}. Test to both sides and compare. A gentle push is enough; a hand ready on the other side.`,
+      note: `From ${f.comes('protective-sideways')}. Test to both sides and compare. Push just far enough to unbalance: a slow tilt tests equilibrium. A hand ready on the other side.`,
     }),
     (f) => ({
       caption: 'Backward: the last to come',
-      note: `From ${f.comes('protective-backward')}. Always guard from behind, over a soft surface: the back of the head is what falls. A gentle push is enough.`,
+      note: `From ${f.comes('protective-backward')}. Always guard from behind, over a soft surface: the back of the head is what falls. Push just far enough to unbalance: a slow tilt tests equilibrium.`,
     }),
     (f) => {
       const one = f.tally('protective-directions', 1);

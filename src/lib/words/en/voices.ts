@@ -1,0 +1,33 @@
+/** English for the page of voices: who has it from whom, and how many voices a reflex has. */
+import type { TakenOver } from '../../atlas/families.ts';
+
+const HOW: Readonly<Record<TakenOver['how'], string>> = {
+  cites: 'one voice: it cites the other for the ages',
+  'same-ages': 'one voice: it prints the ages of the other',
+  'one-printout': 'one voice: both were read from one printout',
+};
+
+const times = (n: number, one: string, many: string): string =>
+  n === 1 ? `1 ${one}` : `${n} ${many}`;
+
+export const voicesPage = {
+  title: 'Who has it from whom',
+  lead: 'Tables copy one another. Sources of which one can tell that they are one voice weigh together as one in every verdict. Two sources are compared age by age; "birth", which every table prints, is left out. Three ages alike and none apart count as a copy; a citation or a shared printout is confirmed by hand.',
+  drawing: 'Ages taken over',
+  legend:
+    'Sources in order of year. An arc joins two that print the same ages, thicker with each age they share: solid where they are one voice, dashed where they print much alike and keep two voices.',
+  drawn: (sources: number, lines: number): string =>
+    `${sources} sources in order of year, ${lines} pairs of which print the same ages; the list below says the same`,
+  noYear: 'no year',
+  pair: (a: string, b: string, how: TakenOver['how'] | undefined): string =>
+    `${a} and ${b}: ${how ? HOW[how] : 'much alike, two voices'}`,
+  cells: (common: number, apart: number): string =>
+    `${times(common, 'age', 'ages')} alike, ${apart} apart.`,
+  notTaken: 'Neither was seen to cite the other, and ages that differ are no copy.',
+  counted: 'Voices of each reflex',
+  countedHelp:
+    'Sources that give an age window, and how many independent voices they are; and the same of those that judge where nothing else was chosen.',
+  columns: { reflex: 'Reflex or reaction', all: 'All held', judging: 'Judging by default' },
+  count: ({ sources, voices }: { sources: number; voices: number }): string =>
+    `${times(sources, 'source', 'sources')}, ${times(voices, 'voice', 'voices')}`,
+};
