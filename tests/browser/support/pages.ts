@@ -37,6 +37,7 @@ export const PAGES = [
   '#/keeping',
   '#/lock',
   '#/sources',
+  '#/voices',
   '#/about',
   '#/settings',
   '#/reflexes',
