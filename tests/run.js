@@ -46,7 +46,7 @@ const EVERYDAY = [
   { name: 'types: pure folders', command: 'tsc -p tsconfig.pure.json' },
   { name: 'types: service worker', command: 'tsc -p src/service-worker' },
   { name: 'size of the first view', command: 'node tests/bench/size.js --limit', after: BUILT },
-  { name: 'unit', command: 'vitest run --silent', processors: 2, after: BUILT },
+  { name: 'unit', command: 'vitest run --silent', after: ['build: command line'] },
   {
     name: 'browser',
     command: 'playwright test --grep-invert @thorough',
@@ -61,7 +61,7 @@ const THOROUGH = [
   { name: 'lint', command: 'eslint .' },
   { name: 'format', command: 'prettier --check --log-level warn .' },
   { name: 'unused', command: 'knip' },
-  { name: 'unit, in full', command: 'vitest run --silent', processors: 2, after: BUILT },
+  { name: 'unit, in full', command: 'vitest run --silent', after: ['build: command line'] },
   {
     name: 'browser, in full',
     command: 'playwright test --grep @thorough',
@@ -77,6 +77,9 @@ const env = {
   NO_COLOR: '1',
   ...(isThorough ? { THOROUGH: '1' } : {}),
 };
+
+/** The stages whose sum is told also where all went well. */
+const isTold = /^(?:unit|browser)/;
 
 /** @param {number} ms */
 const seconds = (ms) => `${(ms / 1000).toFixed(1)} s`;
@@ -127,7 +130,7 @@ async function runAll(stages) {
         failed ||= !ok;
         const said = output.trim();
         process.stdout.write(
-          `${ok ? '✓' : '✗'} ${next.name}, ${seconds(ms)}\n${said && (!ok || wanted > 1) ? `${said}\n` : ''}`,
+          `${ok ? '✓' : '✗'} ${next.name}, ${seconds(ms)}\n${said && (!ok || isTold.test(next.name)) ? `${said}\n` : ''}`,
         );
       }),
     );
