@@ -42,9 +42,6 @@ const BUILT = BUILDS.map(({ name }) => name);
 /** @type {readonly Stage[]} */
 const EVERYDAY = [
   ...BUILDS,
-  { name: 'types: pages', command: 'svelte-check --fail-on-warnings' },
-  { name: 'types: pure folders', command: 'tsc -p tsconfig.pure.json' },
-  { name: 'types: service worker', command: 'tsc -p src/service-worker' },
   { name: 'size of the first view', command: 'node tests/bench/size.js --limit', after: BUILT },
   { name: 'unit', command: 'vitest run --silent', after: ['build: command line'] },
   {
@@ -58,6 +55,9 @@ const EVERYDAY = [
 /** @type {readonly Stage[]} */
 const THOROUGH = [
   ...BUILDS,
+  { name: 'types: pages', command: 'svelte-check --fail-on-warnings' },
+  { name: 'types: pure folders', command: 'tsc -p tsconfig.pure.json' },
+  { name: 'types: service worker', command: 'tsc -p src/service-worker' },
   { name: 'lint', command: 'eslint .' },
   { name: 'format', command: 'prettier --check --log-level warn .' },
   { name: 'unused', command: 'knip' },

@@ -43,21 +43,25 @@ test('a table takes part everywhere, survives a reload, and is switched off and 
   await expect(page.getByRole('row', { name: /Lecture book 2020/ })).toHaveCount(0);
 });
 
-test('a removed source comes back with undo, and a saved one opens again', async ({ page }) => {
-  await take(page);
-  const saving = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save as CSV: Lecture book 2020' }).click();
-  const download = await saving;
-  expect(download.suggestedFilename()).toBe('lecture-book-2020.csv');
-  const saved = await readFile(await download.path(), 'utf8');
-  await page.getByRole('button', { name: 'Remove: Lecture book 2020' }).click();
-  await expect(page.getByText('No source of your own yet.')).toBeVisible();
-  await page.getByRole('button', { name: 'Undo' }).click();
-  await expect(page.getByText('textbook, 2 reflexes, takes part')).toBeVisible();
-  await openCsv(page, saved);
-  await expect(page.getByLabel('Reflex, row 1')).toHaveValue('Moro reflex');
-  await expect(page.getByLabel('Integrates, as printed, row 2')).toHaveValue('4-6 mo');
-});
+test(
+  'a removed source comes back with undo, and a saved one opens again',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await take(page);
+    const saving = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save as CSV: Lecture book 2020' }).click();
+    const download = await saving;
+    expect(download.suggestedFilename()).toBe('lecture-book-2020.csv');
+    const saved = await readFile(await download.path(), 'utf8');
+    await page.getByRole('button', { name: 'Remove: Lecture book 2020' }).click();
+    await expect(page.getByText('No source of your own yet.')).toBeVisible();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect(page.getByText('textbook, 2 reflexes, takes part')).toBeVisible();
+    await openCsv(page, saved);
+    await expect(page.getByLabel('Reflex, row 1')).toHaveValue('Moro reflex');
+    await expect(page.getByLabel('Integrates, as printed, row 2')).toHaveValue('4-6 mo');
+  },
+);
 
 test('every bad cell has its sentence, and nothing is taken until all are mended', async ({
   page,
@@ -127,35 +131,37 @@ test('50 MB are refused before they are read', { tag: '@thorough' }, async ({ pa
   ).toBeVisible();
 });
 
-test('a reflex of one’s own joins the order of its limbs and is found by them', async ({
-  page,
-}) => {
-  await open(page, '#/own/reflex/new');
-  await page.getByLabel('Name', { exact: true }).fill('Moro reflex');
-  await page.getByRole('button', { name: 'Take part from now on' }).click();
-  await expect(page.getByLabel('Name', { exact: true })).toHaveAccessibleDescription(
-    /nothing built in can be overwritten/,
-  );
-  await page.getByLabel('Name', { exact: true }).fill('Fencer on the belly');
-  await page.getByLabel('Position').selectOption('prone');
-  for (const [limb, token] of [
-    ['Left arm', 'straight'],
-    ['Right arm', 'bent'],
-  ] as const)
-    await page.getByRole('group', { name: limb }).getByRole('button', { name: token }).click();
-  await expect(page.getByText('It would set the arms apart from each other')).toBeVisible();
-  await page.getByLabel('Source', { exact: true }).fill('Own notes');
-  await page.getByLabel('Appears, as printed').fill('28 wk');
-  await page.getByLabel('Integrates, as printed').fill('5 mo');
-  await page.getByRole('button', { name: 'Take part from now on' }).click();
-  await expect(page.getByText('Added: it takes part from now on.')).toBeVisible();
-  await open(page, '#/order');
-  await expect(page.getByRole('link', { name: 'Fencer on the belly' })).toBeVisible();
-  await open(page, '#/reflexes?does=arms-unlike');
-  await expect(page.getByText('5 of 45.')).toBeVisible();
-  await page.getByRole('link', { name: /^Fencer on the belly/ }).click();
-  await expect(page.getByRole('row', { name: /Own notes.*28 wk.*5 mo/ })).toBeVisible();
-});
+test(
+  'a reflex of one’s own joins the order of its limbs and is found by them',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/own/reflex/new');
+    await page.getByLabel('Name', { exact: true }).fill('Moro reflex');
+    await page.getByRole('button', { name: 'Take part from now on' }).click();
+    await expect(page.getByLabel('Name', { exact: true })).toHaveAccessibleDescription(
+      /nothing built in can be overwritten/,
+    );
+    await page.getByLabel('Name', { exact: true }).fill('Fencer on the belly');
+    await page.getByLabel('Position').selectOption('prone');
+    for (const [limb, token] of [
+      ['Left arm', 'straight'],
+      ['Right arm', 'bent'],
+    ] as const)
+      await page.getByRole('group', { name: limb }).getByRole('button', { name: token }).click();
+    await expect(page.getByText('It would set the arms apart from each other')).toBeVisible();
+    await page.getByLabel('Source', { exact: true }).fill('Own notes');
+    await page.getByLabel('Appears, as printed').fill('28 wk');
+    await page.getByLabel('Integrates, as printed').fill('5 mo');
+    await page.getByRole('button', { name: 'Take part from now on' }).click();
+    await expect(page.getByText('Added: it takes part from now on.')).toBeVisible();
+    await open(page, '#/order');
+    await expect(page.getByRole('link', { name: 'Fencer on the belly' })).toBeVisible();
+    await open(page, '#/reflexes?does=arms-unlike');
+    await expect(page.getByText('5 of 45.')).toBeVisible();
+    await page.getByRole('link', { name: /^Fencer on the belly/ }).click();
+    await expect(page.getByRole('row', { name: /Own notes.*28 wk.*5 mo/ })).toBeVisible();
+  },
+);
 
 test(
   'a table let go over the page is opened there, and is not taken for a case file',

@@ -106,14 +106,18 @@ test(
   },
 );
 
-test('script in a note is refused, and the visit before stands', async ({ page }) => {
-  const before = await savedText(page);
-  await open(page, '#/visits/3');
-  await page.getByLabel('Note', { exact: true }).fill('<img src=x onerror=alert(1)>');
-  await page.getByLabel('Note', { exact: true }).press('Tab');
-  await expect(page.getByText(/Note: holds markup or script/)).toBeVisible();
-  expect(await savedText(page)).toBe(before);
-});
+test(
+  'script in a note is refused, and the visit before stands',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    const before = await savedText(page);
+    await open(page, '#/visits/3');
+    await page.getByLabel('Note', { exact: true }).fill('<img src=x onerror=alert(1)>');
+    await page.getByLabel('Note', { exact: true }).press('Tab');
+    await expect(page.getByText(/Note: holds markup or script/)).toBeVisible();
+    expect(await savedText(page)).toBe(before);
+  },
+);
 
 const change = (text: string, edit: (raw: Record<string, never>) => unknown): string =>
   JSON.stringify(edit(JSON.parse(text) as Record<string, never>));
@@ -162,7 +166,7 @@ test('a file that cannot be read is refused with a sentence, and nothing has cha
   expect(await savedText(page)).toBe(before);
 });
 
-test('a file of 200 MB is refused before it is read', async ({ page }) => {
+test('a file of 200 MB is refused before it is read', { tag: '@thorough' }, async ({ page }) => {
   await open(page, '#/');
   await page.evaluate(() => {
     const file = new File(['{}'], 'large.json', { type: 'application/json' });
@@ -184,9 +188,13 @@ test('a file of 200 MB is refused before it is read', async ({ page }) => {
   await expect(page.getByRole('heading', { name: 'Kestrel' })).toBeVisible();
 });
 
-test('a plan for a date that does not exist is refused with a sentence', async ({ page }) => {
-  await open(page, '#/next');
-  await page.getByLabel('Plan for').fill('2026-02-30');
-  await page.getByLabel('Plan for').press('Tab');
-  await expect(page.getByText(/"2026-02-30" is no date that exists/)).toBeVisible();
-});
+test(
+  'a plan for a date that does not exist is refused with a sentence',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/next');
+    await page.getByLabel('Plan for').fill('2026-02-30');
+    await page.getByLabel('Plan for').press('Tab');
+    await expect(page.getByText(/"2026-02-30" is no date that exists/)).toBeVisible();
+  },
+);

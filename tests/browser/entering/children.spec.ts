@@ -82,7 +82,7 @@ const FILTERS = [
   ],
 ] as const;
 
-test('each filter narrows the list to what it says', async ({ page }) => {
+test('each filter narrows the list to what it says', { tag: '@thorough' }, async ({ page }) => {
   await withExamples(page);
   for (const [label, option, found] of FILTERS) {
     await choose(page, label, option);
@@ -123,19 +123,23 @@ test(
   },
 );
 
-test('a child goes into the archive and comes out of it again', async ({ page }) => {
-  await withExamples(page);
-  await more(page, 'Tern');
-  await page.getByRole('button', { name: 'Archive Tern' }).click();
-  await expect(page.getByText('Put in the archive.')).toBeVisible();
-  await expect(page.getByRole('button', { name: 'Tern', exact: true })).toBeHidden();
-  await expect(page.getByRole('button', { name: 'Turnstone', exact: true })).toBeFocused();
-  await page.getByRole('button', { name: 'With the archive (2)' }).click();
-  await expect(page.getByRole('button', { name: 'Avocet', exact: true })).toBeVisible();
-  await page.getByRole('button', { name: 'Take out of the archive Tern' }).click();
-  await page.getByRole('button', { name: 'With the archive (1)' }).click();
-  await expect(listed(page)).toHaveText(ALL);
-});
+test(
+  'a child goes into the archive and comes out of it again',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await withExamples(page);
+    await more(page, 'Tern');
+    await page.getByRole('button', { name: 'Archive Tern' }).click();
+    await expect(page.getByText('Put in the archive.')).toBeVisible();
+    await expect(page.getByRole('button', { name: 'Tern', exact: true })).toBeHidden();
+    await expect(page.getByRole('button', { name: 'Turnstone', exact: true })).toBeFocused();
+    await page.getByRole('button', { name: 'With the archive (2)' }).click();
+    await expect(page.getByRole('button', { name: 'Avocet', exact: true })).toBeVisible();
+    await page.getByRole('button', { name: 'Take out of the archive Tern' }).click();
+    await page.getByRole('button', { name: 'With the archive (1)' }).click();
+    await expect(listed(page)).toHaveText(ALL);
+  },
+);
 
 test('a removed child comes back, and a copy stands beside what it was made from', async ({
   page,
@@ -153,23 +157,27 @@ test('a removed child comes back, and a copy stands beside what it was made from
   await expect(listed(page)).toHaveText(['Snipe', 'Snipe copy', 'Snipe copy 2']);
 });
 
-test('tags are added and taken off in the list, and filtered by', async ({ page }) => {
-  await withExamples(page);
-  await more(page, 'Tern');
-  await page.getByLabel('Add a tag').fill('twin');
-  await page.getByLabel('Add a tag').press('Enter');
-  await expect(page.getByRole('button', { name: 'Take off the tag twin' })).toBeVisible();
-  await expect(page.getByLabel('Add a tag')).toHaveValue('');
-  await choose(page, 'Tag', 'twin');
-  await expect(listed(page)).toHaveText(['Tern']);
-  await page.getByLabel('Add a tag').fill('<b>bold</b>');
-  await page.getByLabel('Add a tag').press('Enter');
-  await expect(page.getByText(/holds markup or script/)).toBeVisible();
-  await page.getByRole('button', { name: 'Take off the tag twin' }).click();
-  await expect(page.getByText('No child fits this.')).toBeVisible();
-  await page.getByRole('button', { name: 'Undo' }).click();
-  await expect(listed(page)).toHaveText(['Tern']);
-});
+test(
+  'tags are added and taken off in the list, and filtered by',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await withExamples(page);
+    await more(page, 'Tern');
+    await page.getByLabel('Add a tag').fill('twin');
+    await page.getByLabel('Add a tag').press('Enter');
+    await expect(page.getByRole('button', { name: 'Take off the tag twin' })).toBeVisible();
+    await expect(page.getByLabel('Add a tag')).toHaveValue('');
+    await choose(page, 'Tag', 'twin');
+    await expect(listed(page)).toHaveText(['Tern']);
+    await page.getByLabel('Add a tag').fill('<b>bold</b>');
+    await page.getByLabel('Add a tag').press('Enter');
+    await expect(page.getByText(/holds markup or script/)).toBeVisible();
+    await page.getByRole('button', { name: 'Take off the tag twin' }).click();
+    await expect(page.getByText('No child fits this.')).toBeVisible();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect(listed(page)).toHaveText(['Tern']);
+  },
+);
 
 test(
   'a row says what is open, and its strip says it too',

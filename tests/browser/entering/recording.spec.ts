@@ -52,32 +52,40 @@ test.describe('with a finger on a tablet', () => {
     },
   );
 
-  test('not assessable asks why, takes a touch for it, and goes on', async ({ page }) => {
-    await open(page, '#/visits/new/record');
-    await give(page, 'both sides', 'not assessable').tap();
-    await expect(current(page)).toHaveAttribute('data-row', 'atnr');
-    await expect(page.getByText('No reason yet.')).toBeVisible();
-    await page.getByRole('button', { name: 'splint or plaster' }).tap();
-    await expect(current(page)).toHaveAttribute('data-row', 'neck-righting');
-    await row(page, 'atnr').tap();
-    await expect(page.getByLabel('Why not, left?').last()).toHaveValue('splint or plaster');
-  });
+  test(
+    'not assessable asks why, takes a touch for it, and goes on',
+    { tag: '@thorough' },
+    async ({ page }) => {
+      await open(page, '#/visits/new/record');
+      await give(page, 'both sides', 'not assessable').tap();
+      await expect(current(page)).toHaveAttribute('data-row', 'atnr');
+      await expect(page.getByText('No reason yet.')).toBeVisible();
+      await page.getByRole('button', { name: 'splint or plaster' }).tap();
+      await expect(current(page)).toHaveAttribute('data-row', 'neck-righting');
+      await row(page, 'atnr').tap();
+      await expect(page.getByLabel('Why not, left?').last()).toHaveValue('splint or plaster');
+    },
+  );
 
-  test('the state counts from here on, and each can have its own', async ({ page }) => {
-    await open(page, '#/visits/new/record');
-    await page.getByLabel('The infant is').selectOption({ label: 'quiet alert' });
-    await give(page, 'both sides', 'weak').tap();
-    await page.getByLabel('The infant is').selectOption({ label: 'crying' });
-    await give(page, 'left', 'weak').tap();
-    await row(page, 'atnr').tap();
-    await expect(page.getByLabel('State for this one')).toHaveValue('quiet-alert');
-    await row(page, 'neck-righting').tap();
-    await expect(page.getByLabel('State for this one')).toHaveValue('crying');
-    await page.getByLabel('State for this one').selectOption({ label: 'drowsy' });
-    await page.reload();
-    await row(page, 'neck-righting').tap();
-    await expect(page.getByLabel('State for this one')).toHaveValue('drowsy');
-  });
+  test(
+    'the state counts from here on, and each can have its own',
+    { tag: '@thorough' },
+    async ({ page }) => {
+      await open(page, '#/visits/new/record');
+      await page.getByLabel('The infant is').selectOption({ label: 'quiet alert' });
+      await give(page, 'both sides', 'weak').tap();
+      await page.getByLabel('The infant is').selectOption({ label: 'crying' });
+      await give(page, 'left', 'weak').tap();
+      await row(page, 'atnr').tap();
+      await expect(page.getByLabel('State for this one')).toHaveValue('quiet-alert');
+      await row(page, 'neck-righting').tap();
+      await expect(page.getByLabel('State for this one')).toHaveValue('crying');
+      await page.getByLabel('State for this one').selectOption({ label: 'drowsy' });
+      await page.reload();
+      await row(page, 'neck-righting').tap();
+      await expect(page.getByLabel('State for this one')).toHaveValue('drowsy');
+    },
+  );
 
   test('every response is a large target, in its place at the side of the thumb', async ({
     page,
@@ -221,20 +229,24 @@ test('a visit is recorded with the keyboard alone', async ({ page }) => {
   await expect(page.getByLabel('Comment, right')).toHaveValue('3 tries, slow');
 });
 
-test('a date ahead is asked about, and a reload loses nothing meanwhile', async ({ page }) => {
-  await open(page, '#/visits/new');
-  await page.getByLabel('Examiner').fill('Linnet');
-  await page.getByLabel('Visit date').fill('2026-07-01');
-  await page.getByLabel('Visit date').press('Tab');
-  await expect(page.getByText(/lies ahead of today, 8 June 2026/)).toBeVisible();
-  await expect(page.getByText('Not kept yet: answer what is asked')).toBeVisible();
-  await page.reload();
-  await expect(page.getByLabel('Visit date')).toHaveValue('2026-07-01');
-  await page.getByRole('button', { name: 'Keep it' }).click();
-  await expect(page.getByText('Kept as the visit of 1 July 2026.')).toBeVisible();
-  await page.getByRole('link', { name: 'Visits' }).click();
-  await expect(page.getByRole('link', { name: '1 July 2026' })).toBeVisible();
-});
+test(
+  'a date ahead is asked about, and a reload loses nothing meanwhile',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/visits/new');
+    await page.getByLabel('Examiner').fill('Linnet');
+    await page.getByLabel('Visit date').fill('2026-07-01');
+    await page.getByLabel('Visit date').press('Tab');
+    await expect(page.getByText(/lies ahead of today, 8 June 2026/)).toBeVisible();
+    await expect(page.getByText('Not kept yet: answer what is asked')).toBeVisible();
+    await page.reload();
+    await expect(page.getByLabel('Visit date')).toHaveValue('2026-07-01');
+    await page.getByRole('button', { name: 'Keep it' }).click();
+    await expect(page.getByText('Kept as the visit of 1 July 2026.')).toBeVisible();
+    await page.getByRole('link', { name: 'Visits' }).click();
+    await expect(page.getByRole('link', { name: '1 July 2026' })).toBeVisible();
+  },
+);
 
 test('a date before birth is asked about, with both ways to mend it', async ({ page }) => {
   await open(page, '#/visits/3');

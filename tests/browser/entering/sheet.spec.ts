@@ -108,23 +108,25 @@ for (const hash of ['#/next', '#/sheet'])
       },
     );
 
-test('the paper carries the child, its age on that date, and the cautions once each', async ({
-  page,
-}) => {
-  await open(page, '#/next');
-  await page.getByLabel('Plan for').fill('2026-06-12');
-  await page.getByLabel('Plan for').press('Tab');
-  await page.emulateMedia({ media: 'print' });
-  const paper = page.locator('.paper');
-  await expect(paper).toContainText('Kestrel (invented)');
-  await expect(paper).toContainText('6 mo 1 wk corrected');
-  await expect(paper).toContainText('12 June 2026');
-  await expect(paper.getByText('Stop at distress', { exact: false })).toHaveCount(1);
-  await expect(paper).toContainText('A line without a tick is not tested.');
-  await expect(page.getByRole('heading', { name: 'Kestrel' })).toBeHidden();
-});
+test(
+  'the paper carries the child, its age on that date, and the cautions once each',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/next');
+    await page.getByLabel('Plan for').fill('2026-06-12');
+    await page.getByLabel('Plan for').press('Tab');
+    await page.emulateMedia({ media: 'print' });
+    const paper = page.locator('.paper');
+    await expect(paper).toContainText('Kestrel (invented)');
+    await expect(paper).toContainText('6 mo 1 wk corrected');
+    await expect(paper).toContainText('12 June 2026');
+    await expect(paper.getByText('Stop at distress', { exact: false })).toHaveCount(1);
+    await expect(paper).toContainText('A line without a tick is not tested.');
+    await expect(page.getByRole('heading', { name: 'Kestrel' })).toBeHidden();
+  },
+);
 
-test('a sheet for an age needs no child', async ({ page }) => {
+test('a sheet for an age needs no child', { tag: '@thorough' }, async ({ page }) => {
   await open(page, '#/sheet');
   await page.getByLabel('Gestation at birth').fill('30w0d');
   await page.getByRole('radio', { name: 'postmenstrual' }).check();

@@ -49,11 +49,15 @@ test(
   },
 );
 
-test('Ctrl+Z in a field undoes the typing, not the record', async ({ page }) => {
-  await open(page, '#/visits/3');
-  await page.getByRole('button', { name: 'Remove Moro reflex' }).click();
-  await page.getByLabel('Examiner').click();
-  await page.keyboard.type(' and Linnet');
-  await page.keyboard.press('Control+z');
-  await expect(page.getByRole('button', { name: 'Change Moro reflex' })).toBeHidden();
-});
+test(
+  'Ctrl+Z in a field undoes the typing, not the record',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/visits/3');
+    await page.getByRole('button', { name: 'Remove Moro reflex' }).click();
+    await page.getByLabel('Examiner').click();
+    await page.keyboard.type(' and Linnet');
+    await page.keyboard.press('Control+z');
+    await expect(page.getByRole('button', { name: 'Change Moro reflex' })).toBeHidden();
+  },
+);

@@ -136,29 +136,31 @@ test(
   },
 );
 
-test('what a backup replaces lies in the bin as it was, and is brought back from there', async ({
-  page,
-}) => {
-  await open(page, '#/keeping');
-  const saving = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save a backup' }).click();
-  const backup = await (await saving).path();
-  await open(page, '#/visits/3');
-  await setNote(page, 'written after the backup');
-  await expect(standing(page)).toHaveText('Saved');
-  await open(page, '#/keeping');
-  await page.getByLabel('Open a backup').setInputFiles(backup);
-  await page.getByRole('radio', { name: 'take the backup’s' }).check();
-  await page.getByRole('button', { name: 'Take what is chosen' }).click();
-  await open(page, '#/visits/3');
-  await expect(noteOf(page)).not.toHaveValue('written after the backup');
-  await page.reload();
-  await open(page, '#/keeping');
-  await page.getByRole('button', { name: 'Bring back Kestrel' }).click();
-  await expect(page.getByText('The bin is empty.')).toBeVisible();
-  await open(page, '#/visits/3');
-  await expect(noteOf(page)).toHaveValue('written after the backup');
-});
+test(
+  'what a backup replaces lies in the bin as it was, and is brought back from there',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/keeping');
+    const saving = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save a backup' }).click();
+    const backup = await (await saving).path();
+    await open(page, '#/visits/3');
+    await setNote(page, 'written after the backup');
+    await expect(standing(page)).toHaveText('Saved');
+    await open(page, '#/keeping');
+    await page.getByLabel('Open a backup').setInputFiles(backup);
+    await page.getByRole('radio', { name: 'take the backup’s' }).check();
+    await page.getByRole('button', { name: 'Take what is chosen' }).click();
+    await open(page, '#/visits/3');
+    await expect(noteOf(page)).not.toHaveValue('written after the backup');
+    await page.reload();
+    await open(page, '#/keeping');
+    await page.getByRole('button', { name: 'Bring back Kestrel' }).click();
+    await expect(page.getByText('The bin is empty.')).toBeVisible();
+    await open(page, '#/visits/3');
+    await expect(noteOf(page)).toHaveValue('written after the backup');
+  },
+);
 
 test(
   'forgotten answers come back with undo, and out of the bin',

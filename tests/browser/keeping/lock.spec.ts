@@ -81,17 +81,21 @@ test('a wrong passphrase is a sentence, waits longer each time, and harms nothin
   await expect(listed(page)).toHaveText(['Kestrel']);
 });
 
-test('what is changed under a lock is there after it was opened again', async ({ page }) => {
-  await setLock(page);
-  await newChild(page, 'Plover', '2026-01-04');
-  await expect(page).not.toHaveTitle(/Plover/);
-  await go(page, '#/lock');
-  await page.getByRole('button', { name: 'Lock now' }).click();
-  await unlock(page);
-  await go(page, '#/children');
-  await expect(listed(page)).toHaveText(['Kestrel', 'Plover']);
-  expect(await stored(page)).not.toContain('Plover');
-});
+test(
+  'what is changed under a lock is there after it was opened again',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await setLock(page);
+    await newChild(page, 'Plover', '2026-01-04');
+    await expect(page).not.toHaveTitle(/Plover/);
+    await go(page, '#/lock');
+    await page.getByRole('button', { name: 'Lock now' }).click();
+    await unlock(page);
+    await go(page, '#/children');
+    await expect(listed(page)).toHaveText(['Kestrel', 'Plover']);
+    expect(await stored(page)).not.toContain('Plover');
+  },
+);
 
 for (const first of ['lock', 'backup'] as const)
   test(
@@ -141,15 +145,17 @@ test(
   },
 );
 
-test('it is locked from any page, and the word of what was done has the focus', async ({
-  page,
-}) => {
-  await setLock(page);
-  await expect(page.getByText('The lock is set.')).toBeFocused();
-  await go(page, '#/reflexes');
-  await page.getByRole('banner').getByRole('button', { name: 'Lock' }).click();
-  await expect(gate(page)).toBeVisible();
-});
+test(
+  'it is locked from any page, and the word of what was done has the focus',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await setLock(page);
+    await expect(page.getByText('The lock is set.')).toBeFocused();
+    await go(page, '#/reflexes');
+    await page.getByRole('banner').getByRole('button', { name: 'Lock' }).click();
+    await expect(gate(page)).toBeVisible();
+  },
+);
 
 test(
   'an encrypted backup leaves no passphrase in its fields',

@@ -242,7 +242,7 @@ test(
   },
 );
 
-test('half a version is never used', async ({ page }) => {
+test('half a version is never used', { tag: '@thorough' }, async ({ page }) => {
   await visit(page);
   const before = await versionOf(page);
   // the new worker is there, but not all of what it names

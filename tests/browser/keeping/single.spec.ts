@@ -134,26 +134,30 @@ test(
   },
 );
 
-test('its policy admits the script within and nothing else', async ({ context, file }) => {
-  const html = readFileSync(BUILT, 'utf8');
-  const policy = /http-equiv="content-security-policy" content="([^"]*)"/.exec(html)?.[1] ?? '';
-  expect(policy).toContain("default-src 'none'");
-  expect(policy).toContain("connect-src 'none'");
-  expect(policy).toMatch(/script-src 'sha256-[^']+'(?:;|$)/);
-  expect(policy).not.toMatch(/'self'|unsafe-inline|unsafe-eval|https?:/);
-  // a window of its own: its console is told of the refusal
-  const page = await context.newPage();
-  await go(page, file, '#/about');
-  const ran = await page.evaluate(() => {
-    const script = document.createElement('script');
-    script.textContent = 'window.broughtIn = true';
-    const told = new Promise<string>((say) => {
-      document.addEventListener('securitypolicyviolation', (event) =>
-        say(event.effectiveDirective),
-      );
+test(
+  'its policy admits the script within and nothing else',
+  { tag: '@thorough' },
+  async ({ context, file }) => {
+    const html = readFileSync(BUILT, 'utf8');
+    const policy = /http-equiv="content-security-policy" content="([^"]*)"/.exec(html)?.[1] ?? '';
+    expect(policy).toContain("default-src 'none'");
+    expect(policy).toContain("connect-src 'none'");
+    expect(policy).toMatch(/script-src 'sha256-[^']+'(?:;|$)/);
+    expect(policy).not.toMatch(/'self'|unsafe-inline|unsafe-eval|https?:/);
+    // a window of its own: its console is told of the refusal
+    const page = await context.newPage();
+    await go(page, file, '#/about');
+    const ran = await page.evaluate(() => {
+      const script = document.createElement('script');
+      script.textContent = 'window.broughtIn = true';
+      const told = new Promise<string>((say) => {
+        document.addEventListener('securitypolicyviolation', (event) =>
+          say(event.effectiveDirective),
+        );
+      });
+      document.head.append(script);
+      return told.then((directive) => ({ directive, broughtIn: 'broughtIn' in window }));
     });
-    document.head.append(script);
-    return told.then((directive) => ({ directive, broughtIn: 'broughtIn' in window }));
-  });
-  expect(ran).toEqual({ directive: 'script-src-elem', broughtIn: false });
-});
+    expect(ran).toEqual({ directive: 'script-src-elem', broughtIn: false });
+  },
+);

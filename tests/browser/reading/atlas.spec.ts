@@ -66,7 +66,7 @@ test('the order of things answers the classic question with its windows', async 
   await expect(page.locator('details[open] tbody tr')).toHaveCount(n);
 });
 
-test('the biggest quarrels are told in sentences', async ({ page }) => {
+test('the biggest quarrels are told in sentences', { tag: '@thorough' }, async ({ page }) => {
   await open(page, '#/quarrels');
   await expect(page.getByText(/^On \d+ of the \d+ days on which two or more/)).toHaveCount(5);
 });

@@ -19,7 +19,7 @@ test('the course says first what changed, then shows reflex by visit, then what 
   );
 });
 
-test('what is awaited is saved as calendar entries', async ({ page }) => {
+test('what is awaited is saved as calendar entries', { tag: '@thorough' }, async ({ page }) => {
   await open(page, '#/course');
   const saving = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Save as calendar entries' }).click();

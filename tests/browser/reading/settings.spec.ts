@@ -28,7 +28,7 @@ test('a limit of correction changes the age that counts, and says so', async ({ 
   await expect(page.getByText(/up to 3 months since birth/)).toBeVisible();
 });
 
-test('theme and text size are taken at once and kept', async ({ page }) => {
+test('theme and text size are taken at once and kept', { tag: '@thorough' }, async ({ page }) => {
   await open(page, '#/settings');
   await page.getByRole('radio', { name: 'dark' }).check();
   await page.getByRole('radio', { name: '200 %' }).check();

@@ -97,7 +97,7 @@ test('a finger drags a band on a phone, and every grip is large enough for it', 
   await context.close();
 });
 
-test('the sources’ own bands are no weeks off', async ({ page }) => {
+test('the sources’ own bands are no weeks off', { tag: '@thorough' }, async ({ page }) => {
   await startle(page);
   // the sources of the Moro response print its end between 1.5 and 9 months, its beginning from 25 weeks on
   await part(page, 'moro', 'begins').focus();

@@ -210,32 +210,35 @@ test('after a reload, or a window closed by accident, it goes on at its step', a
   await expect(place(again)).toHaveText('3 of 8');
 });
 
-test('between two steps the chart moves, and under reduced motion it does not', async ({
-  page,
-}) => {
-  await open(page, '#/stage/first-year?step=1');
-  await expect(still(page)).toHaveCount(1);
-  await page.evaluate(() => {
-    const seen = new Set<string>();
-    Object.assign(window, { seen });
-    const chart = document.querySelector('[data-moving]')!;
-    const look = () =>
-      seen.add(chart.querySelector('[data-lane="moro"]')!.getAttribute('transform')!);
-    new MutationObserver(look).observe(chart, { subtree: true, attributes: true });
-    look();
-  });
-  const places = () => page.evaluate(() => (window as unknown as { seen: Set<string> }).seen.size);
-  await page.keyboard.press('PageDown');
-  await expect(page.locator('.hall [data-lane]')).toHaveCount(6);
-  await expect(still(page)).toHaveCount(1);
-  expect(await places()).toBeGreaterThan(2);
-  await page.emulateMedia({ reducedMotion: 'reduce' });
-  const before = await places();
-  await page.keyboard.press('PageUp');
-  await expect(place(page)).toHaveText('1 of 9');
-  await expect(page.locator('.hall [data-lane="landau"]')).toHaveCount(1);
-  expect((await places()) - before).toBeLessThanOrEqual(1);
-});
+test(
+  'between two steps the chart moves, and under reduced motion it does not',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/stage/first-year?step=1');
+    await expect(still(page)).toHaveCount(1);
+    await page.evaluate(() => {
+      const seen = new Set<string>();
+      Object.assign(window, { seen });
+      const chart = document.querySelector('[data-moving]')!;
+      const look = () =>
+        seen.add(chart.querySelector('[data-lane="moro"]')!.getAttribute('transform')!);
+      new MutationObserver(look).observe(chart, { subtree: true, attributes: true });
+      look();
+    });
+    const places = () =>
+      page.evaluate(() => (window as unknown as { seen: Set<string> }).seen.size);
+    await page.keyboard.press('PageDown');
+    await expect(page.locator('.hall [data-lane]')).toHaveCount(6);
+    await expect(still(page)).toHaveCount(1);
+    expect(await places()).toBeGreaterThan(2);
+    await page.emulateMedia({ reducedMotion: 'reduce' });
+    const before = await places();
+    await page.keyboard.press('PageUp');
+    await expect(place(page)).toHaveText('1 of 9');
+    await expect(page.locator('.hall [data-lane="landau"]')).toHaveCount(1);
+    expect((await places()) - before).toBeLessThanOrEqual(1);
+  },
+);
 
 /** By how many pixels the chart hangs below the room it is given. */
 const overhangPx = (page: Page): Promise<number> =>

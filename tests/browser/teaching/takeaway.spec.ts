@@ -131,56 +131,62 @@ test('the child’s chart has its title, its legend and its sources with it', as
     expect(svg).toContain(said);
 });
 
-test('a PNG is as large as asked for, has its letters, and can be transparent', async ({
-  page,
-}) => {
-  await page.setViewportSize({ width: 1280, height: 1000 });
-  await open(page, '#/');
-  await openPanel(page, /^Take away: Kestrel/);
-  await panel(page).getByLabel('With title, legend and sources').uncheck();
-  const vector = await alone(page, await pathOf(await save(page)));
-  await panel(page).getByLabel('PNG').check();
-  const png = async (size: string): Promise<Buffer> => {
-    await panel(page).getByLabel(size, { exact: true }).check();
-    return readFile(await pathOf(await save(page)));
-  };
-  const one = await png('1×');
-  const four = await png('4×');
-  const { width, height } = pixelsOf(vector);
-  expect(pixelsOf(one)).toMatchObject({ width, height, corner: 255 });
-  expect(pixelsOf(four)).toMatchObject({ width: 4 * width, height: 4 * height });
-  expect(difference(one, vector)).toBeLessThan(TOLERANCE);
-  await panel(page).getByLabel('transparent').check();
-  await panel(page).locator('.clear img').waitFor();
-  expect(pixelsOf(await png('1×')).corner).toBe(0);
-});
+test(
+  'a PNG is as large as asked for, has its letters, and can be transparent',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await page.setViewportSize({ width: 1280, height: 1000 });
+    await open(page, '#/');
+    await openPanel(page, /^Take away: Kestrel/);
+    await panel(page).getByLabel('With title, legend and sources').uncheck();
+    const vector = await alone(page, await pathOf(await save(page)));
+    await panel(page).getByLabel('PNG').check();
+    const png = async (size: string): Promise<Buffer> => {
+      await panel(page).getByLabel(size, { exact: true }).check();
+      return readFile(await pathOf(await save(page)));
+    };
+    const one = await png('1×');
+    const four = await png('4×');
+    const { width, height } = pixelsOf(vector);
+    expect(pixelsOf(one)).toMatchObject({ width, height, corner: 255 });
+    expect(pixelsOf(four)).toMatchObject({ width: 4 * width, height: 4 * height });
+    expect(difference(one, vector)).toBeLessThan(TOLERANCE);
+    await panel(page).getByLabel('transparent').check();
+    await panel(page).locator('.clear img').waitFor();
+    expect(pixelsOf(await png('1×')).corner).toBe(0);
+  },
+);
 
-test('it is put on the clipboard, as a picture and as text', async ({ page, context }) => {
-  await context.grantPermissions(['clipboard-read', 'clipboard-write']);
-  await open(page, '#/reflexes/moro');
-  await openPanel(page, /^Take away: Moro reflex$/);
-  const copy = panel(page).getByRole('button', { name: 'Copy', exact: true });
-  const held = (): Promise<Record<string, number>> =>
-    page.evaluate(async () => {
-      const [item] = await navigator.clipboard.read();
-      const sizes = (item?.types ?? []).map(async (type): Promise<[string, number]> => {
-        const blob = await item!.getType(type);
-        return [type, type === 'image/png' ? (await createImageBitmap(blob)).width : blob.size];
+test(
+  'it is put on the clipboard, as a picture and as text',
+  { tag: '@thorough' },
+  async ({ page, context }) => {
+    await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+    await open(page, '#/reflexes/moro');
+    await openPanel(page, /^Take away: Moro reflex$/);
+    const copy = panel(page).getByRole('button', { name: 'Copy', exact: true });
+    const held = (): Promise<Record<string, number>> =>
+      page.evaluate(async () => {
+        const [item] = await navigator.clipboard.read();
+        const sizes = (item?.types ?? []).map(async (type): Promise<[string, number]> => {
+          const blob = await item!.getType(type);
+          return [type, type === 'image/png' ? (await createImageBitmap(blob)).width : blob.size];
+        });
+        return Object.fromEntries(await Promise.all(sizes));
       });
-      return Object.fromEntries(await Promise.all(sizes));
-    });
-  await copy.click();
-  await expect(panel(page).getByText('Copied.')).toBeVisible();
-  const sizes = await held();
-  expect(sizes['text/plain']).toBeGreaterThan(80_000); // with its letters
-  expect(sizes['image/svg+xml']).toBeGreaterThan(5_000);
-  await panel(page).getByLabel('PNG').check();
-  await panel(page).getByLabel('3×').check();
-  await copy.click();
-  await expect(panel(page).getByText('Copied.')).toBeVisible();
-  const size = await panel(page).locator('.size').textContent();
-  expect((await held())['image/png']).toBe(Number(/^\d+/.exec(size!.trim())![0]));
-});
+    await copy.click();
+    await expect(panel(page).getByText('Copied.')).toBeVisible();
+    const sizes = await held();
+    expect(sizes['text/plain']).toBeGreaterThan(80_000); // with its letters
+    expect(sizes['image/svg+xml']).toBeGreaterThan(5_000);
+    await panel(page).getByLabel('PNG').check();
+    await panel(page).getByLabel('3×').check();
+    await copy.click();
+    await expect(panel(page).getByText('Copied.')).toBeVisible();
+    const size = await panel(page).locator('.size').textContent();
+    expect((await held())['image/png']).toBe(Number(/^\d+/.exec(size!.trim())![0]));
+  },
+);
 
 for (const colorScheme of ['light', 'dark'] as const)
   test(

@@ -47,30 +47,32 @@ test('one’s own is made from it, its text changed, and it is there after a rel
   await expect(page.locator('.hall h1')).toHaveText('Two that look the same');
 });
 
-test('steps are moved by keys, by buttons and by dragging, and each is undone', async ({
-  page,
-}) => {
-  await makeOwn(page);
-  const first = (await steps(page).nth(0).textContent())!.slice(1);
-  const second = (await steps(page).nth(1).textContent())!.slice(1);
-  await steps(page).nth(0).focus();
-  await page.keyboard.press('Alt+ArrowDown');
-  await expect(steps(page).nth(1)).toHaveText(`2${first}`);
-  await expect(steps(page).nth(1)).toBeFocused();
-  await expect(page.getByText('Moved to place 2 of 8.')).toBeAttached();
-  await page.getByRole('button', { name: 'Up', exact: true }).click();
-  await expect(steps(page).nth(0)).toHaveText(`1${first}`);
-  await steps(page).nth(0).dragTo(steps(page).nth(3));
-  await expect(steps(page).nth(3)).toHaveText(`4${first}`);
-  await expect(steps(page).nth(0)).toHaveText(`1${second}`);
-  await page.getByRole('button', { name: 'Undo' }).click();
-  await expect(steps(page).nth(0)).toHaveText(`1${first}`);
-  await steps(page).nth(0).focus();
-  await page.keyboard.press('Control+Shift+z');
-  await expect(steps(page).nth(3)).toHaveText(`4${first}`);
-  await page.keyboard.press('ArrowDown');
-  await expect(steps(page).nth(1)).toBeFocused();
-});
+test(
+  'steps are moved by keys, by buttons and by dragging, and each is undone',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await makeOwn(page);
+    const first = (await steps(page).nth(0).textContent())!.slice(1);
+    const second = (await steps(page).nth(1).textContent())!.slice(1);
+    await steps(page).nth(0).focus();
+    await page.keyboard.press('Alt+ArrowDown');
+    await expect(steps(page).nth(1)).toHaveText(`2${first}`);
+    await expect(steps(page).nth(1)).toBeFocused();
+    await expect(page.getByText('Moved to place 2 of 8.')).toBeAttached();
+    await page.getByRole('button', { name: 'Up', exact: true }).click();
+    await expect(steps(page).nth(0)).toHaveText(`1${first}`);
+    await steps(page).nth(0).dragTo(steps(page).nth(3));
+    await expect(steps(page).nth(3)).toHaveText(`4${first}`);
+    await expect(steps(page).nth(0)).toHaveText(`1${second}`);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect(steps(page).nth(0)).toHaveText(`1${first}`);
+    await steps(page).nth(0).focus();
+    await page.keyboard.press('Control+Shift+z');
+    await expect(steps(page).nth(3)).toHaveText(`4${first}`);
+    await page.keyboard.press('ArrowDown');
+    await expect(steps(page).nth(1)).toBeFocused();
+  },
+);
 
 test(
   'the present view is kept, in a step, as a new one, and from the chart',
@@ -132,31 +134,33 @@ test('it is saved as a file, removed, taken back, and opened again', async ({ pa
   await expect(own).toHaveCount(2);
 });
 
-test('a file that is not a talk is refused in a sentence, and nothing is lost', async ({
-  page,
-}) => {
-  await makeOwn(page);
-  const saving = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save as file' }).click();
-  const text = await readFile(await (await saving).path(), 'utf8');
-  await open(page, '#/talks');
-  const alert = page.getByRole('alert').filter({ hasText: 'The talk was not opened' });
-  for (const [bad, said] of [
-    [text.slice(0, 900), 'ends in the middle'],
-    [text.replace('"version": 1', '"version": 2'), 'a newer Tidemark (version 2)'],
-    ['{"format":"tidemark-case","version":1}', 'is one child’s case. Open it under Children'],
-    ['{"format":"other","version":1}', 'is not a Tidemark talk'],
-    [
-      text.replace('Alike to the eye', '<img src=x onerror=alert(1)>'),
-      'Step 1, caption: holds markup',
-    ],
-  ] as const) {
-    await openFile(page, bad);
-    await expect(alert).toContainText(said);
-    await expect(alert).toContainText('nothing has changed');
-  }
-  await expect(page.locator('section[aria-labelledby="own"] li')).toHaveCount(1);
-});
+test(
+  'a file that is not a talk is refused in a sentence, and nothing is lost',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await makeOwn(page);
+    const saving = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save as file' }).click();
+    const text = await readFile(await (await saving).path(), 'utf8');
+    await open(page, '#/talks');
+    const alert = page.getByRole('alert').filter({ hasText: 'The talk was not opened' });
+    for (const [bad, said] of [
+      [text.slice(0, 900), 'ends in the middle'],
+      [text.replace('"version": 1', '"version": 2'), 'a newer Tidemark (version 2)'],
+      ['{"format":"tidemark-case","version":1}', 'is one child’s case. Open it under Children'],
+      ['{"format":"other","version":1}', 'is not a Tidemark talk'],
+      [
+        text.replace('Alike to the eye', '<img src=x onerror=alert(1)>'),
+        'Step 1, caption: holds markup',
+      ],
+    ] as const) {
+      await openFile(page, bad);
+      await expect(alert).toContainText(said);
+      await expect(alert).toContainText('nothing has changed');
+    }
+    await expect(page.locator('section[aria-labelledby="own"] li')).toHaveCount(1);
+  },
+);
 
 test(
   'a talk naming what is not at hand opens, says what, and is given without it',

@@ -88,40 +88,42 @@ test(
   },
 );
 
-test('what a bundle holds and is not read is told; a bad one is refused, naming the entry', async ({
-  page,
-}) => {
-  const patient = { resourceType: 'Patient', id: 'p', birthDate: '2026-01-05' };
-  const gestation = {
-    resourceType: 'Observation',
-    status: 'final',
-    subject: { reference: 'Patient/p' },
-    code: { coding: [{ system: 'http://loinc.org', code: '11884-4' }] },
-    valueQuantity: { value: 36, code: 'wk' },
-  };
-  const bundle = (...resources: object[]) =>
-    JSON.stringify({
-      resourceType: 'Bundle',
-      type: 'collection',
-      entry: resources.map((resource) => ({ resource })),
-    });
-  await open(page, '#/children');
-  const file = page.getByLabel('Open a case file');
-  const named = { ...patient, name: [{ text: 'Plover' }] };
-  await file.setInputFiles(
-    give('a.json', 'application/json', bundle(named, gestation, { resourceType: 'Goal' })),
-  );
-  await expect(page.getByText('1 entry is not read: 1 × Goal, not used here.')).toBeVisible();
-  await page.getByRole('button', { name: 'Cancel' }).click();
-  await file.setInputFiles(
-    give(
-      'b.json',
-      'application/json',
-      bundle(named, { ...gestation, valueQuantity: { value: 36.2, code: 'wk' } }),
-    ),
-  );
-  await expect(page.getByText('Entry 2 (Observation)')).toBeVisible();
-});
+test(
+  'what a bundle holds and is not read is told; a bad one is refused, naming the entry',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    const patient = { resourceType: 'Patient', id: 'p', birthDate: '2026-01-05' };
+    const gestation = {
+      resourceType: 'Observation',
+      status: 'final',
+      subject: { reference: 'Patient/p' },
+      code: { coding: [{ system: 'http://loinc.org', code: '11884-4' }] },
+      valueQuantity: { value: 36, code: 'wk' },
+    };
+    const bundle = (...resources: object[]) =>
+      JSON.stringify({
+        resourceType: 'Bundle',
+        type: 'collection',
+        entry: resources.map((resource) => ({ resource })),
+      });
+    await open(page, '#/children');
+    const file = page.getByLabel('Open a case file');
+    const named = { ...patient, name: [{ text: 'Plover' }] };
+    await file.setInputFiles(
+      give('a.json', 'application/json', bundle(named, gestation, { resourceType: 'Goal' })),
+    );
+    await expect(page.getByText('1 entry is not read: 1 × Goal, not used here.')).toBeVisible();
+    await page.getByRole('button', { name: 'Cancel' }).click();
+    await file.setInputFiles(
+      give(
+        'b.json',
+        'application/json',
+        bundle(named, { ...gestation, valueQuantity: { value: 36.2, code: 'wk' } }),
+      ),
+    );
+    await expect(page.getByText('Entry 2 (Observation)')).toBeVisible();
+  },
+);
 
 const SHEET = [
   'Infant;Seen on;Therapist;Item;Side;Result;Comment',

@@ -173,23 +173,25 @@ const speak = (page: Page, voices: readonly { lang: string; localService: boolea
     Object.assign(globalThis, { SpeechSynthesisUtterance: Utterance, said });
   }, voices);
 
-test('it is read aloud by a voice of this machine, and quiet when one goes on', async ({
-  page,
-}) => {
-  await speak(page, [
-    { lang: 'es-ES', localService: true },
-    { lang: 'en-GB', localService: true },
-  ]);
-  await open(page, '#/show');
-  const said = () => page.evaluate(() => (globalThis as unknown as { said: string[] }).said);
-  await page.getByRole('button', { name: 'Read aloud' }).click();
-  const first = (await said()).at(-1)!;
-  expect(first).toMatch(/^en-GB: /);
-  expect(first).toContain((await heading(page).textContent())!);
-  await next(page).click();
-  expect((await said()).at(-1)).toBe('quiet');
-  await expect(page.getByRole('button', { name: 'Read aloud' })).toBeVisible();
-});
+test(
+  'it is read aloud by a voice of this machine, and quiet when one goes on',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await speak(page, [
+      { lang: 'es-ES', localService: true },
+      { lang: 'en-GB', localService: true },
+    ]);
+    await open(page, '#/show');
+    const said = () => page.evaluate(() => (globalThis as unknown as { said: string[] }).said);
+    await page.getByRole('button', { name: 'Read aloud' }).click();
+    const first = (await said()).at(-1)!;
+    expect(first).toMatch(/^en-GB: /);
+    expect(first).toContain((await heading(page).textContent())!);
+    await next(page).click();
+    expect((await said()).at(-1)).toBe('quiet');
+    await expect(page.getByRole('button', { name: 'Read aloud' })).toBeVisible();
+  },
+);
 
 test(
   'where there is no such voice, or only one elsewhere, none is offered',
@@ -241,7 +243,7 @@ for (const size of [
 ])
   test(
     `nothing is cut, ${size.width} wide`,
-    { tag: [1280, 320].includes(size.width) ? [] : '@thorough' },
+    { tag: size.width === 320 ? [] : '@thorough' },
     async ({ page }) => {
       await page.emulateMedia({ reducedMotion: 'reduce' });
       await page.setViewportSize(size);
