@@ -295,6 +295,7 @@ describe('folding', () => {
     ['Émile', 'emile'],
     ['ZOË', 'zoe'],
     ['Straße', 'strasse'],
+    ['STRAẞE', 'strasse'],
     ['Ångström', 'angstrom'],
     ['Ναί', 'ναι'],
   ])('%s is found by %s', (label, typed) => {

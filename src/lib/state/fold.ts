@@ -4,6 +4,8 @@ const bare = (text: string): string => text.normalize('NFKD').replaceAll(/\p{Mar
 
 /**
  * Two texts that differ in accents, case or in how their letters are composed fold to one. Upper case
- * comes first since it spells out letters that have no single capital (ß becomes SS, as it is typed).
+ * spells out letters that have no single capital (ß becomes SS, as it is typed); lower case comes before
+ * it, since a letter that is a capital already, as ẞ, would stay as it is.
  */
-export const folded = (text: string): string => bare(bare(text).toUpperCase()).toLowerCase();
+export const folded = (text: string): string =>
+  bare(bare(text).toLowerCase().toUpperCase()).toLowerCase();
