@@ -28,16 +28,17 @@ const BUILDS = [
     after: ['build: site'], // it is put beside the site
   },
   {
-    name: 'build: connected',
-    command: 'vite build --mode connected --logLevel warn',
-    after: ['build: one file'],
-  },
-  {
     name: 'build: command line',
     command: 'vite build --config vite.cli.config.ts --logLevel warn',
   },
 ];
 const BUILT = BUILDS.map(({ name }) => name);
+/** @type {Stage} */
+const CONNECTED = {
+  name: 'build: connected',
+  command: 'vite build --mode connected --logLevel warn',
+  after: ['build: one file'],
+};
 
 /** @type {readonly Stage[]} */
 const EVERYDAY = [
@@ -55,6 +56,7 @@ const EVERYDAY = [
 /** @type {readonly Stage[]} */
 const THOROUGH = [
   ...BUILDS,
+  CONNECTED,
   { name: 'types: pages', command: 'svelte-check --fail-on-warnings' },
   { name: 'types: pure folders', command: 'tsc -p tsconfig.pure.json' },
   { name: 'types: service worker', command: 'tsc -p src/service-worker' },
@@ -66,7 +68,7 @@ const THOROUGH = [
     name: 'browser, in full',
     command: 'playwright test --grep @thorough',
     processors: 2,
-    after: BUILT,
+    after: [...BUILT, CONNECTED.name],
   },
 ];
 

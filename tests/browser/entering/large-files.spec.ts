@@ -60,7 +60,7 @@ test(
   },
 );
 
-test('a case is added only once it is read whole', async ({ page }) => {
+test('a case is added only once it is read whole', { tag: '@thorough' }, async ({ page }) => {
   await hold(page);
   await open(page, '#/children');
   const pick = page.getByLabel('Open a case file');

@@ -159,7 +159,7 @@ test.describe('with a finger on a tablet', () => {
 test.describe('without a connection', () => {
   test.use({ viewport: { width: 820, height: 1180 }, hasTouch: true, serviceWorkers: 'allow' });
 
-  test('it goes on', async ({ page, context }) => {
+  test('it goes on', { tag: '@thorough' }, async ({ page, context }) => {
     await open(page, '#/');
     await workerAnswers(page);
     await page.reload();

@@ -28,16 +28,17 @@ async function changeTo(page: Page, from: string, to: string): Promise<void> {
 
 const wrong = (page: Page) => page.getByText(/This is not the passphrase\./);
 
-test('another window that was open when the lock was set asks for it too', async ({
-  page,
-  context,
-}) => {
-  const other = await context.newPage();
-  await other.goto('/#/children');
-  await expect(listed(other)).toHaveText(['Kestrel']);
-  await setLock(page);
-  await expect(gate(other)).toBeVisible();
-});
+test(
+  'another window that was open when the lock was set asks for it too',
+  { tag: '@thorough' },
+  async ({ page, context }) => {
+    const other = await context.newPage();
+    await other.goto('/#/children');
+    await expect(listed(other)).toHaveText(['Kestrel']);
+    await setLock(page);
+    await expect(gate(other)).toBeVisible();
+  },
+);
 
 test(
   'a window before the gate opens by the lock that is there by then, and brings no older one back',

@@ -174,20 +174,24 @@ test(
   },
 );
 
-test('an unfinished visit is sealed in the tab and comes back', async ({ page }) => {
-  await setLock(page);
-  await go(page, '#/visits/new');
-  await addFinding(page, 'moro', 'Moro reflex', { left: 'elicited' });
-  await page.getByLabel('Visit date').fill('2026-13-01');
-  await page.getByLabel('Visit date').press('Tab');
-  await expect(page.getByText('Not kept yet')).toBeVisible();
-  const draft = () => page.evaluate(() => sessionStorage.getItem('tidemark-draft') ?? '');
-  await expect.poll(draft).toMatch(/^[0-9a-f]{100,}$/);
-  await page.reload();
-  await unlock(page);
-  await expect(page.getByLabel('Visit date')).toHaveValue('2026-13-01');
-  await expect(page.getByRole('button', { name: 'Change Moro reflex' })).toBeVisible();
-});
+test(
+  'an unfinished visit is sealed in the tab and comes back',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await setLock(page);
+    await go(page, '#/visits/new');
+    await addFinding(page, 'moro', 'Moro reflex', { left: 'elicited' });
+    await page.getByLabel('Visit date').fill('2026-13-01');
+    await page.getByLabel('Visit date').press('Tab');
+    await expect(page.getByText('Not kept yet')).toBeVisible();
+    const draft = () => page.evaluate(() => sessionStorage.getItem('tidemark-draft') ?? '');
+    await expect.poll(draft).toMatch(/^[0-9a-f]{100,}$/);
+    await page.reload();
+    await unlock(page);
+    await expect(page.getByLabel('Visit date')).toHaveValue('2026-13-01');
+    await expect(page.getByRole('button', { name: 'Change Moro reflex' })).toBeVisible();
+  },
+);
 
 test(
   'a half-filled form is sealed in the tab and comes back after idle time',

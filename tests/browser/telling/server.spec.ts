@@ -25,46 +25,52 @@ test.afterAll(async () => {
   await site.close();
 });
 
-test("a child is pushed, another's change is not overwritten, and what is there is fetched", async ({
-  page,
-}) => {
-  const base = site.resolvedUrls?.local[0] ?? '';
-  await page.goto(`${base}#/server`);
-  await expect(page.getByRole('heading', { name: 'A FHIR server' })).toBeVisible();
-  expect(await accessibilityFaults(page)).toEqual([]);
+test(
+  "a child is pushed, another's change is not overwritten, and what is there is fetched",
+  { tag: '@thorough' },
+  async ({ page }) => {
+    const base = site.resolvedUrls?.local[0] ?? '';
+    await page.goto(`${base}#/server`);
+    await expect(page.getByRole('heading', { name: 'A FHIR server' })).toBeVisible();
+    expect(await accessibilityFaults(page)).toEqual([]);
 
-  const push = page.getByRole('button', { name: 'Push Kestrel' });
-  await page.getByLabel('Address of the server').fill('http://elsewhere.test/fhir');
-  await push.click();
-  await expect(page.getByText('Write the whole address, beginning with https://')).toBeVisible();
+    const push = page.getByRole('button', { name: 'Push Kestrel' });
+    await page.getByLabel('Address of the server').fill('http://elsewhere.test/fhir');
+    await push.click();
+    await expect(page.getByText('Write the whole address, beginning with https://')).toBeVisible();
 
-  await page.getByLabel('Address of the server').fill(fhir.base);
-  await page.getByLabel('Access token').fill('letmein');
-  await push.click();
-  await expect(page.getByText(/^Pushed: \d+ new, 0 changed, 0 removed, 0 the same/)).toBeVisible();
-  await push.click();
-  await expect(page.getByText(/^Pushed: 0 new, 0 changed, 0 removed, \d+ the same/)).toBeVisible();
+    await page.getByLabel('Address of the server').fill(fhir.base);
+    await page.getByLabel('Access token').fill('letmein');
+    await push.click();
+    await expect(
+      page.getByText(/^Pushed: \d+ new, 0 changed, 0 removed, 0 the same/),
+    ).toBeVisible();
+    await push.click();
+    await expect(
+      page.getByText(/^Pushed: 0 new, 0 changed, 0 removed, \d+ the same/),
+    ).toBeVisible();
 
-  const { entry = [] } = await fhir.repo.search({ resourceType: 'Patient' });
-  await fhir.repo.updateResource({ ...entry[0]!.resource!, active: false } as never);
-  await push.click();
-  await expect(page.getByText('Nothing was sent')).toBeVisible();
-  await expect(page.getByText('Patient: was changed on the server')).toBeVisible();
+    const { entry = [] } = await fhir.repo.search({ resourceType: 'Patient' });
+    await fhir.repo.updateResource({ ...entry[0]!.resource!, active: false } as never);
+    await push.click();
+    await expect(page.getByText('Nothing was sent')).toBeVisible();
+    await expect(page.getByText('Patient: was changed on the server')).toBeVisible();
 
-  await page.getByRole('button', { name: 'Fetch' }).click();
-  await expect(page.getByText('here already, and different')).toBeVisible();
-  // what differs is said, nothing is replaced unless it is asked for, and undo has the older one
-  await expect(page.getByRole('row', { name: 'Archive nothing yes' })).toBeVisible();
-  await expect(page.getByRole('radio', { name: 'Keep mine' })).toBeChecked();
-  await page.getByRole('button', { name: 'Take over' }).click();
-  await expect(page.getByText('Nothing is chosen to be taken over.')).toBeVisible();
-  expect(await accessibilityFaults(page)).toEqual([]);
-  await page.getByRole('radio', { name: 'Take theirs' }).check();
-  await page.getByRole('button', { name: 'Take over' }).click();
-  await page.getByRole('button', { name: 'Undo' }).click();
-  await expect(page.getByText('Undone: everything is as it was before.')).toBeVisible();
-  expect(await page.evaluate(() => JSON.stringify(localStorage))).not.toContain('letmein');
-});
+    await page.getByRole('button', { name: 'Fetch' }).click();
+    await expect(page.getByText('here already, and different')).toBeVisible();
+    // what differs is said, nothing is replaced unless it is asked for, and undo has the older one
+    await expect(page.getByRole('row', { name: 'Archive nothing yes' })).toBeVisible();
+    await expect(page.getByRole('radio', { name: 'Keep mine' })).toBeChecked();
+    await page.getByRole('button', { name: 'Take over' }).click();
+    await expect(page.getByText('Nothing is chosen to be taken over.')).toBeVisible();
+    expect(await accessibilityFaults(page)).toEqual([]);
+    await page.getByRole('radio', { name: 'Take theirs' }).check();
+    await page.getByRole('button', { name: 'Take over' }).click();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect(page.getByText('Undone: everything is as it was before.')).toBeVisible();
+    expect(await page.evaluate(() => JSON.stringify(localStorage))).not.toContain('letmein');
+  },
+);
 
 /** A child put on the server by somebody else, all of whose texts are a payload. */
 async function putThere(payload: string, identifier: string): Promise<void> {
