@@ -12,8 +12,8 @@ const times = (n: number, one: string, many: string): string =>
 
 export const voicesPage = {
   title: 'Who has it from whom',
-  lead: 'Tables copy one another. Sources of which one can tell that they are one voice weigh together as one in every verdict. Two sources are compared age by age; "birth", which every table prints, is left out. Three ages alike and none apart count as a copy; a citation or a shared printout is confirmed by hand.',
-  drawing: 'Ages taken over',
+  lead: 'Tables copy one another. Sources that have their ages from one another count as one voice in every verdict. All sources were compared age by age ("birth", which every table prints, was left out); a pair is one voice only where a citation, the same ages in the same terms, or a shared printout confirms it.',
+  drawing: 'Ages that two sources share',
   legend:
     'Sources in order of year. An arc joins two that print the same ages, thicker with each age they share: solid where they are one voice, dashed where they print much alike and keep two voices.',
   drawn: (sources: number, lines: number): string =>
