@@ -61,7 +61,7 @@ export function statedBy(claim: SourcedClaim): Stated {
   const printed = integrates && printedSpan(integrates);
   const from = integrates && (printed?.from ?? printedDay(integrates.low, integrates.unit));
   // a latest age alone: it may go from the day its own row has it there, or from term where none is given
-  const opens = from && integrates?.atLatest ? Math.min(start?.to ?? TERM, from) : from;
+  const opens = from && integrates.atLatest ? Math.min(start?.to ?? TERM, from) : from;
   return {
     claim,
     appears: start,

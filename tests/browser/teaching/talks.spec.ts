@@ -96,6 +96,9 @@ test(
     await page.getByRole('button', { name: 'Keep', exact: true }).click();
     await page.getByRole('link', { name: 'Open the talk' }).click();
     await expect(steps(page)).toHaveCount(10);
+    await steps(page).last().click();
+    // those that judge by default, as README.md counts them
+    await expect(page.getByText('Sources: 45 sources')).toBeVisible();
   },
 );
 
