@@ -91,3 +91,24 @@ test('a change after a backup counts though the clock was set back between, also
   await again.made(back + MINUTE_MS);
   expect(again.changed).toBe(0);
 });
+
+test('a backup made while the store is still being opened is known after a reload', async () => {
+  const rows = memoryRows();
+  const none = { texts: () => new Map<string, string>(), changedSince: () => [] };
+  const begun = (): Backups =>
+    new Backups({ cases: none, own: none, talks: none }, () => ({}), {
+      isSealed: () => false,
+      shelf: undefined,
+    });
+  const made = Date.UTC(2026, 5, 8, 10);
+  const early = begun();
+  await early.made(made - MINUTE_MS);
+  await early.load(rows);
+  const next = begun();
+  await next.made(made);
+  await next.load(rows);
+  expect(next.at).toBe(made);
+  const again = begun();
+  await again.load(rows);
+  expect(again.at).toBe(made);
+});

@@ -74,7 +74,12 @@ export class Backups {
 
   async load(rows: Rows): Promise<void> {
     this.#rows = rows;
-    await this.#adopt();
+    const [at, since] = [this.at, this.#since];
+    if (at > (await this.#adopt())) {
+      // made while the store was still being opened
+      [this.at, this.#since] = [at, since];
+      await this.#keep(at, since);
+    }
     rows.watch('small', () => void this.#adopt());
     try {
       const { keptFolder } = await import('../store/folder.ts');
@@ -181,15 +186,17 @@ export class Backups {
     return this.#writing;
   }
 
-  async #adopt(): Promise<void> {
+  /** Takes over what the store has, and answers when that backup was made; 0 where it has none. */
+  async #adopt(): Promise<number> {
     try {
       const row = await this.#rows?.one(ROW);
       const read = row && v.safeParse(shape, JSON.parse(row.text));
-      if (!read?.success) return;
+      if (!read?.success) return 0;
       this.at = read.output.at;
       this.#since = read.output.since ?? this.at;
+      return this.at;
     } catch {
-      // not understood, or the store was closed: as if no backup were known
+      return 0; // not understood, or the store was closed: as if no backup were known
     }
   }
 }
