@@ -81,7 +81,7 @@ const env = {
 };
 
 /** The stages whose sum is told also where all went well. */
-const isTold = /^(?:unit|browser)/;
+const SUMMED = /^(?:unit|browser)/;
 
 /** @param {number} ms */
 const seconds = (ms) => `${(ms / 1000).toFixed(1)} s`;
@@ -132,7 +132,7 @@ async function runAll(stages) {
         failed ||= !ok;
         const said = output.trim();
         process.stdout.write(
-          `${ok ? '✓' : '✗'} ${next.name}, ${seconds(ms)}\n${said && (!ok || isTold.test(next.name)) ? `${said}\n` : ''}`,
+          `${ok ? '✓' : '✗'} ${next.name}, ${seconds(ms)}\n${said && (!ok || SUMMED.test(next.name)) ? `${said}\n` : ''}`,
         );
       }),
     );

@@ -92,7 +92,7 @@ export const reflexPage = {
   ownNoProse: 'Nothing more is written about it than its limb pattern and ages.',
   when: 'When it comes and goes, by each source',
   whenNone: 'No source dates it.',
-  voices: 'Who has it from whom',
+  voices: 'Sources that share ages',
   variantsHelp:
     'Two tests go under this name, and a record does not say which was done. A finding is judged by the sources of both; the note of each source says which of the two it describes.',
   table: {

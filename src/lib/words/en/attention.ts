@@ -128,7 +128,7 @@ export const attention = {
   noCounts: 'No count of infants near this age is held.',
   sources: 'What it rests on',
   judgedBy: 'Sources that copy one another are one voice.',
-  voices: 'Who has it from whom',
+  voices: 'Sources that share ages',
   silent: (n: number): string =>
     n === 1 ? '1 source is silent at this age' : `${n} sources are silent at this age`,
   context: 'Beside it, not judged by',

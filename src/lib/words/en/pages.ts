@@ -17,7 +17,7 @@ export const sourcesPage = {
   title: 'Sources',
   lead: (n: HeldNumbers): string =>
     `${n.sources} sources are held. ${n.dating} of them give an age window of at least one reflex, ${n.claims} claims in all; ${n.judging} of these judge where nothing else is chosen. ${n.counting} hold ${n.counts} counts of infants. The others give context, evidence or method.`,
-  voices: 'Who has it from whom',
+  voices: 'Sources that share ages',
   counting:
     'Tables copy one another, so counting sources counts what is taught, not how good the evidence is. The kind of each source is always shown.',
   read: (n: number): string => `${n} read`,

@@ -1,4 +1,4 @@
-/** English for the page of voices: who has it from whom, and how many voices a reflex has. */
+/** English for the page of voices: which sources share their ages, and how many voices a reflex has. */
 import type { TakenOver } from '../../atlas/families.ts';
 
 const HOW: Readonly<Record<TakenOver['how'], string>> = {
@@ -11,7 +11,7 @@ const times = (n: number, one: string, many: string): string =>
   n === 1 ? `1 ${one}` : `${n} ${many}`;
 
 export const voicesPage = {
-  title: 'Who has it from whom',
+  title: 'Sources that share ages',
   lead: 'Tables copy one another. Sources that have their ages from one another count as one voice in every verdict. All sources were compared age by age ("birth", which every table prints, was left out); a pair is one voice only where a citation, the same ages in the same terms, or a shared printout confirms it.',
   drawing: 'Ages that two sources share',
   legend:
