@@ -1,0 +1,46 @@
+/**
+ * One clock for all visits of a child: corrected if born before the limit of gestation, at whatever age.
+ * A change of clock within one course would move its visits against each other.
+ */
+import { daysBetween, type CivilDate } from '../../age/civil.ts';
+import { TERM_DAYS } from '../../age/axis.ts';
+import { DEFAULT_LIMITS, type Birth, type CorrectionLimits } from '../../age/clocks.ts';
+import { DATING_SD_DAYS } from '../../age/doubt.ts';
+import { SHIFT_NODES, SHIFT_REACH } from './constants.ts';
+import { density } from '../normal.ts';
+
+export interface Clock {
+  /** The place of a date on the axis, in days. */
+  dayOn: (on: CivilDate) => number;
+  /** How far all visits may be shifted together: a standard deviation in days; 0 is exact. */
+  sdDays: number;
+}
+
+export function clockOf(
+  birth: Birth,
+  limits: Pick<CorrectionLimits, 'pretermBelowDays'> = DEFAULT_LIMITS,
+): Clock {
+  const preterm = birth.gestationalDays < limits.pretermBelowDays;
+  const atBirth = preterm ? birth.gestationalDays : TERM_DAYS;
+  return {
+    dayOn: (on) => atBirth + daysBetween(birth.born, on),
+    sdDays: preterm ? DATING_SD_DAYS[birth.dating] : 0,
+  };
+}
+
+/** One shift of all visits, in days, and how likely it is. */
+export interface Shift {
+  days: number;
+  weight: number;
+}
+
+const EXACT: readonly Shift[] = [{ days: 0, weight: 1 }];
+
+/** Even nodes with normal weights that sum to 1; one node where the dating leaves no doubt. */
+export function shiftsOf(sdDays: number): readonly Shift[] {
+  if (sdDays === 0) return EXACT;
+  const step = (2 * SHIFT_REACH) / (SHIFT_NODES - 1);
+  const z = Array.from({ length: SHIFT_NODES }, (_, k) => -SHIFT_REACH + k * step);
+  const sum = z.reduce((total, at) => total + density(at), 0);
+  return z.map((at) => ({ days: at * sdDays, weight: density(at) / sum }));
+}
