@@ -1,0 +1,129 @@
+/**
+ * One child read over all visits: every course inferred, on demand, from the chosen sources, the days on
+ * which it was looked at and the dating. Priors are worked out once for a set of sources.
+ */
+import { DEFAULT_LIMITS, type CorrectionLimits } from '../../age/clocks.ts';
+import type { Atlas } from '../../atlas/atlas.ts';
+import type { Side } from '../../atlas/types.ts';
+import type { Case } from '../../case/case.ts';
+import type { Sheet } from '../judge.ts';
+import { clockOf, type Clock } from './clock.ts';
+import { ODD, MILESTONE_MISSED } from './constants.ts';
+import { Inferred, seen } from './course.ts';
+import { daysOf, milestoneDaysOf, type ReflexDays, type SeenDay } from './days.ts';
+import { milestonePrior } from './milestone.ts';
+import { pairsOf, type Known, type Lookup, type PairOrder } from './orders.ts';
+import { priorOf, type PairPrior } from './prior.ts';
+
+/** The priors of every reflex and milestone under the chosen sources, each worked out when first asked for. */
+export class Priors {
+  readonly atlas: Atlas;
+  readonly sheet: Sheet;
+  readonly #kept = new Map<string, PairPrior | undefined>();
+
+  constructor(atlas: Atlas, sheet: Sheet) {
+    this.atlas = atlas;
+    this.sheet = sheet;
+  }
+
+  #keep(key: string, make: () => PairPrior | undefined): PairPrior | undefined {
+    if (!this.#kept.has(key)) this.#kept.set(key, make());
+    return this.#kept.get(key);
+  }
+
+  /** Undefined for a reflex that is not in the atlas. @param odd 0: no child differs from every source */
+  reflex(id: string, odd = ODD): PairPrior | undefined {
+    const compiled = this.sheet.get(id);
+    return compiled && this.#keep(`${id} ${odd}`, () => priorOf(compiled.windows, odd));
+  }
+
+  /** Undefined for a milestone without a published window. */
+  milestone(id: string, odd = ODD): PairPrior | undefined {
+    const milestone = this.atlas.milestones.get(id);
+    return milestone && this.#keep(`milestone ${id} ${odd}`, () => milestonePrior(milestone, odd));
+  }
+}
+
+const NO_DAYS: readonly SeenDay[] = [];
+
+export class ChildReading {
+  readonly record: Case;
+  readonly priors: Priors;
+  readonly clock: Clock;
+  readonly days: ReadonlyMap<string, ReflexDays>;
+  readonly milestoneDays: ReadonlyMap<string, readonly SeenDay[]>;
+  readonly #courses = new Map<string, Inferred>();
+  readonly #known = new Map<string, Known>();
+
+  constructor(record: Case, priors: Priors, limits: CorrectionLimits = DEFAULT_LIMITS) {
+    this.record = record;
+    this.priors = priors;
+    this.clock = clockOf(record.child.birth, limits);
+    this.days = daysOf(record.visits);
+    this.milestoneDays = milestoneDaysOf(record.visits);
+  }
+
+  #infer(prior: PairPrior, days: readonly SeenDay[], missed: number): Inferred {
+    const likelihoods = days.map(({ on, there }) => seen(this.clock.dayOn(on), there, missed));
+    return new Inferred(prior, likelihoods, this.clock.sdDays);
+  }
+
+  /** The course of a reflex, or of one of its sides; undefined for one that is not in the atlas. */
+  course(reflex: string, side?: Side): Inferred | undefined {
+    const key = side ? `${reflex} ${side}` : reflex;
+    const kept = this.#courses.get(key);
+    if (kept) return kept;
+    const prior = this.priors.reflex(reflex);
+    const known = this.priors.atlas.reflexes.get(reflex);
+    if (!prior || !known) return undefined;
+    const looked = this.days.get(reflex);
+    const days = (side ? looked?.sides[side] : looked?.whole) ?? NO_DAYS;
+    const course = this.#infer(prior, days, known.absence.missed);
+    this.#courses.set(key, course);
+    return course;
+  }
+
+  /** The course of a milestone; undefined for one without a published window. */
+  milestone(id: string): Inferred | undefined {
+    const key = `milestone ${id}`;
+    const kept = this.#courses.get(key);
+    if (kept) return kept;
+    const prior = this.priors.milestone(id);
+    if (!prior) return undefined;
+    const course = this.#infer(prior, this.milestoneDays.get(id) ?? NO_DAYS, MILESTONE_MISSED);
+    this.#courses.set(key, course);
+    return course;
+  }
+
+  readonly #lookup: Lookup = (what) => {
+    const milestone = 'milestone' in what;
+    const id = milestone ? what.milestone : what.reflex;
+    const key = `${milestone ? 'milestone ' : ''}${id}`;
+    const prior = (odd?: number) =>
+      milestone ? this.priors.milestone(id, odd) : this.priors.reflex(id, odd);
+    const child = milestone ? this.milestone(id) : this.course(id);
+    const [wide, strict] = [prior(), prior(0)];
+    if (!child || !wide || !strict) return undefined;
+    if (!milestone && !(what.event === 'appears' ? wide.datedA : wide.datedI)) return undefined;
+    let known = this.#known.get(key);
+    if (!known) {
+      known = {
+        lookedAt: child.likelihood.map(({ day }) => day),
+        child,
+        // a shift moves both alike, so that the order of the sources needs none
+        alone: new Inferred(wide, [], 0),
+        strict: new Inferred(strict, [], 0),
+      };
+      this.#known.set(key, known);
+    }
+    return known;
+  };
+
+  /** Every pair of every sequence of the atlas, by the sequence's id. */
+  orders(): Map<string, PairOrder[]> {
+    const { atlas } = this.priors;
+    return new Map(
+      atlas.sequences.map((sequence) => [sequence.id, pairsOf(sequence, atlas, this.#lookup)]),
+    );
+  }
+}

@@ -1,0 +1,127 @@
+/** Every pair of stations of a sequence, read in one child. */
+import type { Atlas } from '../../atlas/atlas.ts';
+import type { Sequence, Station } from '../../atlas/types.ts';
+import { reflexesAt } from '../sequence.ts';
+import { SURE_SOURCES } from './constants.ts';
+import type { Inferred } from './course.ts';
+import { oddsRatio, ordersOf, orderWord, type Happening, type OrderWord } from './order.ts';
+
+/**
+ * Why an order is open: no chosen source dates one of the two; one was never looked at; the sources
+ * themselves overlap; both had likely happened before the first visit; or were likely still to come.
+ */
+export type OpenReason =
+  'undated' | 'not-looked-at' | 'sources-overlap' | 'begins-too-late' | 'still-to-come';
+
+export interface PairOrder {
+  /** Indices of the stations in their sequence. */
+  first: number;
+  second: number;
+  /** P(first before second) with the sources alone, and with the child's days. NaN where undated. */
+  sourcesAlone: number;
+  probability: number;
+  oddsRatio: number;
+  order: OrderWord;
+  /** Only where the order is open. */
+  reason: OpenReason | null;
+  /** P(first before second) with the sources alone, if no child differs from all of them. */
+  sourcesOnly: number;
+  /** Whether the sources are sure enough of this order that the other way round asks for attention. */
+  sure: boolean;
+}
+
+/** What is known of one child: a course with its days, and the same without, with and without ODD. */
+export interface Known {
+  /** Days on which it was looked at and answered, on the child's clock. */
+  lookedAt: readonly number[];
+  child: Inferred;
+  alone: Inferred;
+  strict: Inferred;
+}
+
+/** Looks up what is known of a reflex or a milestone; undefined where no source dates the event. */
+export type Lookup = (
+  what: { reflex: string; event: 'appears' | 'integrates' } | { milestone: string },
+) => Known | undefined;
+
+interface Place {
+  known: readonly Known[];
+  of: (pick: 'child' | 'alone' | 'strict') => Happening;
+}
+
+function placeOf(station: Station, atlas: Atlas, lookup: Lookup): Place | undefined {
+  const reached = station.event === 'reached';
+  const event = station.event === 'integrates' ? 'integrates' : 'appears';
+  const known = (
+    reached
+      ? [lookup({ milestone: station.milestone })]
+      : reflexesAt(station, atlas).map((reflex) => lookup({ reflex, event }))
+  ).filter((one) => one !== undefined);
+  if (known.length === 0) return undefined;
+  return {
+    known,
+    of: (pick) => ({ event, courses: known.map((one) => one[pick]), polynomial: !reached }),
+  };
+}
+
+const looked = ({ known }: Place): number[] => known.flatMap(({ lookedAt }) => lookedAt);
+
+/** P(a happening has happened by a day), over its courses. */
+function happenedBy({ event, courses }: Happening, day: number): number {
+  const each = courses.map((course) => course.by(event, day));
+  return event === 'appears'
+    ? 1 - each.reduce((product, p) => product * (1 - p), 1)
+    : each.reduce((product, p) => product * p, 1);
+}
+
+function reasonFor(first: Place, second: Place, sourcesOnly: number): OpenReason {
+  const [days, others] = [looked(first), looked(second)];
+  if (days.length === 0 || others.length === 0) return 'not-looked-at';
+  if (!(sourcesOnly >= SURE_SOURCES)) return 'sources-overlap';
+  const from = Math.min(...days, ...others);
+  const to = Math.max(...days, ...others);
+  const [one, other] = [first.of('child'), second.of('child')];
+  const before = happenedBy(one, from) * happenedBy(other, from);
+  const after = (1 - happenedBy(one, to)) * (1 - happenedBy(other, to));
+  return before >= after ? 'begins-too-late' : 'still-to-come';
+}
+
+const OPEN = { sourcesAlone: NaN, probability: NaN, oddsRatio: 1, order: 'open' } as const;
+
+function pairOf(
+  index: { first: number; second: number },
+  first: Place | undefined,
+  second: Place | undefined,
+): PairOrder {
+  const alone = first && second && ordersOf(first.of('alone'), second.of('alone'));
+  const child = first && second && ordersOf(first.of('child'), second.of('child'));
+  if (!alone || !child)
+    return { ...index, ...OPEN, reason: 'undated', sourcesOnly: NaN, sure: false };
+  const strict = ordersOf(first.of('strict'), second.of('strict'));
+  const sourcesOnly = strict?.firstBefore ?? NaN;
+  const ratio = oddsRatio(alone, child);
+  const order = orderWord(alone.firstBefore, child.firstBefore, ratio);
+  return {
+    ...index,
+    sourcesAlone: alone.firstBefore,
+    probability: child.firstBefore,
+    oddsRatio: ratio,
+    order,
+    reason: order === 'open' ? reasonFor(first, second, sourcesOnly) : null,
+    sourcesOnly,
+    sure: sourcesOnly >= SURE_SOURCES,
+  };
+}
+
+/** Every pair of stations, not only neighbours, but for two milestones. */
+export function pairsOf(sequence: Sequence, atlas: Atlas, lookup: Lookup): PairOrder[] {
+  const { stations } = sequence;
+  const places = stations.map((station) => placeOf(station, atlas, lookup));
+  return stations.flatMap((station, first) =>
+    stations.flatMap((other, second) =>
+      second <= first || (station.event === 'reached' && other.event === 'reached')
+        ? []
+        : [pairOf({ first, second }, places[first], places[second])],
+    ),
+  );
+}
