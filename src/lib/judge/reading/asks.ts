@@ -1,0 +1,157 @@
+/**
+ * What a visit asks for beyond single verdicts: the second try of what was missing, several to be discussed
+ * together, and what should not wait until another day.
+ */
+import type { CivilDate } from '../../age/civil.ts';
+import type { Visit } from '../../case/case.ts';
+import { isElicited, type Finding } from '../../case/finding.ts';
+import type { ChildReading } from './child.ts';
+import { TODAY_FEEDING_FROM, TODAY_LOST, TOGETHER, TRIES } from './constants.ts';
+import { OTHER_SIDE } from './days.ts';
+import type { LostMilestone, NotNow } from './lost.ts';
+
+/** A finding that may say how often it was tried at its visit: 1 to 5, 1 where it does not. */
+export interface Tried extends Finding {
+  tries?: number;
+}
+
+export const triesOf = (finding: Tried): number => finding.tries ?? 1;
+
+const FEEDING = ['sucking', 'swallowing'] as const;
+
+/** Whether any finding of a reflex at some visits satisfies a test. */
+const anyOf = (visits: readonly Visit[], test: (finding: Finding) => boolean): boolean =>
+  visits.some(({ findings }) => findings.some(test));
+
+const missing = (visits: readonly Visit[], reflex: string): boolean =>
+  anyOf(visits, (f) => f.reflex === reflex && f.response === 'not-elicited') &&
+  !anyOf(visits, (f) => f.reflex === reflex && isElicited(f.response));
+
+/** How often a side was tried on a day without an answer, over all examiners. */
+const triesOn = (
+  visits: readonly Visit[],
+  on: CivilDate,
+  { reflex, side }: Pick<Finding, 'reflex' | 'side'>,
+): number =>
+  visits
+    .filter((visit) => visit.on === on)
+    .flatMap(({ findings }) => findings)
+    .filter((f) => f.reflex === reflex && f.side === side && f.response === 'not-elicited')
+    .reduce((sum, f) => sum + triesOf(f), 0);
+
+/**
+ * Whether a response that was not elicited was looked for often enough to be called missing: twice on the
+ * day, counted over its examiners, or on another day too. Sucking with swallowing, and one side beside one
+ * that answers, need no second try.
+ * @param missingOn whether this side was missing, by its verdict, on another day: one on which it was not
+ * yet expected is no second try
+ */
+export function triedEnough(
+  finding: Tried,
+  on: CivilDate,
+  visits: readonly Visit[],
+  missingOn: (on: CivilDate) => boolean,
+): boolean {
+  const { reflex, side } = finding;
+  if (triesOn(visits, on, finding) >= TRIES) return true;
+  const sameDay = visits.filter((visit) => visit.on === on);
+  if (FEEDING.some((id) => id === reflex) && FEEDING.every((id) => missing(sameDay, id)))
+    return true;
+  const other = OTHER_SIDE[side];
+  if (
+    other &&
+    anyOf(sameDay, (f) => f.reflex === reflex && f.side === other && isElicited(f.response))
+  )
+    return true;
+  return [...new Set(visits.map((visit) => visit.on))].some((day) => day !== on && missingOn(day));
+}
+
+/** The reflexes to be discussed at one visit, sides counted once, where they are enough to be said together. */
+export function together(
+  findings: readonly { reflex: string; asks: string }[],
+  asksMore: ReadonlySet<string> = new Set(['discuss', 'today']),
+): string[] {
+  const reflexes = new Set(
+    findings.filter(({ asks }) => asksMore.has(asks)).map(({ reflex }) => reflex),
+  );
+  return reflexes.size >= TOGETHER ? [...reflexes] : [];
+}
+
+/**
+ * Where a reason not to wait comes from. `published`: a pathway asks for it in as many words; `ours`: no
+ * pathway that was read names it so, and the nearest one is named.
+ */
+export interface TodayBasis {
+  basis: 'published' | 'ours';
+  source: string;
+}
+
+export type TodayCode = 'lost-milestone' | 'lost-reactions' | 'no-feeding';
+
+/**
+ * - Loss of motor skills: NICE NG127 (2019; read in two summaries) refers it to paediatric neurology or
+ *   neurodevelopment by local pathways, and a new abnormality of gait immediately to acute paediatrics.
+ *   That any lost milestone which the carer confirms is seen the same day is ours, and stricter.
+ * - Lost lifelong reactions: no pathway that was read names them; taken as loss of motor skills. Ours.
+ * - Feeding: a children's hospital's guideline on the seriously unwell young infant lists poor feeding and
+ *   asks for early review by a senior clinician; a hospital's advice for the first month has a poor suck or
+ *   one that cannot be sustained call for a doctor at once, by day or night (both read). That a young
+ *   infant who cannot feed is referred urgently is also in the WHO booklet on illness under 2 months
+ *   (memory). That both reflexes must be missing, in an alert infant of 37 weeks or more, is ours.
+ */
+export const TODAY_BASIS: Readonly<Record<TodayCode, TodayBasis>> = {
+  'lost-milestone': { basis: 'ours', source: 'NICE NG127, 2019: motor regression; gait' },
+  'lost-reactions': { basis: 'ours', source: 'NICE NG127, 2019: motor regression' },
+  'no-feeding': {
+    basis: 'published',
+    source: 'Royal Children’s Hospital Melbourne: seriously unwell neonate and young infant',
+  },
+};
+
+export interface Today {
+  code: TodayCode;
+  on: CivilDate;
+  /** Reflexes or the milestone it is about. */
+  about: readonly string[];
+}
+
+const ALERT: ReadonlySet<Finding['state']> = new Set(['quiet-alert', 'active-alert']);
+
+/** Neither sucking nor swallowing on a day, each looked for while alert, and elicited by nobody. */
+function noFeeding(reading: ChildReading, on: CivilDate): boolean {
+  if (reading.clock.dayOn(on) < TODAY_FEEDING_FROM) return false;
+  const visits = reading.record.visits.filter((visit) => visit.on === on);
+  return FEEDING.every(
+    (reflex) =>
+      missing(visits, reflex) &&
+      anyOf(
+        visits,
+        (f) => f.reflex === reflex && f.response === 'not-elicited' && ALERT.has(f.state),
+      ),
+  );
+}
+
+/** What should not wait, by day. @param notNow and lost as found in this child by `lost.ts` */
+export function todayOf(
+  reading: ChildReading,
+  notNow: readonly NotNow[],
+  lost: readonly LostMilestone[],
+): Today[] {
+  const { visits } = reading.record;
+  const days = [...new Set(visits.map(({ on }) => on))].sort();
+  return days.flatMap((on): Today[] => {
+    const found: Today[] = [];
+    for (const { milestone, on: day, asks } of lost)
+      if (day === on && asks === 'today')
+        found.push({ code: 'lost-milestone', on, about: [milestone] });
+    const triedTwice = ({ reflex, side, days: missed }: NotNow): boolean =>
+      missed > 1 || triesOn(visits, on, { reflex, side }) >= TRIES;
+    const reactions = notNow.filter(
+      (one) => one.on === on && one.lifelong && one.lost.length > 0 && triedTwice(one),
+    );
+    const about = [...new Set(reactions.map(({ reflex }) => reflex))];
+    if (about.length >= TODAY_LOST) found.push({ code: 'lost-reactions', on, about });
+    if (noFeeding(reading, on)) found.push({ code: 'no-feeding', on, about: [...FEEDING] });
+    return found;
+  });
+}
