@@ -181,7 +181,7 @@ describe('properties', () => {
         anyDays(),
         fc.integer({ min: 141, max: 1008 }),
         ({ prior }, days, at) => {
-          const posterior = new Inferred(prior, days, 0).at(0);
+          const posterior = new Inferred(prior, days, 0).posteriors[0]!;
           for (const event of ['appears', 'integrates'] as const) {
             // every edge is on a whole day, so that between two of them the function is quadratic
             const [from, middle, to] = [at + 0.2, at + 0.5, at + 0.8];

@@ -12,13 +12,15 @@ import { ODD, MILESTONE_MISSED } from './constants.ts';
 import { Inferred, seen } from './course.ts';
 import { daysOf, milestoneDaysOf, type ReflexDays, type SeenDay } from './days.ts';
 import { milestonePrior } from './milestone.ts';
-import { pairsOf, type Known, type Lookup, type PairOrder } from './orders.ts';
+import { pairsOf, type KeptSources, type Known, type Lookup, type PairOrder } from './orders.ts';
 import { priorOf, type PairPrior } from './prior.ts';
 
 /** The priors of every reflex and milestone under the chosen sources, each worked out when first asked for. */
 export class Priors {
   readonly atlas: Atlas;
   readonly sheet: Sheet;
+  /** What the sources say of each pair of stations. */
+  readonly orders: KeptSources = new Map();
   readonly #kept = new Map<string, PairPrior | undefined>();
 
   constructor(atlas: Atlas, sheet: Sheet) {
@@ -110,7 +112,7 @@ export class ChildReading {
       known = {
         lookedAt: child.likelihood.map(({ day }) => day),
         child,
-        // a shift moves both alike, so that the order of the sources needs none
+        // a shift would move both alike: the order of the sources needs none
         alone: new Inferred(wide, [], 0),
         strict: new Inferred(strict, [], 0),
       };
@@ -121,9 +123,12 @@ export class ChildReading {
 
   /** Every pair of every sequence of the atlas, by the sequence's id. */
   orders(): Map<string, PairOrder[]> {
-    const { atlas } = this.priors;
+    const { atlas, orders } = this.priors;
     return new Map(
-      atlas.sequences.map((sequence) => [sequence.id, pairsOf(sequence, atlas, this.#lookup)]),
+      atlas.sequences.map((sequence) => [
+        sequence.id,
+        pairsOf(sequence, atlas, this.#lookup, orders),
+      ]),
     );
   }
 }

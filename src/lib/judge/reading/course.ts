@@ -187,6 +187,7 @@ export class Inferred {
   readonly likelihood: readonly DayLikelihood[];
   readonly shifts: readonly Shift[];
   readonly #cells: readonly Float64Array[];
+  #posteriors: readonly Posterior[] | undefined;
   #nodes: { posterior: Posterior; weight: number; shift: number }[] | undefined;
 
   /** @param days in the order of time, on the child's clock @param sdDays of the shift of them all */
@@ -198,17 +199,20 @@ export class Inferred {
     this.#cells = likelihoods(days);
   }
 
-  /** The posterior at one shift of all days. */
-  at(shift: number): Posterior {
-    const days = Float64Array.from(this.likelihood, ({ day }) => day + shift);
-    return new Posterior(this.prior, days, this.#cells);
+  /** The posterior at each of `shifts`, in their order. */
+  get posteriors(): readonly Posterior[] {
+    this.#posteriors ??= this.shifts.map((shift) => {
+      const days = Float64Array.from(this.likelihood, ({ day }) => day + shift.days);
+      return new Posterior(this.prior, days, this.#cells);
+    });
+    return this.#posteriors;
   }
 
   /** The posterior at every shift, weighted by how well the shift agrees with this course's days. */
   get nodes(): readonly { posterior: Posterior; weight: number; shift: number }[] {
     if (!this.#nodes) {
-      const nodes = this.shifts.map(({ days, weight }) => {
-        const posterior = this.at(days);
+      const nodes = this.shifts.map(({ days, weight }, k) => {
+        const posterior = this.posteriors[k]!;
         return { posterior, weight: weight * posterior.evidence, shift: days };
       });
       const sum = nodes.reduce((total, node) => total + node.weight, 0);

@@ -48,20 +48,6 @@ export interface Fit {
 /** How many days a best-fitting age is looked for on. */
 export const DAYS = LAST_DAY - FIT_FROM;
 
-/** P(there) at the middle of each day from term on. */
-const kept = new WeakMap<PairPrior, Float64Array>();
-function thereByDay(prior: PairPrior): Float64Array {
-  let there = kept.get(prior);
-  if (!there) {
-    const sources = new Inferred(prior, [], 0);
-    there = Float64Array.from({ length: DAYS }, (_, day) =>
-      Math.min(1, Math.max(0, sources.states(FIT_FROM + day + 0.5).there)),
-    );
-    kept.set(prior, there);
-  }
-  return there;
-}
-
 /** One answer that takes part. */
 interface Answer {
   prior: PairPrior;
@@ -69,18 +55,39 @@ interface Answer {
   missed: number;
 }
 
+/** The logarithms of what is likely at the middle of each day from term on. */
+interface Logs {
+  there: Float64Array;
+  not: Float64Array;
+}
+
+/** A prior has one error rate: it is that of its reflex, or of all milestones. */
+const kept = new WeakMap<PairPrior, Logs>();
+
+function logsOf({ prior, missed }: Answer): Logs {
+  let logs = kept.get(prior);
+  if (!logs) {
+    const sources = new Inferred(prior, [], 0);
+    const elicited = Float64Array.from({ length: DAYS }, (_, day) => {
+      const { there } = sources.states(FIT_FROM + day + 0.5);
+      return IMAGINED + (1 - missed - IMAGINED) * Math.min(1, Math.max(0, there));
+    });
+    logs = { there: elicited.map(Math.log), not: elicited.map((p) => Math.log(1 - p)) };
+    kept.set(prior, logs);
+  }
+  return logs;
+}
+
 /** The likelihood of all answers at each day, its greatest 1. */
 function likelihoodOf(answers: readonly Answer[]): Float64Array {
-  const logs = new Float64Array(DAYS);
-  for (const { prior, there, missed } of answers) {
-    const expected = thereByDay(prior);
-    for (let day = 0; day < DAYS; day++) {
-      const p = IMAGINED + (1 - missed - IMAGINED) * expected[day]!;
-      logs[day]! += Math.log(there ? p : 1 - p);
-    }
+  const sum = new Float64Array(DAYS);
+  for (const answer of answers) {
+    const { there, not } = logsOf(answer);
+    const logs = answer.there ? there : not;
+    for (let day = 0; day < DAYS; day++) sum[day]! += logs[day]!;
   }
-  const greatest = logs.reduce((most, one) => Math.max(most, one), -Infinity);
-  return logs.map((one) => Math.exp(one - greatest));
+  const greatest = sum.reduce((most, one) => Math.max(most, one), -Infinity);
+  return sum.map((one) => Math.exp(one - greatest));
 }
 
 /** The same in doubt of the dating: over each shift. Beyond an end of the axis it is as at the end. */

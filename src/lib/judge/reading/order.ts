@@ -15,7 +15,6 @@ import {
   REVERSED_PROBABILITY,
   REVERSED_SOURCES,
 } from './constants.ts';
-import { shiftsOf } from './clock.ts';
 import { gaussOn } from './gauss.ts';
 
 /** Something that happens once: the first or the last of the events of some courses. */
@@ -78,15 +77,14 @@ function edgesOf(first: Placed, second: Placed): number[] {
   return [...edges].sort((a, b) => a - b);
 }
 
-/** A milestone's month is integrated with so many points; its error is far below what is shown. */
-const SMOOTH_POINTS = 6;
+/** A milestone's density is smooth within a month: with so many points its error is far below what is shown. */
+const SMOOTH_POINTS = 4;
 
 /** The three ways at one shift. */
 function ordersAt(first: Placed, second: Placed, points: number): Orders {
   const at = { first: by(first, FIRST_DAY), second: by(second, FIRST_DAY) };
   const end = { first: by(first, LAST_DAY), second: by(second, LAST_DAY) };
   let firstBefore = at.first * (1 - at.second);
-  let secondBefore = at.second * (1 - at.first);
   const edges = edgesOf(first, second);
   const nodes = gaussOn(points);
   for (let k = 1; k < edges.length; k++) {
@@ -94,28 +92,30 @@ function ordersAt(first: Placed, second: Placed, points: number): Orders {
     const width = edges[k]! - from;
     for (const { at: part, weight } of nodes) {
       const day = from + part * width;
-      firstBefore += weight * width * density(first, day) * (1 - by(second, day));
-      secondBefore += weight * width * density(second, day) * (1 - by(first, day));
+      const likely = density(first, day);
+      if (likely > 0) firstBefore += weight * width * likely * (1 - by(second, day));
     }
   }
   const neither = (1 - end.first) * (1 - end.second) + at.first * at.second;
-  return { firstBefore, secondBefore, neither };
+  return { firstBefore, secondBefore: Math.max(0, 1 - firstBefore - neither), neither };
 }
 
-/** The three ways, over every shift; undefined where the days and sources leave nothing possible. */
+/**
+ * The three ways, over every shift; undefined where the days and sources leave nothing possible. All
+ * courses are of one child, so that they are shifted alike.
+ */
 export function ordersOf(first: Happening, second: Happening): Orders | undefined {
   const courses = [...first.courses, ...second.courses];
-  const sdDays = Math.max(...courses.map((course) => course.sdDays));
   const points =
     first.polynomial && second.polynomial
       ? courses.length
       : Math.max(SMOOTH_POINTS, courses.length);
   const sum: Orders = { firstBefore: 0, secondBefore: 0, neither: 0 };
   let total = 0;
-  for (const shift of shiftsOf(sdDays)) {
+  for (const [k, shift] of courses[0]!.shifts.entries()) {
     const place = ({ event, courses: of }: Happening): Placed => ({
       event,
-      posteriors: of.map((course) => course.at(shift.days)),
+      posteriors: of.map((course) => course.posteriors[k]!),
     });
     const [one, other] = [place(first), place(second)];
     let weight = shift.weight;

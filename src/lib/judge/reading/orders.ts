@@ -4,7 +4,7 @@ import type { Sequence, Station } from '../../atlas/types.ts';
 import { reflexesAt } from '../sequence.ts';
 import { SURE_SOURCES } from './constants.ts';
 import type { Inferred } from './course.ts';
-import { oddsRatio, ordersOf, orderWord, type Happening, type OrderWord } from './order.ts';
+import { oddsRatio, ordersOf, orderWord, type Happening, type Orders, type OrderWord } from './order.ts';
 
 /**
  * Why an order is open: no chosen source dates one of the two; one was never looked at; the sources
@@ -30,7 +30,7 @@ export interface PairOrder {
   sure: boolean;
 }
 
-/** What is known of one child: a course with its days, and the same without, with and without ODD. */
+/** What is known of a station of one child: a course with its days, and the prior without ODD. */
 export interface Known {
   /** Days on which it was looked at and answered, on the child's clock. */
   lookedAt: readonly number[];
@@ -88,17 +88,41 @@ function reasonFor(first: Place, second: Place, sourcesOnly: number): OpenReason
 
 const OPEN = { sourcesAlone: NaN, probability: NaN, oddsRatio: 1, order: 'open' } as const;
 
+/** What the sources alone say of a pair of stations; the same for every child. */
+export interface SourcesSay {
+  alone: Orders | undefined;
+  /** P(first before second) if no child differs from all sources. */
+  only: number;
+}
+
+/** Where what the sources say of a pair is kept, by sequence and stations. */
+export type KeptSources = Map<string, SourcesSay>;
+
+function sourcesSay(kept: KeptSources, key: string, first: Place, second: Place): SourcesSay {
+  let said = kept.get(key);
+  if (!said) {
+    const strict = ordersOf(first.of('strict'), second.of('strict'));
+    said = {
+      alone: ordersOf(first.of('alone'), second.of('alone')),
+      only: strict?.firstBefore ?? NaN,
+    };
+    kept.set(key, said);
+  }
+  return said;
+}
+
 function pairOf(
   index: { first: number; second: number },
   first: Place | undefined,
   second: Place | undefined,
+  say: (first: Place, second: Place) => SourcesSay,
 ): PairOrder {
-  const alone = first && second && ordersOf(first.of('alone'), second.of('alone'));
-  const child = first && second && ordersOf(first.of('child'), second.of('child'));
-  if (!alone || !child)
-    return { ...index, ...OPEN, reason: 'undated', sourcesOnly: NaN, sure: false };
-  const strict = ordersOf(first.of('strict'), second.of('strict'));
-  const sourcesOnly = strict?.firstBefore ?? NaN;
+  const undated: PairOrder = { ...index, ...OPEN, reason: 'undated', sourcesOnly: NaN, sure: false };
+  if (!first || !second) return undated;
+  const { alone, only } = say(first, second);
+  const unseen = looked(first).length + looked(second).length === 0;
+  const child = unseen ? alone : ordersOf(first.of('child'), second.of('child'));
+  if (!alone || !child) return undated;
   const ratio = oddsRatio(alone, child);
   const order = orderWord(alone.firstBefore, child.firstBefore, ratio);
   return {
@@ -107,21 +131,30 @@ function pairOf(
     probability: child.firstBefore,
     oddsRatio: ratio,
     order,
-    reason: order === 'open' ? reasonFor(first, second, sourcesOnly) : null,
-    sourcesOnly,
-    sure: sourcesOnly >= SURE_SOURCES,
+    reason: order === 'open' ? reasonFor(first, second, only) : null,
+    sourcesOnly: only,
+    sure: only >= SURE_SOURCES,
   };
 }
 
 /** Every pair of stations, not only neighbours, but for two milestones. */
-export function pairsOf(sequence: Sequence, atlas: Atlas, lookup: Lookup): PairOrder[] {
-  const { stations } = sequence;
+export function pairsOf(
+  sequence: Sequence,
+  atlas: Atlas,
+  lookup: Lookup,
+  kept: KeptSources,
+): PairOrder[] {
+  const { id, stations } = sequence;
   const places = stations.map((station) => placeOf(station, atlas, lookup));
   return stations.flatMap((station, first) =>
     stations.flatMap((other, second) =>
       second <= first || (station.event === 'reached' && other.event === 'reached')
         ? []
-        : [pairOf({ first, second }, places[first], places[second])],
+        : [
+            pairOf({ first, second }, places[first], places[second], (a, b) =>
+              sourcesSay(kept, `${id} ${first} ${second}`, a, b),
+            ),
+          ],
     ),
   );
 }
