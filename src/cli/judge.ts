@@ -2,17 +2,23 @@
 import { agesOn } from '../lib/age/clocks.ts';
 import { ATLAS } from '../lib/atlas/atlas.ts';
 import type { Case } from '../lib/case/case.ts';
+import { triesOf } from '../lib/case/finding.ts';
 import { coursesOf, type Interval } from '../lib/case/course.ts';
 import type { Cap } from '../lib/judge/caps.ts';
 import { agreementOn, turningPoint } from '../lib/judge/hangs.ts';
+import { inferredOf, type InferredCourse } from '../lib/judge/inferred.ts';
 import {
-  judgeCase,
+  CaseJudge,
   worstFirst,
   type JudgedFinding,
   type JudgedVisit,
   type JudgeOptions,
 } from '../lib/judge/judge.ts';
-import { checkSequences, type SequenceCheck } from '../lib/judge/sequence.ts';
+import { TODAY_BASIS } from '../lib/judge/reading/asks.ts';
+import { fitsOf, type Fit } from '../lib/judge/reading/fit.ts';
+import type { Dates } from '../lib/judge/reading/course.ts';
+import { pairAsks, type SequenceCheck } from '../lib/judge/sequence.ts';
+import { isAsking } from '../lib/judge/rules/rule.ts';
 import { voicesOf } from '../lib/judge/verdict.ts';
 import { en } from '../lib/words/en.ts';
 import { agesJson } from './ages.ts';
@@ -84,6 +90,7 @@ function verdictJson(
     side: finding.side,
     response: finding.response,
     state: finding.state,
+    tries: triesOf(finding),
     verdict: judged.verdict,
     attention,
     firm: spoken && judged.firm,
@@ -108,10 +115,21 @@ function verdictJson(
 
 const intervalJson = (interval: Interval | null) => interval && { ...interval };
 
-const sequenceJson = ({ sequence, order, steps, stations }: SequenceCheck) => ({
+const sequenceJson = ({
+  sequence,
+  order,
+  reason,
+  asks,
+  steps,
+  stations,
+  pairs,
+}: SequenceCheck) => ({
   id: sequence.id,
   order,
+  reason,
+  asks,
   steps,
+  pairs: pairs.map((pair) => ({ ...pair, asks: pairAsks(pair) })),
   stations: stations.map(({ station, reflexes, interval }) => ({
     ...station,
     reflexes,
@@ -119,25 +137,96 @@ const sequenceJson = ({ sequence, order, steps, stations }: SequenceCheck) => ({
   })),
 });
 
+/** Axis days; null is never. */
+const datesJson = (dates: Dates | null) =>
+  dates && {
+    median: finite(dates.median),
+    interval: [finite(dates.low), finite(dates.high)],
+  };
+const finite = (day: number): number | null => (Number.isFinite(day) ? day : null);
+
+const courseJson = ({ appears, integrates, ...course }: InferredCourse) => ({
+  ...course,
+  appears: datesJson(appears),
+  integrates: datesJson(integrates),
+});
+
+const fitJson = ({ takingPart, median, low, high, hidden, onLine }: Fit) => ({
+  takingPart,
+  median: finite(median),
+  interval: [low, high],
+  hidden,
+  onLine,
+});
+
+function visitJson(visit: JudgedVisit, judge: CaseJudge, options: JudgeOptions) {
+  const { record, reading } = judge;
+  const { differences, left, right, side, limb } = visit.pattern;
+  const fits = fitsOf(visit.visit, reading.priors, reading.clock.sdDays);
+  return {
+    on: visit.visit.on,
+    examiner: visit.visit.examiner,
+    ages: agesJson(visit.ages),
+    verdicts: visit.findings.map((found) => verdictJson(found, visit, record, options)),
+    milestones: visit.milestones.map(({ milestone, seen, attention, why }) => ({
+      milestone: milestone.id,
+      seen,
+      attention,
+      why,
+    })),
+    today: visit.today.map(({ code, about }) => ({ code, about, basis: TODAY_BASIS[code] })),
+    together: visit.together,
+    pattern: { side, limb, counts: { left, right }, differences },
+    fit: Object.fromEntries(fits.map((fit) => [fit.kind, fitJson(fit)])),
+  };
+}
+
 function caseJson(record: Case, options: JudgeOptions) {
   const agesFor = (on: Parameters<typeof agesOn>[1]) =>
     agesOn(record.child.birth, on, options.limits);
+  const judge = new CaseJudge(record, options);
+  const { reading } = judge;
+  const last = record.visits.at(-1)?.on;
+  const reflexes = last
+    ? [...reading.days.values()].flatMap(({ reflex, sides }) => {
+        const whole = inferredOf(reading, reflex, last);
+        const each = (['left', 'right'] as const).flatMap((side) =>
+          sides[side] ? (inferredOf(reading, reflex, last, side) ?? []) : [],
+        );
+        return whole ? [{ ...courseJson(whole), sides: each.map(courseJson) }] : [];
+      })
+    : [];
   return {
     child: record.child.label,
-    visits: judgeCase(record, options).map((visit) => ({
-      on: visit.visit.on,
-      examiner: visit.visit.examiner,
-      ages: agesJson(visit.ages),
-      verdicts: visit.findings.map((found) => verdictJson(found, visit, record, options)),
-    })),
+    visits: record.visits.map((visit) => visitJson(judge.visit(visit), judge, options)),
     courses: coursesOf(record.visits, agesFor),
-    sequences: checkSequences(ATLAS, record.visits, agesFor).map(sequenceJson),
+    reflexes,
+    sequences: judge.sequences.map(sequenceJson),
   };
+}
+
+/** What a whole visit says, beyond its findings: what is urgent first. */
+function visitSentences(visit: JudgedVisit, judge: CaseJudge): string[] {
+  const { reading } = judge;
+  const nameOf = (id: string): string => ATLAS.reflexes.get(id)?.short ?? id;
+  const pattern = en.judge.patternSentence(visit.pattern);
+  const fits = fitsOf(visit.visit, reading.priors, reading.clock.sdDays);
+  return [
+    ...visit.today.map(en.judge.todaySentence),
+    ...(visit.together.length > 0 ? [en.judge.togetherSentence(visit.together.map(nameOf))] : []),
+    ...(pattern ? [pattern] : []),
+    ...visit.milestones
+      .filter(({ attention }) => isAsking(attention))
+      .map((one) => `${one.milestone.short}: ${en.judge.milestoneSentence(one)}`),
+    ...fits.flatMap((fit) => en.inferred.fitSentence(fit) ?? []),
+  ].map((sentence) => `  ${sentence}\n`);
 }
 
 function caseText(record: Case, options: JudgeOptions): string {
   const { birth, label, invented } = record.child;
-  const blocks = judgeCase(record, options).map((visit) => {
+  const judge = new CaseJudge(record, options);
+  const blocks = record.visits.map((one) => {
+    const visit = judge.visit(one);
     const head = `${en.ages.dateWords(visit.visit.on)}  ${en.ages.countedWords(visit.ages, birth.born)}\n`;
     const rows = worstFirst(visit.findings).map((found) => [
       `  ${found.reflex.short}`,
@@ -147,14 +236,13 @@ function caseText(record: Case, options: JudgeOptions): string {
       en.judge.attentions[found.attention],
       reasonOf(found, visit, record, options).sentence,
     ]);
-    return head + columns(rows);
+    return head + columns(rows) + visitSentences(visit, judge).join('');
   });
-  const agesFor = (on: Parameters<typeof agesOn>[1]) => agesOn(birth, on, options.limits);
-  const orders = checkSequences(ATLAS, record.visits, agesFor)
-    .filter(({ order }) => order !== 'open')
-    .map(({ sequence, order }) => [`  ${sequence.id}`, en.judge.orders[order]]);
+  const orders = judge.sequences
+    .filter(({ stations }) => stations.some(({ interval }) => interval !== null))
+    .map((check) => [`  ${check.sequence.id}`, en.inferred.orderSentence(check, ATLAS)]);
   const name = `${label}${invented ? ' (invented)' : ''}\n`;
-  const order = orders.length > 0 ? `Order of things\n${columns(orders)}` : '';
+  const order = orders.length > 0 ? `Sequences\n${columns(orders)}` : '';
   return name + blocks.join('\n') + order + `${en.judge.CAUTION}\n`;
 }
 

@@ -12,8 +12,7 @@ import { ATLAS } from '../../src/lib/atlas/atlas.ts';
 import type { Case } from '../../src/lib/case/case.ts';
 import { caseText, parseCaseText } from '../../src/lib/case/file.ts';
 import { withoutIdentity } from '../../src/lib/case/nameless.ts';
-import { judgeCase, sheetOf } from '../../src/lib/judge/judge.ts';
-import { checkSequences } from '../../src/lib/judge/sequence.ts';
+import { CaseJudge, judgeCase, sheetOf } from '../../src/lib/judge/judge.ts';
 import { demoCase } from '../../src/lib/state/demo.ts';
 import { anyCase } from '../support/anyCase.ts';
 import { runs } from '../support/runs.ts';
@@ -64,7 +63,7 @@ describe('a record without identity', () => {
             plainly(
               [
                 judgeCase(one, options),
-                checkSequences(ATLAS, one.visits, (on) => agesOn(one.child.birth, on, limits)),
+                new CaseJudge(one, options).sequences,
               ],
               one.child.birth.born,
             );

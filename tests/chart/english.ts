@@ -104,7 +104,7 @@ export function english(atlas: Atlas, due?: CivilDate, born?: CivilDate): ChartW
       };
     },
     sequence: (id) => SEQUENCES[id] ?? id,
-    order: (order) => ({ holds: 'in order', broken: 'out of order', open: 'still open' })[order],
+    order: ({ order }) => order.replace('-', ' '),
     station: (station) =>
       station.event === 'reached'
         ? words.milestone(station.milestone)

@@ -13,8 +13,7 @@ import { coursesOf } from '../../src/lib/case/course.ts';
 import type { Finding, Response } from '../../src/lib/case/finding.ts';
 import { chartData, type ChartOptions, type JudgedChild } from '../../src/lib/chart/data.ts';
 import type { ChartData } from '../../src/lib/chart/model.ts';
-import { judgeCase, sheetOf } from '../../src/lib/judge/judge.ts';
-import { checkSequences } from '../../src/lib/judge/sequence.ts';
+import { CaseJudge, sheetOf } from '../../src/lib/judge/judge.ts';
 
 export const civil = (text: string): CivilDate => {
   const date = parseCivil(text);
@@ -127,11 +126,13 @@ export const LANES = [
 
 export function judged(record: Case): JudgedChild {
   const ages = (on: CivilDate) => agesOn(record.child.birth, on, DEFAULT_LIMITS);
+  const judge = new CaseJudge(record, { atlas: ATLAS, sheet: sheetOf(ATLAS) });
   return {
     birth: record.child.birth,
-    visits: judgeCase(record, { atlas: ATLAS, sheet: sheetOf(ATLAS) }),
+    visits: record.visits.map((visit) => judge.visit(visit)),
     courses: coursesOf(record.visits, ages),
-    sequences: checkSequences(ATLAS, record.visits, ages),
+    sequences: judge.sequences,
+    reading: judge.reading,
   };
 }
 

@@ -185,7 +185,7 @@ describe('the sequences', () => {
       ({ data }) => data.id === 'protective-directions',
     );
     const starts = crossed?.stations.map((station) => station.bracket?.x0 ?? NaN) ?? [];
-    expect(crossed?.data.order).toBe('broken');
+    expect(crossed?.data.said?.order).toBe('reversed');
     expect(starts[2]).toBeLessThan(starts[1] ?? NaN);
   });
 

@@ -75,7 +75,7 @@ describe('what is to be discussed', () => {
   it.each(CHILDREN)('of %s comes first', (_, record) => {
     for (const page of pagesOf(record)) {
       const asks = itemsOf(page).map(({ attention }) => attention);
-      const rank = { discuss: 0, watch: 1, fits: 2, 'not-judged': 2 };
+      const rank = { today: 0, discuss: 0, watch: 1, fits: 2, 'not-judged': 2 };
       expect(asks.map((a) => rank[a])).toEqual(asks.map((a) => rank[a]).toSorted());
     }
   });

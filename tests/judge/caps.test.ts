@@ -74,7 +74,9 @@ describe('absence that tells little is never more than a watch', () => {
   );
 
   test('absence that tells is still discussed', () => {
-    const [found] = judgeOn('2026-02-01', [['palmar-grasp', 'left', 'not-elicited']]);
+    const [found] = judgeOn('2026-02-01', [
+      ['palmar-grasp', 'left', 'not-elicited', 'quiet-alert', 2],
+    ]);
     expect(found).toMatchObject({ attention: 'discuss', caps: [] });
     expect(found!.judged.verdict).toBe('missing');
   });

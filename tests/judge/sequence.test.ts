@@ -2,98 +2,92 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
 import type { Sequence } from '../../src/lib/atlas/types.ts';
-import type { Interval } from '../../src/lib/case/course.ts';
-import { agesOn } from '../../src/lib/age/clocks.ts';
-import { checkSequences, findCycle, orderOf } from '../../src/lib/judge/sequence.ts';
-import { childCase, type ShortVisit } from '../support/kestrel.ts';
+import { CaseJudge, sheetOf } from '../../src/lib/judge/judge.ts';
+import { findCycle, pairAsks, wholeOrder } from '../../src/lib/judge/sequence.ts';
+import { childCase, type ShortFinding, type ShortVisit } from '../support/kestrel.ts';
 
-function orders(visits: ShortVisit[]) {
-  const record = childCase({ born: '2026-01-01', gestation: '31w2d' }, visits);
-  const checks = checkSequences(ATLAS, record.visits, (on) => agesOn(record.child.birth, on));
-  return new Map(checks.map((check) => [check.sequence.id, check]));
+const SHEET = sheetOf(ATLAS, 'default');
+
+function orders(visits: ShortVisit[], gestation = '31w2d') {
+  const record = childCase({ born: '2026-01-01', gestation }, visits);
+  const { sequences } = new CaseJudge(record, { atlas: ATLAS, sheet: SHEET });
+  return new Map(sequences.map((check) => [check.sequence.id, check]));
 }
+
+const both = (reflex: string, there: boolean): ShortFinding[] =>
+  (['left', 'right'] as const).map((side) => [reflex, side, there ? 'elicited' : 'not-elicited']);
+const one = (reflex: string, there: boolean): ShortFinding => [
+  reflex,
+  'midline',
+  there ? 'elicited' : 'not-elicited',
+];
+
+describe('a healthy child first seen late', () => {
+  test('born at term, seen at 7 months, the asymmetric response gone and the symmetric one there: not out of order', () => {
+    const check = orders(
+      [{ on: '2026-08-01', findings: [...both('atnr', false), one('stnr', true)] }],
+      '40w0d',
+    ).get('arms-then-legs')!;
+    expect(check).toMatchObject({ order: 'open', reason: 'begins-too-late', asks: 'fits' });
+  });
+});
 
 describe('in a child', () => {
   test('arms apart from each other, then arms apart from the legs', () => {
     const check = orders([
-      {
-        on: '2026-04-01',
-        findings: [
-          ['atnr', 'left', 'elicited'],
-          ['stnr', 'midline', 'not-elicited'],
-        ],
-      },
-      { on: '2026-09-01', findings: [['stnr', 'midline', 'elicited']] },
+      { on: '2026-04-01', findings: [...both('atnr', true), one('stnr', false)] },
+      { on: '2026-09-01', findings: [one('stnr', true)] },
     ]).get('arms-then-legs')!;
-    expect(check.order).toBe('holds');
+    expect(check).toMatchObject({ order: 'in-order', reason: null, asks: 'fits' });
     expect(check.stations.map((s) => s.reflexes)).toEqual([['atnr'], ['stnr']]);
   });
 
-  test('the other way round is out of order', () => {
+  test('the other way round at four visits around the change: the visits speak against it, watched', () => {
     const check = orders([
-      {
-        on: '2026-04-01',
-        findings: [
-          ['atnr', 'left', 'not-elicited'],
-          ['stnr', 'midline', 'elicited'],
-        ],
-      },
-      { on: '2026-09-01', findings: [['atnr', 'left', 'elicited']] },
+      { on: '2026-04-01', findings: [...both('atnr', false), one('stnr', false)] },
+      { on: '2026-06-01', findings: [...both('atnr', false), one('stnr', true)] },
+      { on: '2026-07-01', findings: [...both('atnr', false), one('stnr', true)] },
+      { on: '2026-09-01', findings: [...both('atnr', true), one('stnr', true)] },
     ]).get('arms-then-legs')!;
-    expect(check.order).toBe('broken');
+    expect(check).toMatchObject({ order: 'against', asks: 'watch' });
+    const [pair] = check.pairs;
+    expect(pair!.probability).toBeLessThan(pair!.sourcesAlone);
   });
 
-  test('both first seen at one visit, or one never looked at: open', () => {
-    const both = orders([
-      {
-        on: '2026-04-01',
-        findings: [
-          ['atnr', 'left', 'elicited'],
-          ['stnr', 'midline', 'elicited'],
-        ],
-      },
-    ]);
-    expect(both.get('arms-then-legs')!.order).toBe('open');
-    expect(both.get('protective-directions')!.order).toBe('open');
+  test('never looked at: open, and it says so', () => {
+    expect(
+      orders([{ on: '2026-04-01', findings: both('atnr', true) }]).get('protective-directions'),
+    ).toMatchObject({ order: 'open', reason: 'not-looked-at', asks: 'fits' });
   });
 
   test('protective extension forward, then sideways, backward still to come', () => {
+    const at = (...there: [boolean, boolean, boolean]): ShortFinding[] =>
+      ['forward', 'sideways', 'backward'].flatMap((way, index) =>
+        both(`protective-${way}`, there[index]!),
+      );
     const check = orders([
-      {
-        on: '2026-07-01',
-        findings: [
-          ['protective-forward', 'left', 'not-elicited'],
-          ['protective-sideways', 'left', 'not-elicited'],
-          ['protective-backward', 'left', 'not-elicited'],
-        ],
-      },
-      {
-        on: '2026-09-01',
-        findings: [
-          ['protective-forward', 'left', 'elicited'],
-          ['protective-sideways', 'left', 'not-elicited'],
-        ],
-      },
-      {
-        on: '2026-11-01',
-        findings: [
-          ['protective-sideways', 'left', 'elicited'],
-          ['protective-backward', 'left', 'not-elicited'],
-        ],
-      },
+      { on: '2026-07-01', findings: at(false, false, false) },
+      { on: '2026-09-01', findings: at(true, false, false) },
+      { on: '2026-11-01', findings: at(true, true, false) },
     ]).get('protective-directions')!;
-    expect(check.steps).toEqual(['holds', 'holds']);
-    expect(check.order).toBe('holds');
+    expect(check.steps).toEqual(['in-order', 'in-order']);
+    expect(check.order).toBe('in-order');
+    expect(check.pairs.map(({ first, second }) => [first, second])).toEqual([
+      [0, 1],
+      [0, 2],
+      [1, 2],
+    ]);
   });
 
   test('a closing before a milestone', () => {
-    const visits = (sitting: boolean): ShortVisit[] => [
-      { on: '2026-04-01', findings: [['moro', 'left', 'elicited']], milestones: { sitting } },
-      { on: '2026-08-01', findings: [['moro', 'left', 'not-elicited']], milestones: { sitting } },
-      { on: '2026-11-01', findings: [], milestones: { sitting: true } },
-    ];
-    expect(orders(visits(false)).get('moro-before-sitting')!.order).toBe('holds');
-    expect(orders(visits(true)).get('moro-before-sitting')!.order).toBe('broken');
+    const check = orders([
+      { on: '2026-05-01', findings: both('moro', true), milestones: { sitting: false } },
+      { on: '2026-08-01', findings: both('moro', false), milestones: { sitting: false } },
+      { on: '2026-10-01', findings: both('moro', false), milestones: { sitting: true } },
+    ]).get('moro-before-sitting')!;
+    // the sources overlap: the visits speak for the order, and do not settle it
+    expect(check).toMatchObject({ order: 'open', reason: 'sources-overlap' });
+    expect(check.pairs[0]!.oddsRatio).toBeGreaterThan(3);
   });
 });
 
@@ -171,89 +165,25 @@ describe('a response with two sides', () => {
   });
 });
 
-describe('an order of three', () => {
-  const at = (on: string, ...there: [string, boolean][]): ShortVisit => ({
-    on,
-    findings: there.map(([way, is]) => [
-      `protective-${way}`,
-      'left',
-      is ? 'elicited' : 'not-elicited',
-    ]),
+describe('the word for a whole sequence', () => {
+  test.each([
+    [['in-order', 'in-order', 'in-order'], ['in-order', 'in-order'], 'in-order'],
+    [['in-order', 'open', 'in-order'], ['in-order', 'in-order'], 'in-order'],
+    [['in-order', 'in-order', 'open'], ['in-order', 'open'], 'open'],
+    [['in-order', 'in-order', 'against'], ['in-order', 'against'], 'against'],
+    [['against', 'in-order', 'reversed'], ['against', 'reversed'], 'reversed'],
+    [[], [], 'open'],
+  ] as const)('%j, steps %j: %s', (pairs, steps, whole) => {
+    expect(wholeOrder(pairs, steps)).toBe(whole);
   });
 
-  test('is broken by one step, however well the other holds', () => {
-    const check = orders([
-      at('2026-07-01', ['forward', false], ['sideways', false], ['backward', false]),
-      at('2026-09-01', ['forward', true], ['sideways', false], ['backward', true]),
-      at('2026-11-01', ['sideways', true]),
-    ]).get('protective-directions')!;
-    expect(check.steps).toEqual(['holds', 'broken']);
-    expect(check.order).toBe('broken');
-  });
-
-  test('is open while one step is, however well the other holds', () => {
-    const check = orders([
-      at('2026-07-01', ['forward', false], ['sideways', false]),
-      at('2026-09-01', ['forward', true], ['sideways', false]),
-    ]).get('protective-directions')!;
-    expect(check.steps).toEqual(['holds', 'open']);
-    expect(check.order).toBe('open');
-  });
-});
-
-describe('order of intervals', () => {
-  const seen = (axisDay: number) => ({ on: '2026-01-01' as never, axisDay });
-  const day = fc.option(fc.integer({ min: 0, max: 20 }));
-  /** After one day and by a later one, either of which may not be known; near enough to meet others. */
-  const interval = fc
-    .tuple(day, day)
-    .filter(([after, by]) => after === null || by === null || after < by)
-    .map(([after, by]): Interval => ({
-      after: after === null ? null : seen(after),
-      by: by === null ? null : seen(by),
-    }));
-
-  const between = (after: number | null, by: number | null): Interval => ({
-    after: after === null ? null : seen(after),
-    by: by === null ? null : seen(by),
-  });
-  test.each<[string, Interval, Interval, string]>([
-    ['one surely over before the other begins', between(0, 10), between(20, 30), 'holds'],
-    [
-      'one seen at the visit at which the other was not yet',
-      between(0, 10),
-      between(10, 20),
-      'holds',
-    ],
-    ['the same turned round', between(10, 20), between(0, 10), 'broken'],
-    ['they overlap', between(0, 11), between(10, 20), 'open'],
-    ['there from the first visit on, the other later', between(null, 10), between(10, 20), 'holds'],
-    ['both there from the first visit on', between(null, 10), between(null, 10), 'open'],
-    ['neither there by the last visit', between(20, null), between(20, null), 'open'],
-    [
-      'the first still to come when the second is there',
-      between(20, null),
-      between(0, 10),
-      'broken',
-    ],
-  ])('%s', (_, a, b, order) => {
-    expect(orderOf(a, b)).toBe(order);
-  });
-
-  test('never holds both ways, and is unknown without an interval', () => {
-    let held = 0;
-    fc.assert(
-      fc.property(interval, interval, (a, b) => {
-        expect(orderOf(a, b) === 'holds' && orderOf(b, a) === 'holds').toBe(false);
-        if (orderOf(a, b) === 'holds') {
-          held += 1;
-          expect(orderOf(b, a)).toBe('broken');
-        }
-        expect(orderOf(a, null)).toBe('open');
-        expect(orderOf(null, b)).toBe('open');
-      }),
-    );
-    expect(held).toBeGreaterThan(0);
+  test('an order of which the sources are not sure asks for nothing; against is never more than watch', () => {
+    expect(pairAsks({ order: 'reversed', sure: true })).toBe('discuss');
+    expect(pairAsks({ order: 'against', sure: true })).toBe('watch');
+    for (const order of ['reversed', 'against', 'in-order', 'open'] as const)
+      expect(pairAsks({ order, sure: false })).toBe('fits');
+    for (const order of ['in-order', 'open'] as const)
+      expect(pairAsks({ order, sure: true })).toBe('fits');
   });
 });
 

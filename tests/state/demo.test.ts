@@ -1,9 +1,9 @@
+import { turningsOfOne } from '../../src/lib/state/turning.ts';
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_LIMITS } from '../../src/lib/age/clocks.ts';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
 import { agesAt } from '../../src/lib/case/case.ts';
-import { judgeCase, sheetOf } from '../../src/lib/judge/judge.ts';
-import { checkSequences } from '../../src/lib/judge/sequence.ts';
+import { CaseJudge, judgeCase, sheetOf } from '../../src/lib/judge/judge.ts';
 import { demoCase } from '../../src/lib/state/demo.ts';
 import { entriesOf, groundOf } from '../../src/lib/state/entries.ts';
 import { en } from '../../src/lib/words/en.ts';
@@ -11,7 +11,7 @@ import { en } from '../../src/lib/words/en.ts';
 const record = demoCase(ATLAS);
 const visits = judgeCase(record, { atlas: ATLAS, sheet: sheetOf(ATLAS) });
 const last = visits.at(-1)!;
-const entries = entriesOf(last, visits.slice(0, -1), record, DEFAULT_LIMITS);
+const entries = entriesOf(last, visits.slice(0, -1));
 const entry = (reflex: string) => entries.find((one) => one.reflex.id === reflex)!;
 
 describe('the invented child', () => {
@@ -41,7 +41,12 @@ describe('the invented child', () => {
   });
 
   it('has a verdict that hangs on the due date', () => {
-    expect(entry('palmar-grasp').turning).toEqual({ kind: 'holds', fromDays: 214, toDays: null });
+    const { lead } = entry('palmar-grasp');
+    const { birth } = record.child;
+    const likely = turningsOfOne(lead, last.visit.on, birth, DEFAULT_LIMITS).filter(
+      (turning) => turning.likely,
+    );
+    expect(likely).toMatchObject([{ way: 'earlier', days: 213 }]);
   });
 
   it('has what fits, and what is not judged since it was asked of a crying infant', () => {
@@ -53,14 +58,13 @@ describe('the invented child', () => {
   });
 
   it('has limbs that come apart in their order', () => {
-    const agesOn = (on: (typeof last)['visit']['on']) => agesAt(record, on, DEFAULT_LIMITS);
-    const checks = checkSequences(ATLAS, record.visits, agesOn);
-    expect(checks.find(({ sequence }) => sequence.id === 'arms-then-legs')?.order).toBe('holds');
+    const checks = new CaseJudge(record, { atlas: ATLAS, sheet: sheetOf(ATLAS) }).sequences;
+    expect(checks.find(({ sequence }) => sequence.id === 'arms-then-legs')?.order).toBe('in-order');
   });
 
   it('has one entry a reflex, what asks for most first', () => {
     expect(new Set(entries.map(({ reflex }) => reflex.id)).size).toBe(entries.length);
-    const rank = ['discuss', 'watch', 'fits', 'not-judged'];
+    const rank = ['today', 'discuss', 'watch', 'fits', 'not-judged'];
     const ranks = entries.map(({ attention }) => rank.indexOf(attention));
     expect(ranks).toEqual(ranks.toSorted((a, b) => a - b));
   });

@@ -30,6 +30,7 @@ const ROW: FindingRow = {
   side: 'left',
   response: 'elicited',
   state: 'quiet-alert',
+  tries: 1,
   verdict: 'fits',
   whyNot: '',
   share: 2 / 3,

@@ -7,6 +7,7 @@ import type { Case } from '../../src/lib/case/case.ts';
 import { RESPONSES, STATES } from '../../src/lib/case/finding.ts';
 import { parseRaw } from '../../src/lib/case/parse.ts';
 import { en } from '../../src/lib/words/en.ts';
+import { maybeLost, tried } from './tried.ts';
 
 const FIRST = '2018-01-01' as CivilDate;
 
@@ -25,13 +26,15 @@ export function anyCase({
 }: AnyOptions = {}): fc.Arbitrary<Case> {
   const reflexes = [...ATLAS.reflexes.values()];
   const finding = fc.constantFrom(...reflexes).chain((reflex) =>
-    fc.record({
-      reflex: fc.constant(reflex.id),
-      side: fc.constantFrom(...sidesOf(reflex)),
-      response: fc.constantFrom(...RESPONSES),
-      state: fc.constantFrom(...STATES),
-      note: text,
-    }),
+    fc
+      .record({
+        reflex: fc.constant(reflex.id),
+        side: fc.constantFrom(...sidesOf(reflex)),
+        response: fc.constantFrom(...RESPONSES),
+        state: fc.constantFrom(...STATES),
+        note: text,
+      })
+      .chain(tried),
   );
   const visit = fc.record({
     after: fc.oneof(fc.integer({ min: 0, max: 400 }), fc.integer({ min: 0, max: 1200 })),
@@ -42,10 +45,12 @@ export function anyCase({
       selector: ({ reflex, side }) => `${reflex} ${side}`,
     }),
     milestones: fc.uniqueArray(
-      fc.record({
-        milestone: fc.constantFrom(...ATLAS.milestones.keys()),
-        seen: fc.boolean(),
-      }),
+      fc
+        .record({
+          milestone: fc.constantFrom(...ATLAS.milestones.keys()),
+          seen: fc.boolean(),
+        })
+        .chain(maybeLost),
       { maxLength: 3, selector: ({ milestone }) => milestone },
     ),
   });

@@ -5,14 +5,22 @@ import type { InfantState, Response } from '../../src/lib/case/finding.ts';
 import { parseRaw } from '../../src/lib/case/parse.ts';
 import { en } from '../../src/lib/words/en.ts';
 
-/** A finding in short: reflex, side, response, and the state where it matters. */
-export type ShortFinding = [reflex: string, side: string, response: Response, state?: InfantState];
+/** A finding in short: reflex, side, response, the state where it matters, and how often it was tried. */
+export type ShortFinding = [
+  reflex: string,
+  side: string,
+  response: Response,
+  state?: InfantState,
+  tries?: number,
+];
 
 export interface ShortVisit {
   on: string;
   examiner?: string;
   findings: ShortFinding[];
   milestones?: Record<string, boolean>;
+  /** Milestones that the carer says are lost. */
+  lost?: string[];
 }
 
 export function childCase(
@@ -24,18 +32,23 @@ export function childCase(
       format: 'tidemark-case',
       version: 1,
       child: { label: 'Kestrel', dating: 'unknown', invented: true, ...child },
-      visits: visits.map(({ on, examiner = '', findings, milestones = {} }) => ({
+      visits: visits.map(({ on, examiner = '', findings, milestones = {}, lost = [] }) => ({
         on,
         examiner,
         note: '',
-        findings: findings.map(([reflex, side, response, state = 'quiet-alert']) => ({
+        findings: findings.map(([reflex, side, response, state = 'quiet-alert', tries]) => ({
           reflex,
           side,
           response,
           state,
           note: '',
+          ...(tries === undefined ? {} : { tries }),
         })),
-        milestones: Object.entries(milestones).map(([milestone, seen]) => ({ milestone, seen })),
+        milestones: Object.entries(milestones).map(([milestone, seen]) => ({
+          milestone,
+          seen,
+          ...(lost.includes(milestone) ? { lost: true } : {}),
+        })),
       })),
     },
     ATLAS,

@@ -8,6 +8,7 @@ import { RESPONSES, STATES } from '../../src/lib/case/finding.ts';
 import { parseRaw } from '../../src/lib/case/parse.ts';
 import { FORMAT, VERSION, type RawCase, type RawFinding } from '../../src/lib/case/shape.ts';
 import { en } from '../../src/lib/words/en.ts';
+import { maybeLost, tried } from './tried.ts';
 
 export const sidesOf = (reflex: Reflex): Side[] => [
   ...(reflex.testedPerSide ? (['left', 'right'] as const) : []),
@@ -42,9 +43,10 @@ const finding = fc
     fc.constantFrom(...STATES),
     note,
   )
-  .map(([[reflex, side], response, state, said]): RawFinding => {
+  .map(([[reflex, side], response, state, said]) => {
     return { reflex, side, response, state, note: said };
-  });
+  })
+  .chain(tried);
 
 const visit = fc.record({
   on: day,
@@ -55,10 +57,12 @@ const visit = fc.record({
     maxLength: 6,
   }),
   milestones: fc.uniqueArray(
-    fc.record({
-      milestone: fc.constantFrom(...ATLAS.milestones.keys()),
-      seen: fc.boolean(),
-    }),
+    fc
+      .record({
+        milestone: fc.constantFrom(...ATLAS.milestones.keys()),
+        seen: fc.boolean(),
+      })
+      .chain(maybeLost),
     { selector: ({ milestone }) => milestone, maxLength: 3 },
   ),
 });

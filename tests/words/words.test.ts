@@ -77,14 +77,24 @@ describe('verdicts in words', () => {
   test.each([
     [
       { kind: 'firm', fromDays: 231, toDays: null } as const,
-      'Firm if surely born at 33w0d or later.',
+      'All sources would agree if the child was really born at 33w0d or later.',
     ],
-    [{ kind: 'holds', fromDays: null, toDays: 231 } as const, 'Holds if born at 33w0d or earlier.'],
+    [
+      { kind: 'holds', fromDays: null, toDays: 231 } as const,
+      'If the child was really born at 33w1d or later, this would be read otherwise.',
+    ],
+    [
+      { kind: 'holds', fromDays: 214, toDays: null } as const,
+      'If the child was really born at 30w3d or earlier, this would be read otherwise.',
+    ],
     [
       { kind: 'firm', fromDays: 224, toDays: 231 } as const,
-      'Firm if surely born at 32w0d to 33w0d.',
+      'All sources would agree if the child was really born at 32w0d to 33w0d.',
     ],
-    [{ kind: 'firm', fromDays: 224, toDays: 224 } as const, 'Firm if surely born at 32w0d.'],
+    [
+      { kind: 'firm', fromDays: 224, toDays: 224 } as const,
+      'All sources would agree if the child was really born at 32w0d.',
+    ],
   ])('%j: %s', (turning, words) => {
     expect(en.judge.turningSentence(turning)).toBe(words);
   });

@@ -19,6 +19,8 @@ export interface Child {
 export interface MilestoneSeen {
   milestone: string;
   seen: boolean;
+  /** Whether the carer says that the child could do it and no longer can. Only where it was not seen. */
+  lost?: true;
 }
 
 export interface Visit {

@@ -34,7 +34,15 @@ export interface Finding {
   response: Response;
   state: InfantState;
   note: string;
+  /** How often it was tried at its visit without an answer, 2 to 5; absent where it was tried once. */
+  tries?: number;
 }
+
+/** The most tries of one response at one visit that a record holds. */
+export const MOST_TRIES = 5;
+
+/** How often a response was tried at its visit: 1 where the record does not say. */
+export const triesOf = ({ tries }: Pick<Finding, 'tries'>): number => tries ?? 1;
 
 /** Whether a response was there at all, however faint. */
 export const isElicited = (response: Response): boolean =>

@@ -142,14 +142,19 @@ export function withoutIdentity(record: Case, options: NamelessOptions): Nameles
         on: moved(on),
         examiner: examiner && examinerWord(names.indexOf(examiner) + 1),
         note: '',
-        findings: findings.map(({ reflex, side, response, state }) => ({
+        findings: findings.map(({ reflex, side, response, state, tries }) => ({
           reflex: reflexOf(reflex),
           side,
           response,
           state,
           note: '',
+          ...(tries === undefined ? {} : { tries }),
         })),
-        milestones: milestones.map(({ milestone, seen }) => ({ milestone, seen })),
+        milestones: milestones.map(({ milestone, seen, lost }) => ({
+          milestone,
+          seen,
+          ...(lost ? { lost } : {}),
+        })),
       })),
     },
   };

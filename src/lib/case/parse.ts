@@ -5,8 +5,15 @@ import { parseGestation } from '../age/gestation.ts';
 import type { Atlas } from '../atlas/atlas.ts';
 import type { OWN_PREFIX } from '../atlas/ownId.ts';
 import type { Side } from '../atlas/types.ts';
-import { findingKey, visitKey, type Case, type Child, type Visit } from './case.ts';
-import { RESPONSES, SIDES, STATES, type Finding } from './finding.ts';
+import {
+  findingKey,
+  visitKey,
+  type Case,
+  type Child,
+  type MilestoneSeen,
+  type Visit,
+} from './case.ts';
+import { MOST_TRIES, RESPONSES, SIDES, STATES, type Finding, type Response } from './finding.ts';
 import { nearestName } from './nearest.ts';
 import type { Parsed, Place } from './problem.ts';
 import { readFollowUp } from './followUp.ts';
@@ -99,6 +106,22 @@ function readSide(raw: RawFinding, atlas: Atlas, at: Place, read: Reader): Side 
   read.refuse({ ...at, field: 'side' }, { code: 'no-such-side', side, reflex: reflex.name, has });
 }
 
+/** More than one try; what answered at last, or could not be assessed, was not missing at each of them. */
+function readTries(
+  { tries }: RawFinding,
+  response: Response | undefined,
+  at: Place,
+  read: Reader,
+): Pick<Finding, 'tries'> {
+  if (tries === undefined || tries === 1) return {};
+  const field: Place = { ...at, field: 'tries' };
+  if (!Number.isInteger(tries) || tries < 1 || tries > MOST_TRIES)
+    read.refuse(field, { code: 'tries-range', tries, most: MOST_TRIES });
+  else if (response !== undefined && response !== 'not-elicited')
+    read.refuse(field, { code: 'tries-answered', response });
+  return { tries };
+}
+
 function readFinding(raw: RawFinding, atlas: Atlas, at: Place, read: Reader): Finding | undefined {
   // a reflex of one's own that was removed, or never came with the file: its findings stay
   if (!atlas.reflexes.has(raw.reflex) && !OWN_ID.test(raw.reflex))
@@ -128,8 +151,9 @@ function readFinding(raw: RawFinding, atlas: Atlas, at: Place, read: Reader): Fi
       { code: 'unknown-state', text: raw.state.slice(0, QUOTED), known: STATES },
     );
   const note = read.text(raw.note, { ...at, field: 'note' }, MAX_NOTE);
+  const tries = readTries(raw, response, at, read);
   if (!side || !response || !state) return undefined;
-  return { reflex: raw.reflex, side, response, state, note };
+  return { reflex: raw.reflex, side, response, state, note, ...tries };
 }
 
 function readVisit(
@@ -165,14 +189,17 @@ function readVisit(
   });
   const known = [...atlas.milestones.keys()];
   const looked = new Set<string>();
-  for (const { milestone } of raw.milestones) {
+  const milestones: MilestoneSeen[] = [];
+  for (const { milestone, seen, lost } of raw.milestones) {
     const at: Place = { field: 'milestones', visit };
     if (!atlas.milestones.has(milestone))
       read.refuse(at, { code: 'unknown-milestone', text: milestone.slice(0, QUOTED), known });
     if (looked.has(milestone)) read.refuse(at, { code: 'duplicate-milestone', milestone });
     looked.add(milestone);
+    if (lost && seen) read.refuse(at, { code: 'lost-seen', milestone });
+    milestones.push({ milestone, seen, ...(lost ? { lost } : {}) });
   }
-  return on && { on, examiner, note, findings, milestones: raw.milestones };
+  return on && { on, examiner, note, findings, milestones };
 }
 
 /** A raw case refined: every date exists, every name is known, nothing is said twice. */

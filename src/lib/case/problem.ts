@@ -41,6 +41,9 @@ export type ProblemCode =
   | { code: 'no-such-side'; side: string; reflex: string; has: readonly string[] }
   | { code: 'unknown-response'; text: string; known: readonly string[] }
   | { code: 'unknown-state'; text: string; known: readonly string[] }
+  | { code: 'tries-range'; tries: number; most: number }
+  | { code: 'tries-answered'; response: string }
+  | { code: 'lost-seen'; milestone: string }
   | { code: 'unknown-word'; text: string; known: readonly string[] }
   | { code: 'duplicate-finding'; reflex: string; side: string }
   | { code: 'duplicate-visit'; on: string; examiner: string }

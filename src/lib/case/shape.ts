@@ -25,6 +25,15 @@ export const findingShape = v.object({
   response: v.string(),
   state: v.optional(v.string(), 'not-recorded'),
   note: text,
+  /** How often it was tried at the visit, 1 to 5; 1 where it is left out. */
+  tries: v.optional(v.number()),
+});
+
+/** A milestone looked for. `lost`: the carer says that the child could do it and no longer can. */
+const milestoneShape = v.object({
+  milestone: v.string(),
+  seen: v.boolean(),
+  lost: v.optional(v.boolean()),
 });
 
 export const visitShape = v.object({
@@ -32,7 +41,7 @@ export const visitShape = v.object({
   examiner: text,
   note: text,
   findings: v.array(findingShape),
-  milestones: v.optional(v.array(v.object({ milestone: v.string(), seen: v.boolean() })), []),
+  milestones: v.optional(v.array(milestoneShape), []),
 });
 
 export const childShape = v.object({

@@ -9,12 +9,16 @@ import type { MilestoneWindow, Station } from '../atlas/types.ts';
 import type { Course, Interval } from '../case/course.ts';
 import type { Compiled } from '../judge/expectation.ts';
 import type { JudgedVisit, Sheet } from '../judge/judge.ts';
-import { reflexesAt, type SequenceCheck } from '../judge/sequence.ts';
+import type { ChildReading } from '../judge/reading/child.ts';
+import { FIRST_DAY, LAST_DAY } from '../judge/reading/constants.ts';
+import { isAsking } from '../judge/rules/rule.ts';
+import { pairAsks, reflexesAt, type SequenceCheck } from '../judge/sequence.ts';
 import { appearsSaid, goesSaid, type Window } from '../judge/window.ts';
 import type {
   ChartData,
   ChildData,
   CourseData,
+  Density,
   LaneData,
   LaneFigures,
   MilestoneData,
@@ -33,6 +37,8 @@ export interface JudgedChild {
   visits: readonly JudgedVisit[];
   courses: readonly Course[];
   sequences: readonly SequenceCheck[];
+  /** What is inferred of the child; without it no density is drawn. */
+  reading?: ChildReading;
   /** When each milestone was reached. */
   milestones?: ReadonlyMap<string, Interval>;
 }
@@ -127,15 +133,35 @@ const milestoneStretch = (m: MilestoneWindow): Stretch => ({
   to: toAxisDay(TERM_DAYS + m.p99Months * DAYS_PER_MONTH),
 });
 
+const STEP_DAYS = 7;
+
+/** When a station came in a child: how likely in each week, the likeliest 1. */
+function densityOf(station: Station, reading: ChildReading): Density | undefined {
+  const by = reading.reached(station);
+  if (!by) return undefined;
+  const weeks = Math.ceil((LAST_DAY - FIRST_DAY) / STEP_DAYS);
+  const masses = Array.from({ length: weeks }, (_, week) => {
+    const from = FIRST_DAY + week * STEP_DAYS;
+    return Math.max(0, by(from + STEP_DAYS) - by(from));
+  });
+  const most = Math.max(...masses);
+  return most > 0
+    ? { from: FIRST_DAY, stepDays: STEP_DAYS, heights: masses.map((mass) => mass / most) }
+    : undefined;
+}
+
 function stationOf(
   station: Station,
   atlas: Atlas,
   sheet: Sheet,
   interval: Interval | null,
+  reading: ChildReading | undefined,
 ): StationData {
   const windows = windowsAt(station, atlas, sheet);
   const froms = windows.map((w) => w.from as number);
   const tos = windows.map((w) => w.to as number);
+  // of what was never looked at nothing is inferred but what the sources say
+  const density = interval && reading ? densityOf(station, reading) : undefined;
   const of = (from: number | undefined, to: number | undefined): Stretch | null =>
     from === undefined || to === undefined ? null : { from: toAxisDay(from), to: toAxisDay(to) };
   return {
@@ -144,6 +170,7 @@ function stationOf(
     window: windows.length === 0 ? null : of(Math.min(...froms), Math.max(...tos)),
     usual: of(median(froms), median(tos)),
     ...(interval ? { interval: openInterval(interval) } : {}),
+    ...(density ? { density } : {}),
   };
 }
 
@@ -151,19 +178,32 @@ function stripsOf(
   atlas: Atlas,
   sheet: Sheet,
   ids: readonly string[],
-  checks: readonly SequenceCheck[] | undefined,
+  child: JudgedChild | undefined,
 ): StripData[] {
   return ids.flatMap((id): StripData[] => {
     const sequence = atlas.sequences.find((s) => s.id === id);
     if (!sequence) return [];
-    const check = checks?.find((c) => c.sequence.id === id);
+    const check = child?.sequences.find((c) => c.sequence.id === id);
     return [
       {
         id,
         stations: sequence.stations.map((station, index) =>
-          stationOf(station, atlas, sheet, check?.stations[index]?.interval ?? null),
+          stationOf(
+            station,
+            atlas,
+            sheet,
+            check?.stations[index]?.interval ?? null,
+            child?.reading,
+          ),
         ),
-        ...(check ? { order: check.order, steps: check.steps } : {}),
+        ...(check
+          ? {
+              said: { order: check.order, reason: check.reason, asks: check.asks },
+              stepAsks: check.pairs
+                .filter(({ first, second }) => second === first + 1)
+                .map(pairAsks),
+            }
+          : {}),
       },
     ];
   });
@@ -202,18 +242,22 @@ function childOf(child: JudgedChild, wanted: ReadonlySet<string>): ChildData {
       spreadDays: REACH * ages.sdDays,
       on: visit.on,
     })),
-    marks: child.visits.flatMap(({ visit, ages }, index) =>
-      visit.findings
+    marks: child.visits.flatMap(({ visit, ages, findings }, index) => {
+      const asking = new Set(
+        findings.filter(({ attention }) => isAsking(attention)).map(({ finding }) => finding),
+      );
+      return visit.findings
         .filter((finding) => wanted.has(finding.reflex))
-        .map(({ reflex, side, response }) => ({
-          reflex,
-          side,
-          response,
+        .map((finding) => ({
+          reflex: finding.reflex,
+          side: finding.side,
+          response: finding.response,
           day: ages.axisDay,
           spreadDays: REACH * ages.sdDays,
           visit: index,
-        })),
-    ),
+          asks: asking.has(finding),
+        }));
+    }),
     courses: coursesOf(child.courses).filter((course) => wanted.has(course.reflex)),
     spread: preterm
       ? {
@@ -249,7 +293,7 @@ export function chartData(
   });
   return {
     lanes,
-    sequences: stripsOf(atlas, sheet, options.sequences ?? HEADLINE, child?.sequences),
+    sequences: stripsOf(atlas, sheet, options.sequences ?? HEADLINE, child),
     milestones: milestonesOf(atlas, child?.milestones),
     ...(child ? { child: childOf(child, wanted) } : {}),
   };

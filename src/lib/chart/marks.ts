@@ -16,7 +16,7 @@ export interface Stroke {
   from: number;
   to: number;
   cap: 'round' | 'butt';
-  ink: 'signal' | 'paper';
+  ink: 'mark' | 'paper';
 }
 
 const dot = (width: number, ink: Stroke['ink']): Stroke => ({
@@ -26,7 +26,7 @@ const dot = (width: number, ink: Stroke['ink']): Stroke => ({
   cap: 'round',
   ink,
 });
-const bar = (width: number, from: number, to: number, ink: Stroke['ink'] = 'signal'): Stroke => ({
+const bar = (width: number, from: number, to: number, ink: Stroke['ink'] = 'mark'): Stroke => ({
   width,
   from,
   to,
@@ -40,10 +40,10 @@ const BAR_PX = 7;
 /** The strokes in the order they are laid. */
 export const STROKES = {
   plate: bar(12, -9.2, -4, 'paper'),
-  ring: dot(11.4, 'signal'),
+  ring: dot(11.4, 'mark'),
   space: dot(8.6, 'paper'),
-  dot: dot(9.2, 'signal'),
-  core: dot(5.8, 'signal'),
+  dot: dot(9.2, 'mark'),
+  core: dot(5.8, 'mark'),
   hollow: dot(6.2, 'paper'),
   half: bar(BAR_PX, 0, 2.9),
   over: bar(BAR_PX, -7.6, -5.8),
@@ -80,19 +80,22 @@ export function strokePath(name: StrokeName, day: number, unit: number): string 
   return `M${rounded(day)} ${rounded(from * unit)}${from === to ? 'h0' : `V${rounded(to * unit)}`}`;
 }
 
-/** A lane's marks on one side: a path for each stroke they need, in the order they are laid. */
+/** Marks of one place, to be drawn so many pixels from the centre of their visit. */
 export interface SideMarks {
   side: Side;
+  /** Pixels right of the visit's age, at scale 1: the side's, and for a second examiner of a day its own. */
+  px: number;
   /** The paper behind each mark. */
   paper: string;
-  strokes: readonly { name: StrokeName; path: string }[];
+  /** `asks`: in the one accent, else in ink. */
+  strokes: readonly { name: StrokeName; path: string; asks: boolean }[];
 }
 
 export interface LaneMarks {
   id: string;
   sides: readonly SideMarks[];
-  /** The paper between the two of a pair. */
-  joints: string;
+  /** The paper between the two of a pair, by its place. */
+  joints: readonly { px: number; path: string }[];
   /** The spread of the age at each finding. */
   whiskers: readonly string[];
 }
@@ -120,17 +123,39 @@ function runsOf(marks: readonly MarkData[]): MarkData[][] {
 }
 
 function strokesOfRun(run: readonly MarkData[], unit: number, bare: boolean) {
-  const paths = new Map<StrokeName, string>();
-  for (const mark of run)
-    for (const name of SHAPES[mark.response]) {
-      if (bare && name === 'plate') continue;
-      const pen = PEN[name] ?? name;
-      paths.set(pen, (paths.get(pen) ?? '') + strokePath(name, mark.day, unit));
-    }
-  return STROKE_NAMES.flatMap((name) => {
-    const path = paths.get(name);
-    return path === undefined ? [] : [{ name, path }];
+  return [false, true].flatMap((asks) => {
+    const paths = new Map<StrokeName, string>();
+    for (const mark of run)
+      if (mark.asks === asks)
+        for (const name of SHAPES[mark.response]) {
+          if (bare && name === 'plate') continue;
+          const pen = PEN[name] ?? name;
+          paths.set(pen, (paths.get(pen) ?? '') + strokePath(name, mark.day, unit));
+        }
+    return STROKE_NAMES.flatMap((name) => {
+      const path = paths.get(name);
+      return path === undefined ? [] : [{ name, path, asks }];
+    });
   });
+}
+
+/** From one examiner's marks of a day to the next one's, px at scale 1: a pair and a gap. */
+const BESIDE_PX = 26;
+
+/** How far each mark of a lane stands from its age, px at scale 1: examiners of one day stand beside each other. */
+export function besideOf(marks: readonly MarkData[]): ReadonlyMap<MarkData, number> {
+  const byDay = new Map<number, number[]>();
+  for (const { day, visit } of marks) {
+    const visits = byDay.get(day);
+    if (!visits) byDay.set(day, [visit]);
+    else if (!visits.includes(visit)) visits.push(visit);
+  }
+  return new Map(
+    marks.map((mark) => {
+      const visits = byDay.get(mark.day)!;
+      return [mark, (visits.indexOf(mark.visit) - (visits.length - 1) / 2) * BESIDE_PX];
+    }),
+  );
 }
 
 /** The sides of a visit share one age and its spread, so that one line tells of both. */
@@ -149,27 +174,44 @@ export function laneMarks(
   bare = false,
 ): LaneMarks {
   const half = (CAPSULE_PX / 2) * unit;
-  const right = new Set(marks.filter((m) => m.side === 'right').map((m) => m.day));
-  const pairs = marks.filter((m) => m.side === 'left' && right.has(m.day));
+  const beside = besideOf(marks);
+  const places = [...new Set(beside.values())].sort((a, b) => a - b);
+  const sides: SideMarks[] = [];
+  const joints: { px: number; path: string }[] = [];
+  for (const place of places) {
+    const here = marks.filter((mark) => beside.get(mark) === place);
+    for (const side of SIDES) {
+      const own = here.filter((mark) => mark.side === side);
+      if (own.length === 0) continue;
+      sides.push({
+        side,
+        px: place + SIDE_PX[side],
+        paper: own.map((mark) => `M${rounded(mark.day)} 0h0`).join(''),
+        strokes: runsOf(own).flatMap((run) => strokesOfRun(run, unit, bare)),
+      });
+    }
+    const right = new Set(here.filter((m) => m.side === 'right').map((m) => m.day));
+    const pairs = here.filter((m) => m.side === 'left' && right.has(m.day));
+    if (pairs.length > 0)
+      joints.push({
+        px: place,
+        path: pairs.map(({ day }) => `M${rounded(day)} ${-half}V${half}`).join(''),
+      });
+  }
   return {
     id,
-    sides: SIDES.flatMap((side) => {
-      const own = marks.filter((mark) => mark.side === side);
-      if (own.length === 0) return [];
-      return [
-        {
-          side,
-          paper: own.map((mark) => `M${rounded(mark.day)} 0h0`).join(''),
-          strokes: runsOf(own).flatMap((run) => strokesOfRun(run, unit, bare)),
-        },
-      ];
-    }),
-    joints: pairs.map(({ day }) => `M${rounded(day)} ${-half}V${half}`).join(''),
+    sides,
+    joints,
     whiskers: runsOf(marks)
       .map(whiskersOf)
       .filter((path) => path !== ''),
   };
 }
+
+/** Every place that marks of some lanes are drawn at, px from the age. */
+export const placesOf = (marks: readonly LaneMarks[]): number[] => [
+  ...new Set(marks.flatMap(({ sides }) => sides.map(({ px }) => px))),
+];
 
 /** The marks of every lane that has any. */
 export function marksByLane(marks: readonly MarkData[], unit: number, bare = false): LaneMarks[] {

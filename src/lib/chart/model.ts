@@ -3,7 +3,9 @@ import type { AxisDay } from '../age/axis.ts';
 import type { SourcedClaim, SourcedCount } from '../atlas/atlas.ts';
 import type { Group, Side, Station } from '../atlas/types.ts';
 import type { Response } from '../case/finding.ts';
-import type { Order } from '../judge/sequence.ts';
+import type { OrderWord } from '../judge/reading/order.ts';
+import type { OpenReason } from '../judge/reading/orders.ts';
+import type { OrderAsks } from '../judge/sequence.ts';
 
 /** A stretch of the axis, `from` below or at `to`; an end may be infinite. */
 export interface Stretch {
@@ -68,6 +70,8 @@ export interface MarkData {
   spreadDays: number;
   /** The visit's place in the record. */
   visit: number;
+  /** Whether it asks for attention: then it is drawn in the one accent, else in ink. */
+  asks: boolean;
 }
 
 export interface VisitData {
@@ -114,14 +118,31 @@ export interface StationData {
   usual: Stretch | null;
   /** Undefined without a child or when it was never looked at. */
   interval?: OpenInterval;
+  /** When it came, as inferred in this child: the density at even steps of the axis, its greatest 1. */
+  density?: Density;
+}
+
+/** A density over the axis, at even steps. */
+export interface Density {
+  from: AxisDay;
+  stepDays: number;
+  heights: readonly number[];
+}
+
+/** What is said of a sequence in a child. */
+export interface OrderSaid {
+  order: OrderWord;
+  reason: OpenReason | null;
+  asks: OrderAsks;
 }
 
 export interface StripData {
   id: string;
   stations: readonly StationData[];
   /** Undefined without a child. */
-  order?: Order;
-  steps?: readonly Order[];
+  said?: OrderSaid;
+  /** What each step from one station to the next asks for. */
+  stepAsks?: readonly OrderAsks[];
 }
 
 export interface MilestoneData extends Stretch {

@@ -1,6 +1,6 @@
 /** What a pointer or a key means. */
 import { DAYS_PER_MONTH, DAYS_PER_WEEK, TERM, type AxisDay } from '../age/axis.ts';
-import { SIDE_PX } from './marks.ts';
+import { besideOf, SIDE_PX } from './marks.ts';
 import type { MarkData } from './model.ts';
 import type { PlacedLanes } from './lanes.ts';
 import type { AxisScale } from './scale.ts';
@@ -56,9 +56,8 @@ export function markAt(
 ): MarkData | undefined {
   let best: MarkData | undefined;
   let least = reachPx;
-  for (const mark of marks) {
-    if (mark.reflex !== laneId) continue;
-    const distance = Math.abs(scale.x(mark.day) + SIDE_PX[mark.side] * unit - x);
+  for (const [mark, px] of besideOf(marks.filter(({ reflex }) => reflex === laneId))) {
+    const distance = Math.abs(scale.x(mark.day) + (px + SIDE_PX[mark.side]) * unit - x);
     if (distance <= least) {
       best = mark;
       least = distance;

@@ -1,11 +1,12 @@
 /**
- * The sequences on top of the chart: stations in their order, each on its own window, joined by one
- * thin path that runs right and down. A child's intervals stand below the windows, joined in the
- * same order: where something came out of turn their path runs back and crosses the first.
+ * The sequences under the lanes: stations in their order, each on its own window, joined by one thin path
+ * that runs right and down. A child's intervals stand below the windows, joined in the same order: where
+ * something came out of turn their path runs back and crosses the first. Over a window, how likely it came
+ * in each week, as inferred in the child.
  */
-import { curveBumpX, line } from 'd3';
+import { area, curveBumpX, curveMonotoneX, line } from 'd3';
 import type { Measure } from './labels.ts';
-import type { OpenInterval, StationData, Stretch, StripData } from './model.ts';
+import type { Density, OpenInterval, StationData, Stretch, StripData } from './model.ts';
 import type { AxisScale } from './scale.ts';
 import type { Sizes } from './sizes.ts';
 import type { ChartWords } from './words.ts';
@@ -29,6 +30,8 @@ export interface PlacedStation {
   thumb?: { x: number; y: number; size: number };
   label?: { x: number; y: number; text: string; anchor: 'start' | 'end' };
   bracket?: Bracket;
+  /** How likely it came in each week: an area on the line of the window. */
+  density?: string;
 }
 
 export interface PlacedSequence {
@@ -68,6 +71,33 @@ export function bracketOf(interval: OpenInterval, scale: AxisScale): Bracket | u
   return { x0, x1, openLeft: after === null, openRight: by === null };
 }
 
+/** Below this share of the likeliest week nothing is drawn. */
+const FAINT = 0.01;
+
+/** The area of a density, its highest week `heightPx` above the line at `y`. */
+export function densityPath(
+  { from, stepDays, heights }: Density,
+  y: number,
+  heightPx: number,
+  scale: AxisScale,
+): string {
+  const first = heights.findIndex((height) => height >= FAINT);
+  const last = heights.findLastIndex((height) => height >= FAINT);
+  if (first < 0) return '';
+  const points = heights.slice(Math.max(0, first - 1), last + 2).map((height, index) => ({
+    x: scale.x(from + (Math.max(0, first - 1) + index + 0.5) * stepDays),
+    height,
+  }));
+  return (
+    area<(typeof points)[number]>()
+      .x(({ x }) => x)
+      .y0(y)
+      .y1(({ height }) => y - height * heightPx)
+      .curve(curveMonotoneX)
+      .digits(2)(points) ?? ''
+  );
+}
+
 function placeStation(
   data: StationData,
   y: number,
@@ -80,12 +110,16 @@ function placeStation(
   const window = data.window ? clip(data.window, scale) : undefined;
   const usual = data.usual ? clip(data.usual, scale) : undefined;
   const bracket = data.interval ? bracketOf(data.interval, scale) : undefined;
+  const density = data.density
+    ? densityPath(data.density, y, (sizes.station - 14 * text) * 0.62, scale)
+    : '';
   const placed: PlacedStation = {
     data,
     y,
     ...(window ? { window } : {}),
     ...(usual ? { usual } : {}),
     ...(bracket ? { bracket } : {}),
+    ...(density ? { density } : {}),
   };
   if (!usual) return placed;
   const size = sizes.station - 8 * text;

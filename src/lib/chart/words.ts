@@ -4,9 +4,8 @@ import type { SourcedClaim } from '../atlas/atlas.ts';
 import type { Group, Side, Station } from '../atlas/types.ts';
 import type { Response } from '../case/finding.ts';
 import type { Phase } from '../judge/phases.ts';
-import type { Order } from '../judge/sequence.ts';
 import type { CountPoint } from './counted.ts';
-import type { LaneFigures } from './model.ts';
+import type { LaneFigures, OrderSaid } from './model.ts';
 import type { TickAge } from './ticks.ts';
 
 /** What one source says of a lane at an age. */
@@ -60,7 +59,7 @@ export interface ChartWords {
   /** The lane pointed at: what is said of it at the age, and by whom. */
   readout(reading: LaneReading): { title: string; lines: readonly string[] };
   sequence(id: string): string;
-  order(order: Order): string;
+  order(said: OrderSaid): string;
   station(station: Station): string;
   response(response: Response): string;
   side(side: Side): string;

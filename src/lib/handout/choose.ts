@@ -1,6 +1,6 @@
 /** Which three to six reflexes a family's page tells of. */
 import { MAX_TOLD } from '../case/shape.ts';
-import type { Stands } from './stands.ts';
+import { isTalked, type Stands } from './stands.ts';
 
 export { MAX_TOLD };
 
@@ -21,7 +21,7 @@ const UNMOVED: ReadonlySet<string> = new Set(['same', 'first']);
 
 /** How much a reflex matters to the page, 0 the most: discuss, watch, changed, about to change, the rest. */
 export function rankOf({ attention, move, told }: Stands): number {
-  if (attention === 'discuss') return 0;
+  if (isTalked(attention)) return 0;
   if (attention === 'watch') return 1;
   if (!UNMOVED.has(move)) return 2;
   if (told.some(({ found }) => MOVING.has(found.judged.verdict))) return 3;
@@ -50,7 +50,7 @@ export function choose(stands: readonly Stands[], chosen: readonly string[] | nu
     : ranked.slice(0, Math.min(BRING_TO, Math.max(mattering, FILL_TO)));
   return {
     told,
-    toTalkAbout: ranked.filter((one) => one.attention === 'discuss' && !told.includes(one)),
+    toTalkAbout: ranked.filter((one) => isTalked(one.attention) && !told.includes(one)),
     isChosen: chosen !== null,
   };
 }

@@ -12,7 +12,7 @@ import { meantBy, type MeantOf } from './meaning.ts';
 import type { FamilyItem, Sentence } from './model.ts';
 import { nextOf, type Ahead } from './next.ts';
 import type { Speaker } from './speaker.ts';
-import type { Stands } from './stands.ts';
+import { isTalked, type Stands } from './stands.ts';
 
 /** How a finding is told: one that was missing in a state that does not allow judging does not count. */
 const codeOf = ({ finding }: JudgedFinding): Response | 'not-counted' =>
@@ -107,7 +107,7 @@ function meansOf(say: Speaker, one: Stands, on: CivilDate) {
   const { reflex, attention, told, triedOn } = one;
   const [now, then] = [told.filter((of) => of.on === on), told.filter((of) => of.on !== on)];
   // beside what was seen today, of an earlier day only what is still to be talked about
-  const older = now.length > 0 ? then.filter(({ found }) => found.attention === 'discuss') : then;
+  const older = now.length > 0 ? then.filter(({ found }) => isTalked(found.attention)) : then;
   const meant = [
     ...meantBy(older).map((of) => ({ ...of, tense: 'then' as const })),
     ...meantBy(now).map((of) => ({ ...of, tense: 'now' as const })),
@@ -120,7 +120,7 @@ function meansOf(say: Speaker, one: Stands, on: CivilDate) {
     ),
   );
   if (now.length === 0 && then.length > 0 && !triedOn) said.push(say.about(reflex, 'since'));
-  if (attention === 'discuss') said.push(say.about(reflex, 'why-talk'));
+  if (isTalked(attention)) said.push(say.about(reflex, 'why-talk'));
   return { meaning: first.meaning, firm: first.firm, means: said };
 }
 

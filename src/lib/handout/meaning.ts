@@ -2,9 +2,9 @@
 import type { Side } from '../atlas/types.ts';
 import { isElicited } from '../case/finding.ts';
 import { attentionOf, worstFirst } from '../judge/judge.ts';
-import type { Attention, Raised } from '../judge/rules/rule.ts';
+import { isAsking, type Attention, type Raised } from '../judge/rules/rule.ts';
 import type { Meaning } from '../words/family.ts';
-import type { Told } from './stands.ts';
+import { isTalked, type Told } from './stands.ts';
 
 export interface Meant {
   meaning: Meaning;
@@ -21,17 +21,23 @@ const TALK: Readonly<Record<string, Meaning>> = {
   obligatory: 'talk-held',
   returned: 'talk-returned',
   uneven: 'talk-sides',
+  lost: 'talk-lost',
 };
 const WATCH: Readonly<Record<string, Meaning>> = {
   uneven: 'watch-sides',
   weak: 'watch-faint',
   brisk: 'watch-strong',
+  'seen-before': 'watch-lost',
 };
 
 const ofRaised = ({ flag, asks, common }: Raised): Meaning | undefined => {
-  if (asks === 'discuss') return TALK[flag];
+  if (isTalked(asks)) return TALK[flag];
   return flag === 'uneven' && common ? 'watch-sides-common' : WATCH[flag];
 };
+
+/** Caps by which healthy infants may lack a response, and by which it is to be looked for again first. */
+const MAY_LACK: ReadonlySet<string> = new Set(['counted', 'tells-little']);
+const AGAIN: ReadonlySet<string> = new Set(['tried-once', 'state-unknown']);
 
 const CANNOT_TELL = {
   'not-assessable': 'cannot-tell-tried',
@@ -49,9 +55,11 @@ function ofVerdict({ found: { finding, judged, caps }, wasThere }: Told): Meant 
       return { meaning: asks === 'discuss' ? 'talk-still-there' : 'watch-still-there', firm };
     case 'missing':
       // what was there before is not still to come
-      if (wasThere) return { meaning: asks === 'discuss' ? 'talk-gone' : 'watch-gone', firm };
+      if (wasThere && !caps.some(({ code }) => AGAIN.has(code)))
+        return { meaning: asks === 'discuss' ? 'talk-gone' : 'watch-gone', firm };
       // never "we expect to see it" of what healthy infants may lack
-      if (caps.some(({ code }) => code !== 'thin')) return { meaning: 'watch-may-lack', firm };
+      if (caps.some(({ code }) => MAY_LACK.has(code))) return { meaning: 'watch-may-lack', firm };
+      if (caps.some(({ code }) => AGAIN.has(code))) return { meaning: 'watch-again', firm };
       return { meaning: asks === 'discuss' ? 'talk-not-seen' : 'watch-not-seen', firm };
     case 'early':
       return { meaning: asks === 'watch' ? 'watch-soon' : 'soon', firm };
@@ -68,7 +76,7 @@ function ofVerdict({ found: { finding, judged, caps }, wasThere }: Told): Meant 
 export function meaningsOf(told: Told): Meant[] {
   const { attention, judged, raised, caps } = told.found;
   const flags = raised
-    .filter(({ asks }) => asks === attention)
+    .filter(({ asks }) => asks === attention || (attention === 'today' && asks === 'discuss'))
     .flatMap((one) => ofRaised(one) ?? [])
     .map((meaning): Meant => ({
       meaning,
@@ -76,6 +84,9 @@ export function meaningsOf(told: Told): Meant[] {
       firm: meaning !== 'watch-faint' || (judged.verdict === 'fits' && judged.firm),
     }));
   const own: Attention = attentionOf(judged, caps);
+  // of what was seen before we want to look again, whatever the guides say of this age
+  if (flags.some(({ meaning }) => meaning === 'talk-lost' || meaning === 'watch-lost'))
+    return flags;
   // what has come back is not "still" there
   if (judged.verdict === 'persisting' && flags.some(({ meaning }) => meaning === 'talk-returned'))
     return flags;
@@ -86,7 +97,7 @@ export function meaningsOf(told: Told): Meant[] {
 export function meantBy(told: readonly Told[]): MeantOf[] {
   const [lead] = worstFirst(told.map(({ found }) => found));
   if (!lead) return [];
-  const asks = lead.attention === 'discuss' || lead.attention === 'watch';
+  const asks = isAsking(lead.attention);
   const of = asks
     ? told.filter(({ found }) => found.attention === lead.attention)
     : told.filter(({ found }) => found === lead);

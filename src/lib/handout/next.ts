@@ -7,7 +7,7 @@ import { dateOf, isFedBy, isPast, overBy, whenOn } from './about.ts';
 import { section } from './sections.ts';
 import type { FamilySection, PageInput, Sentence } from './model.ts';
 import type { Speaker } from './speaker.ts';
-import type { Stands } from './stands.ts';
+import { isTalked, type Stands } from './stands.ts';
 
 /** So many reflexes that are about to come are named ahead. A choice of ours. */
 const AHEAD = 2;
@@ -83,7 +83,7 @@ export function nextOf(say: Speaker, one: Stands, ahead: Ahead): Sentence[] {
     ),
   );
   // a date beside what is to be talked about would soothe, or press, before anyone has looked closer
-  if (one.attention === 'discuss') return [];
+  if (isTalked(one.attention)) return [];
   const dated = question ? asked(say, one, question, ahead) : goesLater(say, one, ahead);
   return one.attention === 'watch' && !isPast(ahead.input)
     ? [...dated, say.about(one.reflex, 'look-again')]

@@ -1,4 +1,5 @@
 /** The parts of a family's page that are about the child as a whole: ages, today, help, when to call. */
+import { isAsking } from '../judge/rules/rule.ts';
 import { DAYS_PER_WEEK, TERM_DAYS } from '../age/axis.ts';
 import type { Ages } from '../age/clocks.ts';
 import { spokenAge, type SpokenAge } from '../age/spoken.ts';
@@ -10,7 +11,7 @@ import type { FamilyItem, FamilySection, PageInput, Sentence } from './model.ts'
 import { meantBy } from './meaning.ts';
 import type { Ahead } from './next.ts';
 import type { Speaker } from './speaker.ts';
-import type { Stands } from './stands.ts';
+import { isTalked, type Stands } from './stands.ts';
 import type { SectionId } from '../words/family.ts';
 
 /** With fewer reflexes that gave an answer than this, a page says that little was tested. Ours. */
@@ -145,7 +146,7 @@ export function todaySection(
   const isOpen = fresh.some(
     ({ attention, told }) => attention === 'fits' && meantBy(told).some(({ firm }) => !firm),
   );
-  const overall = asks.has('discuss')
+  const overall = [...asks].some(isTalked)
     ? 'today.talk'
     : asks.has('watch')
       ? 'today.watch'
@@ -155,11 +156,11 @@ export function todaySection(
           ? (`today.fits${isOpen ? '-open' : ''}` as const)
           : (`today.fits-so-far${isOpen ? '-open' : ''}` as const);
   // beside several things to talk about or to look at again, "one sign alone" would soothe
-  const isOne =
-    stands.filter(({ attention }) => attention === 'discuss' || attention === 'watch').length <= 1;
+  const isOne = stands.filter(({ attention }) => isAsking(attention)).length <= 1;
   const said = section(say, 'today', [
     say.one(overall),
-    ...(isOne ? [say.one('today.one-sign')] : []),
+    ...(asks.has('today') ? [say.one('today.doctor')] : []),
+    ...(isOne && !asks.has('today') ? [say.one('today.one-sign')] : []),
   ]);
   return isPast(input) ? { ...said, heading: say.say('heading.today', say.words.meantThen) } : said;
 }

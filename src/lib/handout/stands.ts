@@ -8,7 +8,7 @@ import type { Reflex, Side } from '../atlas/types.ts';
 import { isAnswer, isElicited } from '../case/finding.ts';
 import { changesAt, type Move } from '../judge/changes.ts';
 import { worstFirst, type JudgedFinding, type JudgedVisit } from '../judge/judge.ts';
-import type { Attention } from '../judge/rules/rule.ts';
+import { asksMore, type Attention } from '../judge/rules/rule.ts';
 
 /** A finding with the date it was seen. */
 export interface Told {
@@ -32,12 +32,9 @@ export interface Stands {
   move: Move;
 }
 
-const MORE: Readonly<Record<Attention, number>> = {
-  'not-judged': 0,
-  fits: 1,
-  watch: 2,
-  discuss: 3,
-};
+/** Whether a family is to be talked with about it: discuss, and what should not wait. */
+export const isTalked = (attention: Attention | undefined): boolean =>
+  attention !== undefined && asksMore(attention, 'watch');
 
 const isLooked = (found: JudgedFinding): boolean => isAnswer(found.finding);
 
@@ -63,7 +60,7 @@ function sideOf(
   const standing = last.find(({ found }) => found === worst) ?? null;
   const pick =
     last.find(({ found }) => found === own) ??
-    (standing && (course || worst?.attention === 'discuss') ? standing : null);
+    (standing && (course || isTalked(worst?.attention)) ? standing : null);
   if (!pick) {
     const since = seen.at(-1);
     if (course)
@@ -74,7 +71,7 @@ function sideOf(
   return {
     told: pick,
     attention:
-      worst && MORE[worst.attention] > MORE[pick.found.attention]
+      worst && asksMore(worst.attention, pick.found.attention)
         ? worst.attention
         : pick.found.attention,
     differs: last.some(({ found }) => found.finding.response !== pick.found.finding.response),
@@ -117,7 +114,7 @@ export function standsOf(visits: readonly JudgedVisit[], shown: JudgedVisit | nu
     });
     if (parts.length === 0) return [];
     const attention = parts.reduce<Attention>(
-      (most, part) => (MORE[part.attention] > MORE[most] ? part.attention : most),
+      (most, part) => (asksMore(part.attention, most) ? part.attention : most),
       'not-judged',
     );
     const move = changed.find((change) => change.reflex === reflex)?.move ?? 'same';

@@ -1,7 +1,8 @@
 /**
  * What holds a verdict by the phase to a watch, each with its ground: healthy infants were counted who
- * answer so at this age, absence tells little of this reflex, or the evidence is thin. What rules on top
- * raise (obligatory, returned, a marked difference) is never held back.
+ * answer so at this age, absence tells little of this reflex, the evidence is thin, a missing response was
+ * tried once only or in a state that nobody wrote down, a persisting one was seen in a crying infant alone.
+ * What rules on top raise (obligatory, returned, lost, a marked difference) is never held back.
  */
 import { toAxisDay } from '../age/axis.ts';
 import type { SourcedCount } from '../atlas/atlas.ts';
@@ -26,7 +27,23 @@ export type Cap =
   | { code: 'counted'; elicited: boolean; near: CountedSo }
   | { code: 'tells-little' }
   /** How many voices give the verdict; `memory`: every one of their rows was recalled. */
-  | { code: 'thin'; voices: number; memory: boolean };
+  | { code: 'thin'; voices: number; memory: boolean }
+  /** Missing, and tried once only: to be tried again. */
+  | { code: 'tried-once' }
+  /** Missing in a state that was not recorded: to be seen again first. */
+  | { code: 'state-unknown' }
+  /** There in a crying infant alone: to be seen again in a calm one. */
+  | { code: 'crying' };
+
+/** How a finding was made, as far as a cap asks. */
+export interface Made {
+  /** A missing response was looked for often enough. */
+  triedEnough: boolean;
+  /** One side is missing beside one that answers: neither state nor a second try explains that. */
+  oneSide: boolean;
+  /** Seen while crying, and that day in no other state. */
+  onlyCrying: boolean;
+}
 
 /**
  * The count nearest the age by which an answer is common: of the response itself, in so many healthy
@@ -63,6 +80,7 @@ export function capsOf(
   judged: PhaseVerdict,
   reading: Reading,
   counts: readonly SourcedCount[],
+  made: Made,
 ): Cap[] {
   const { verdict } = judged;
   if (verdict !== 'persisting' && verdict !== 'missing') return [];
@@ -79,5 +97,10 @@ export function capsOf(
   const { windows } = reading.compiled;
   const memory = giving.every(({ window }) => windows[window]!.claim.basis === 'memory');
   if (voices < TWO_VOICES || memory) caps.push({ code: 'thin', voices, memory });
+  if (verdict === 'persisting' && made.onlyCrying) caps.push({ code: 'crying' });
+  if (verdict === 'missing' && !made.oneSide) {
+    if (finding.state === 'not-recorded') caps.push({ code: 'state-unknown' });
+    if (!made.triedEnough) caps.push({ code: 'tried-once' });
+  }
   return caps;
 }

@@ -6,7 +6,7 @@ import type { CivilDate } from '../age/civil.ts';
 import type { Reflex, Side } from '../atlas/types.ts';
 import { isAnswer, isElicited, strengthOf, type Response } from '../case/finding.ts';
 import type { JudgedFinding, JudgedVisit } from './judge.ts';
-import type { Attention } from './rules/rule.ts';
+import { isAsking } from './rules/rule.ts';
 
 /** How a response stands against the one before it. */
 export type Move = 'came' | 'came-back' | 'went' | 'stronger' | 'weaker' | 'same' | 'first';
@@ -55,8 +55,6 @@ export function moveOf(before: Response | undefined, now: Response, wasThere: bo
   const step = strengthOf(now) - strengthOf(before);
   return step === 0 ? 'same' : step > 0 ? 'stronger' : 'weaker';
 }
-
-const ASKS: ReadonlySet<Attention> = new Set(['discuss', 'watch']);
 
 const flagsOf = (found: JudgedFinding): string =>
   found.raised
@@ -108,7 +106,7 @@ export function changesAt(visit: JudgedVisit, earlier: readonly JudgedVisit[]): 
     (move === 'same' && !otherwise ? same : changed).push(change);
   }
   const leftOpen = [...past]
-    .filter(([key, { found }]) => !answered.has(key) && ASKS.has(found.attention))
+    .filter(([key, { found }]) => !answered.has(key) && isAsking(found.attention))
     .map(([, { found, on }]) => ({
       reflex: found.reflex,
       side: found.finding.side,

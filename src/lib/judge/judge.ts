@@ -1,44 +1,36 @@
-/** A whole case judged: every finding at its age, under the chosen sources, with the rules on top. */
+/**
+ * A whole case judged: every finding at its age, under the chosen sources, with the rules on top, and with
+ * what was seen in this child on other days.
+ */
+import type { CivilDate } from '../age/civil.ts';
 import { DEFAULT_LIMITS, type Ages, type CorrectionLimits } from '../age/clocks.ts';
-import type { Atlas, SourcedClaim, SourcedCount } from '../atlas/atlas.ts';
+import type { Atlas, SourcedCount } from '../atlas/atlas.ts';
 import type { Reflex, Side } from '../atlas/types.ts';
 import { agesAt, type Case, type Visit } from '../case/case.ts';
-import { isAnswer, isElicited, type Finding } from '../case/finding.ts';
-import {
-  compile,
-  readAt,
-  totalsOf,
-  type Compiled,
-  type Reading,
-  type Totals,
-} from './expectation.ts';
-import { capsOf, type Cap } from './caps.ts';
+import { isElicited, type Finding } from '../case/finding.ts';
+import { capsOf, type Cap, type Made } from './caps.ts';
+import { readAt, totalsOf, type Reading, type Totals } from './expectation.ts';
+import { judgeMilestones, type JudgedMilestone } from './milestones.ts';
+import { Past } from './past.ts';
+import { together, todayOn, triedEnough, type Today } from './reading/asks.ts';
+import { answersForSide, OTHER_SIDE } from './reading/days.ts';
+import { sidePattern, type SidePattern } from './reading/sides.ts';
+import { raisedByLoss } from './rules/lost.ts';
 import { RULES } from './rules/registry.ts';
-import type { Attention, PastAnswer, Raised, RuleContext } from './rules/rule.ts';
-import { DISCUSS_SHARE } from './thresholds.ts';
+import {
+  asksMore,
+  ATTENTIONS,
+  type Attention,
+  type Raised,
+  type RuleContext,
+} from './rules/rule.ts';
+import { checkSequences, type SequenceCheck } from './sequence.ts';
+import type { Sheet } from './sheet.ts';
+import { DISCUSS_SHARE, WATCH_SHARE } from './thresholds.ts';
 import { verdictOf, type Judged } from './verdict.ts';
-import { windowsOf } from './window.ts';
 
-/**
- * The sources judged by: those that judge by default (`judgedByDefault` of a claim), all of them, or
- * those whose ids are named.
- */
-export type Chosen = 'default' | 'all' | ReadonlySet<string>;
-
-const isChosen = ({ source, judgedByDefault }: SourcedClaim, chosen: Chosen): boolean =>
-  chosen === 'all' || (chosen === 'default' ? judgedByDefault : chosen.has(source.id));
-
-/** Every reflex's windows under the chosen sources, ready to read at any age. */
-export type Sheet = ReadonlyMap<string, Compiled>;
-
-export function sheetOf(atlas: Atlas, chosen: Chosen = 'all'): Sheet {
-  const sheet = new Map<string, Compiled>();
-  for (const [id, claims] of atlas.claims) {
-    const windows = windowsOf(claims);
-    sheet.set(id, compile(windows.filter(({ claim }) => isChosen(claim, chosen))));
-  }
-  return sheet;
-}
+export { historyOf, type History } from './past.ts';
+export { sheetOf, type Chosen, type Sheet } from './sheet.ts';
 
 export interface JudgedFinding {
   finding: Finding;
@@ -56,6 +48,13 @@ export interface JudgedVisit {
   visit: Visit;
   ages: Ages;
   findings: readonly JudgedFinding[];
+  milestones: readonly JudgedMilestone[];
+  /** What should not wait until another day. */
+  today: readonly Today[];
+  /** Reflexes to be discussed at this visit, where they are so many that they are said together. */
+  together: readonly string[];
+  /** Which side and limb the differences between the sides point to. */
+  pattern: SidePattern;
 }
 
 export interface JudgeOptions {
@@ -64,12 +63,7 @@ export interface JudgeOptions {
   limits?: CorrectionLimits;
 }
 
-const MORE: Readonly<Record<Attention, number>> = {
-  'not-judged': 0,
-  fits: 1,
-  watch: 2,
-  discuss: 3,
-};
+const TINY = 1e-12;
 
 /** What a verdict asks for by its phase alone, watched at most where something caps it. */
 export function attentionOf(judged: Judged, caps: readonly Cap[]): Attention {
@@ -78,35 +72,14 @@ export function attentionOf(judged: Judged, caps: readonly Cap[]): Attention {
   switch (judged.verdict) {
     case 'persisting':
     case 'missing':
-      return share >= DISCUSS_SHARE - 1e-12 && caps.length === 0 ? 'discuss' : 'watch';
+      if (share >= DISCUSS_SHARE - TINY && caps.length === 0) return 'discuss';
+      return share > WATCH_SHARE + TINY ? 'watch' : 'fits';
     case 'early':
-      return share >= DISCUSS_SHARE - 1e-12 ? 'watch' : 'fits';
+      return share >= DISCUSS_SHARE - TINY ? 'watch' : 'fits';
     default:
       return 'fits';
   }
 }
-
-/** Every answer of a record by reflex, then side, oldest first, one entry a date. */
-export type History = ReadonlyMap<string, Partial<Record<Side, readonly PastAnswer[]>>>;
-
-export function historyOf(visits: readonly Visit[]): History {
-  const history = new Map<string, Partial<Record<Side, PastAnswer[]>>>();
-  for (const { on, findings } of [...visits].sort((a, b) => (a.on < b.on ? -1 : 1)))
-    for (const finding of findings) {
-      if (!isAnswer(finding)) continue;
-      let sides = history.get(finding.reflex);
-      if (!sides) history.set(finding.reflex, (sides = {}));
-      const answers = (sides[finding.side] ??= []);
-      const elicited = isElicited(finding.response);
-      const last = answers.at(-1);
-      if (last?.on === on) last.elicited ||= elicited;
-      else answers.push({ on, elicited });
-    }
-  return history;
-}
-
-const NO_ANSWERS: readonly PastAnswer[] = [];
-const OTHER = { left: 'right', right: 'left', midline: undefined } as const;
 
 const NO_CAPS: readonly Cap[] = [];
 const NO_COUNTS: readonly SourcedCount[] = [];
@@ -126,7 +99,7 @@ interface Read {
   reflex: Reflex;
   reading: Reading;
   totals: Totals;
-  /** The findings of the visit that are answers, by side. */
+  /** The findings of the visit that answer for their side. */
   answers: Partial<Record<Side, Finding>>;
 }
 
@@ -143,69 +116,231 @@ function readVisit(visit: Visit, ages: Ages, { atlas, sheet }: JudgeOptions): Ma
       read = { reflex, reading, totals: totalsOf(reading), answers: {} };
       reads.set(finding.reflex, read);
     }
-    if (isAnswer(finding)) read.answers[finding.side] = finding;
+    if (answersForSide(finding, visit.findings)) read.answers[finding.side] = finding;
   }
   return reads;
 }
 
 /** The answer on the other side at the same visit, when both sides answered. */
 function otherSide({ side }: Finding, { answers }: Read): Finding | undefined {
-  const other = OTHER[side];
+  const other = OTHER_SIDE[side];
   return other && answers[side] ? answers[other] : undefined;
 }
 
-/** One visit judged; the history is that of all the child's visits, for what came before. */
-export function judgeVisit(
-  record: Case,
-  visit: Visit,
-  options: JudgeOptions,
-  history = historyOf(record.visits),
-): JudgedVisit {
-  const { atlas } = options;
-  const ages = agesAt(record, visit.on, options.limits ?? DEFAULT_LIMITS);
-  const reads = readVisit(visit, ages, options);
-  const findings: JudgedFinding[] = [];
-  for (const finding of visit.findings) {
-    const read = reads.get(finding.reflex);
-    if (!read) continue;
+/** The most of what a verdict and the flags ask for. */
+const mostOf = (attention: Attention, raised: readonly Raised[]): Attention =>
+  raised.reduce((most, { asks }) => (asksMore(asks, most) ? asks : most), attention);
+
+/** A visit read, before what was seen before and is not now is laid over it. */
+interface Begun {
+  ages: Ages;
+  reads: ReadonlyMap<string, Read>;
+  findings: readonly JudgedFinding[];
+}
+
+/** One child's visits, judged when they are asked for. */
+export class CaseJudge {
+  readonly record: Case;
+  readonly #options: JudgeOptions;
+  readonly #past: Past;
+  readonly #begun = new Map<Visit, Begun>();
+  readonly #read = new Map<Visit, Pick<Begun, 'ages' | 'reads'>>();
+
+  constructor(record: Case, options: JudgeOptions) {
+    this.record = record;
+    this.#options = options;
+    this.#past = new Past(record, options, (on, besides) => this.#discusses(on, besides));
+  }
+
+  /** Courses, orders and fits of the child, over all visits. */
+  get reading(): Past['reading'] {
+    return this.#past.reading;
+  }
+
+  /** The order of things, each sequence with every pair of its stations. */
+  get sequences(): SequenceCheck[] {
+    const { atlas, limits = DEFAULT_LIMITS } = this.#options;
+    const { record, reading } = this;
+    const agesOn = (on: CivilDate): Ages => agesAt(record, on, limits);
+    return checkSequences(atlas, record.visits, agesOn, reading.orders());
+  }
+
+  #readOf(visit: Visit): Pick<Begun, 'ages' | 'reads'> {
+    let read = this.#read.get(visit);
+    if (!read) {
+      const ages = agesAt(this.record, visit.on, this.#options.limits ?? DEFAULT_LIMITS);
+      this.#read.set(visit, (read = { ages, reads: readVisit(visit, ages, this.#options) }));
+    }
+    return read;
+  }
+
+  /** Whether a side was missing, by its verdict, on an earlier day. */
+  #missingOn({ reflex, side }: Finding, on: CivilDate, before: CivilDate): boolean {
+    if (on >= before) return false;
+    return this.record.visits.some((visit) => {
+      if (visit.on !== on) return false;
+      const finding = visit.findings.find((f) => f.reflex === reflex && f.side === side);
+      const read = finding && this.#readOf(visit).reads.get(reflex);
+      return (
+        read !== undefined && verdictOf(finding!, read.reading, read.totals).verdict === 'missing'
+      );
+    });
+  }
+
+  /** Seen while crying, and by nobody that day in another state. */
+  #onlyCrying({ reflex, side, state, response }: Finding, on: CivilDate): boolean {
+    if (state !== 'crying' || !isElicited(response)) return false;
+    return !this.record.visits.some(
+      (visit) =>
+        visit.on === on &&
+        visit.findings.some(
+          (f) =>
+            f.reflex === reflex &&
+            f.side === side &&
+            f.state !== 'crying' &&
+            isElicited(f.response),
+        ),
+    );
+  }
+
+  #begin(visit: Visit): Begun {
+    let begun = this.#begun.get(visit);
+    if (!begun) {
+      const { ages, reads } = this.#readOf(visit);
+      const findings = visit.findings.flatMap((finding): JudgedFinding[] => {
+        const read = reads.get(finding.reflex);
+        return read ? [this.#judge(finding, read, visit, ages)] : [];
+      });
+      this.#begun.set(visit, (begun = { ages, reads, findings }));
+    }
+    return begun;
+  }
+
+  #judge(finding: Finding, read: Read, { on }: Visit, ages: Ages): JudgedFinding {
     const { reflex, reading, totals } = read;
     const judged = verdictOf(finding, reading, totals);
+    const other = otherSide(finding, read);
+    const onlyCrying = this.#onlyCrying(finding, on);
     const raised = raise({
       finding,
       reflex,
-      other: otherSide(finding, read),
-      on: visit.on,
-      history: history.get(finding.reflex)?.[finding.side] ?? NO_ANSWERS,
+      other,
+      on,
+      history: this.#past.answers(finding),
       totals,
       ageDays: ages.axisDay,
+      stays: other && other.response !== finding.response ? this.#past.staysOn(reflex.id, on) : 0,
+      onlyCrying,
     });
+    const made: Made = {
+      get triedEnough() {
+        return enough();
+      },
+      oneSide: other !== undefined && isElicited(other.response),
+      onlyCrying,
+    };
+    const enough = (): boolean =>
+      triedEnough(finding, on, this.record.visits, (day) => this.#missingOn(finding, day, on));
+    const counts = this.#options.atlas.counts.get(reflex.id) ?? NO_COUNTS;
     const caps =
       judged.verdict === 'not-judged'
         ? NO_CAPS
-        : capsOf(finding, reflex, judged, reading, atlas.counts.get(reflex.id) ?? NO_COUNTS);
-    let attention = attentionOf(judged, caps);
-    for (const { asks } of raised) if (MORE[asks] > MORE[attention]) attention = asks;
-    findings.push({ finding, reflex, judged, attention, raised, caps, reading });
+        : capsOf(finding, reflex, judged, reading, counts, made);
+    const attention = mostOf(attentionOf(judged, caps), raised);
+    return { finding, reflex, judged, attention, raised, caps, reading };
   }
-  return { visit, ages, findings };
+
+  /** Whether anything but a reflex is to be discussed on a day, whatever was seen before. */
+  #discusses(on: CivilDate, besides: string): boolean {
+    const isDiscussed = (attention: Attention): boolean => asksMore(attention, 'watch');
+    return (
+      this.#past.lostMilestones.some((one) => one.on === on && isDiscussed(one.asks)) ||
+      this.record.visits.some(
+        (visit) =>
+          visit.on === on &&
+          this.#begin(visit).findings.some(
+            ({ reflex, attention }) => reflex.id !== besides && isDiscussed(attention),
+          ),
+      )
+    );
+  }
+
+  /** The findings of a visit, with what was seen before and is not now. */
+  #findings(visit: Visit): readonly JudgedFinding[] {
+    const { findings } = this.#begin(visit);
+    if (this.#past.notNow.size === 0) return findings;
+    return findings.map((found) => {
+      const { finding } = found;
+      const notNow =
+        finding.response === 'not-elicited' ? this.#past.notNowAt(finding, visit.on) : undefined;
+      if (!notNow || !answersForSide(finding, visit.findings)) return found;
+      const raised = [...found.raised, raisedByLoss(notNow)];
+      return { ...found, raised, attention: mostOf(found.attention, raised) };
+    });
+  }
+
+  visit(visit: Visit): JudgedVisit {
+    const { ages, reads } = this.#begin(visit);
+    const milestones = judgeMilestones(
+      visit,
+      ages,
+      this.#options.atlas,
+      visit.milestones.length > 0 ? this.#past.lostMilestones : [],
+    );
+    const today = this.#today(visit, ages);
+    const urgent = new Set(today.flatMap(({ about }) => about));
+    const findings = this.#findings(visit).map((found) =>
+      urgent.has(found.reflex.id) && found.finding.response === 'not-elicited'
+        ? { ...found, attention: 'today' as const }
+        : found,
+    );
+    return {
+      visit,
+      ages,
+      findings,
+      milestones,
+      today,
+      together: together(
+        findings.map(({ reflex, attention }) => ({ reflex: reflex.id, asks: attention })),
+      ),
+      pattern: sidePattern(
+        visit,
+        this.#options.atlas.reflexes,
+        (reflex) => reads.get(reflex)?.totals.meanExpectation,
+      ),
+    };
+  }
+
+  /** What should not wait, of one day. Nothing can be without something missing or lost. */
+  #today({ on, findings, milestones }: Visit, ages: Ages): readonly Today[] {
+    const mayBe =
+      milestones.some(({ seen }) => !seen) ||
+      findings.some(({ response }) => response === 'not-elicited');
+    if (!mayBe) return [];
+    const { notNow, lostMilestones } = this.#past;
+    const { visits } = this.record;
+    return todayOn(on, ages.postmenstrualDays, visits, [...notNow.values()], lostMilestones);
+  }
 }
+
+export const judgeVisit = (
+  record: Case,
+  visit: Visit,
+  options: JudgeOptions,
+  judge = new CaseJudge(record, options),
+): JudgedVisit => judge.visit(visit);
 
 export function judgeCase(record: Case, options: JudgeOptions): JudgedVisit[] {
-  const history = historyOf(record.visits);
-  return record.visits.map((visit) => judgeVisit(record, visit, options, history));
+  const judge = new CaseJudge(record, options);
+  return record.visits.map((visit) => judge.visit(visit));
 }
 
-/** Worst first: what is to be discussed, then watched, then what fits, then what is not judged. */
+/** Worst first: what should not wait, what is to be discussed, then watched, then what fits, then the rest. */
 export function worstFirst(findings: readonly JudgedFinding[]): JudgedFinding[] {
-  const order: Readonly<Record<Attention, number>> = {
-    discuss: 0,
-    watch: 1,
-    fits: 2,
-    'not-judged': 3,
-  };
+  const order = (attention: Attention): number => ATTENTIONS.indexOf(attention);
   const share = ({ judged }: JudgedFinding): number =>
     judged.verdict === 'not-judged' ? 0 : judged.share;
   return [...findings].sort(
-    (a, b) => order[a.attention] - order[b.attention] || share(b) - share(a),
+    (a, b) => order(b.attention) - order(a.attention) || share(b) - share(a),
   );
 }

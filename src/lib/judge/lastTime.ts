@@ -1,4 +1,5 @@
 /** What the last visits left of one reflex: an open question, no answer, or a change seen through. */
+import { isAsking } from './rules/rule.ts';
 import type { CivilDate } from '../age/civil.ts';
 import { sidesOf } from '../atlas/core.ts';
 import type { Reflex } from '../atlas/types.ts';
@@ -24,10 +25,7 @@ export const FEW = 0.1;
 
 /** Whether a judged finding leaves something to look at again. */
 const isOpen = ({ judged, attention }: JudgedFinding): boolean =>
-  attention === 'discuss' ||
-  attention === 'watch' ||
-  judged.verdict === 'closing' ||
-  judged.verdict === 'may-still-appear';
+  isAsking(attention) || judged.verdict === 'closing' || judged.verdict === 'may-still-appear';
 
 const share = ({ phases, speaking }: Totals, ...which: readonly number[]): number =>
   which.reduce((sum, phase) => sum + phases[phase]!, 0) / speaking;

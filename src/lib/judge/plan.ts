@@ -7,7 +7,7 @@ import type { Position, Reflex, Side } from '../atlas/types.ts';
 import type { Case, Visit } from '../case/case.ts';
 import type { InfantState, Response } from '../case/finding.ts';
 import { readAt, totalsOf, type Compiled, type Totals } from './expectation.ts';
-import { historyOf, judgeVisit, type JudgedVisit, type JudgeOptions } from './judge.ts';
+import { CaseJudge, type JudgedVisit, type JudgeOptions } from './judge.ts';
 import { FEW, lastTime, type LastTime } from './lastTime.ts';
 import { EMERGING, INTEGRATING } from './phases.ts';
 import { changeBy, openQuestions, type OpenQuestion } from './questions.ts';
@@ -204,10 +204,10 @@ export const linesForAge = (axisDay: AxisDay, sdDays: number, options: JudgeOpti
 export function planFor(record: Case, on: CivilDate, options: JudgeOptions): Plan {
   const ages = agesOn(record.child.birth, on, options.limits ?? DEFAULT_LIMITS);
   const { axisDay, sdDays } = ages;
-  const history = historyOf(record.visits);
+  const judge = new CaseJudge(record, options);
   const known = new Map<Visit, JudgedVisit>();
   const judged = (visit: Visit): JudgedVisit => {
-    const found = known.get(visit) ?? judgeVisit(record, visit, options, history);
+    const found = known.get(visit) ?? judge.visit(visit);
     known.set(visit, found);
     return found;
   };

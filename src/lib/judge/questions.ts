@@ -6,7 +6,7 @@ import type { Side } from '../atlas/types.ts';
 import type { Case } from '../case/case.ts';
 import { isAnswer } from '../case/finding.ts';
 import type { Compiled } from './expectation.ts';
-import { historyOf, judgeVisit, type JudgedFinding, type JudgeOptions } from './judge.ts';
+import { CaseJudge, type JudgedFinding, type JudgeOptions } from './judge.ts';
 
 export type Awaits = 'to-appear' | 'to-integrate';
 
@@ -83,9 +83,9 @@ function questionOf(
 /** Open questions: of each reflex and side, the latest answer that awaits a change. */
 export function openQuestions(record: Case, on: CivilDate, options: JudgeOptions): OpenQuestion[] {
   const latest = new Map<string, JudgedFinding>();
-  const history = historyOf(record.visits);
+  const judge = new CaseJudge(record, options);
   for (const visit of record.visits.filter((v) => v.on <= on))
-    for (const found of judgeVisit(record, visit, options, history).findings)
+    for (const found of judge.visit(visit).findings)
       if (isAnswer(found.finding))
         latest.set(`${found.finding.reflex} ${found.finding.side}`, found);
   return [...latest.values()].flatMap((found) => questionOf(found, record, options) ?? []);

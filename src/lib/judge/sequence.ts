@@ -1,7 +1,7 @@
 /**
- * Whether things come in their order in one child. A response appears with its first side and has
- * integrated with its last. "A before B" holds when A's interval ends before
- * B's begins, is broken when it surely came after, and is open otherwise.
+ * The order of things in one child: when each station of a sequence came, as the visits frame it, and for
+ * every pair which came first, inferred from the sources and all visits (reading/orders.ts). A response
+ * appears with its first side and has integrated with its last.
  */
 import type { Ages } from '../age/clocks.ts';
 import type { CivilDate } from '../age/civil.ts';
@@ -10,8 +10,8 @@ import type { Atlas } from '../atlas/atlas.ts';
 import type { Sequence, Station } from '../atlas/types.ts';
 import type { Visit } from '../case/case.ts';
 import { coursesOf, milestoneReached, type Course, type Interval } from '../case/course.ts';
-
-export type Order = 'holds' | 'broken' | 'open';
+import type { OrderWord } from './reading/order.ts';
+import type { OpenReason, PairOrder } from './reading/orders.ts';
 
 /** A station with the reflexes that stand for it and the child's interval; null: never looked at. */
 export interface Reached {
@@ -20,12 +20,21 @@ export interface Reached {
   interval: Interval | null;
 }
 
+/** What an order asks for: only one of which the sources by themselves are sure asks for anything. */
+export type OrderAsks = 'discuss' | 'watch' | 'fits';
+
 export interface SequenceCheck {
   sequence: Sequence;
   stations: readonly Reached[];
-  /** Between each station and the next. */
-  steps: readonly Order[];
-  order: Order;
+  /** Every pair but two milestones. */
+  pairs: readonly PairOrder[];
+  /** Of each station and the next. */
+  steps: readonly OrderWord[];
+  /** Reversed if any pair is, else against if any is, in order if every step is, open otherwise. */
+  order: OrderWord;
+  /** Why it is open: the reason of the first step that is. */
+  reason: OpenReason | null;
+  asks: OrderAsks;
 }
 
 /** The reflexes whose course tells of a station. */
@@ -36,17 +45,6 @@ export function reflexesAt(station: Station, atlas: Atlas): string[] {
       .filter((reflex) => setsApart(reflex) === station.apart)
       .map((reflex) => reflex.id);
   return [station.reflex];
-}
-
-/** Order of two intervals; an unknown one leaves it open. */
-export function orderOf(a: Interval | null, b: Interval | null): Order {
-  if (!a || !b) return 'open';
-  const aEnd = a.by?.axisDay ?? Infinity;
-  const bBegin = b.after?.axisDay ?? -Infinity;
-  if (aEnd <= bBegin) return 'holds';
-  const bEnd = b.by?.axisDay ?? Infinity;
-  const aBegin = a.after?.axisDay ?? -Infinity;
-  return bEnd <= aBegin ? 'broken' : 'open';
 }
 
 function reachedBy(
@@ -92,35 +90,59 @@ function lastOf(intervals: readonly (Interval | null)[]): Interval | null {
   }));
 }
 
-/** One sequence in one child: broken if any step is, holds if every step does, open otherwise. */
+/** What a pair asks for. @see OrderAsks */
+export function pairAsks({ order, sure }: Pick<PairOrder, 'order' | 'sure'>): OrderAsks {
+  if (!sure) return 'fits';
+  return order === 'reversed' ? 'discuss' : order === 'against' ? 'watch' : 'fits';
+}
+
+/** The word for a whole sequence from those of its pairs and of its steps. */
+export function wholeOrder(pairs: readonly OrderWord[], steps: readonly OrderWord[]): OrderWord {
+  if (pairs.includes('reversed')) return 'reversed';
+  if (pairs.includes('against')) return 'against';
+  return steps.length > 0 && steps.every((step) => step === 'in-order') ? 'in-order' : 'open';
+}
+
+/** One sequence in one child. @param pairs its orders, as read in the child */
 export function checkSequence(
   sequence: Sequence,
   atlas: Atlas,
   visits: readonly Visit[],
   agesOn: (on: CivilDate) => Ages,
+  pairs: readonly PairOrder[],
   courses: readonly Course[] = coursesOf(visits, agesOn),
 ): SequenceCheck {
   const stations = sequence.stations.map((station) =>
     reachedBy(station, atlas, visits, agesOn, courses),
   );
-  const steps = stations
-    .slice(1)
-    .map((next, index) => orderOf(stations[index]!.interval, next.interval));
-  const order = steps.includes('broken')
-    ? 'broken'
-    : steps.every((step) => step === 'holds')
-      ? 'holds'
-      : 'open';
-  return { sequence, stations, steps, order };
+  const next = pairs.filter(({ first, second }) => second === first + 1);
+  const steps = next.map(({ order }) => order);
+  const asks = pairs.map(pairAsks);
+  return {
+    sequence,
+    stations,
+    pairs,
+    steps,
+    order: wholeOrder(
+      pairs.map(({ order }) => order),
+      steps,
+    ),
+    reason: next.find(({ reason }) => reason !== null)?.reason ?? null,
+    asks: asks.includes('discuss') ? 'discuss' : asks.includes('watch') ? 'watch' : 'fits',
+  };
 }
 
+/** Every sequence in one child. @param orders the pairs of each, by the id of the sequence */
 export const checkSequences = (
   atlas: Atlas,
   visits: readonly Visit[],
   agesOn: (on: CivilDate) => Ages,
+  orders: ReadonlyMap<string, readonly PairOrder[]>,
 ): SequenceCheck[] => {
   const courses = coursesOf(visits, agesOn);
-  return atlas.sequences.map((one) => checkSequence(one, atlas, visits, agesOn, courses));
+  return atlas.sequences.map((one) =>
+    checkSequence(one, atlas, visits, agesOn, orders.get(one.id) ?? [], courses),
+  );
 };
 
 /** What a sequence's event places: an id of the events in order, for finding a cycle. */

@@ -3,8 +3,14 @@
  * place and are said on the screen.
  */
 
-/** A persisting or missing response with at least this share is to be discussed, below it watched. */
+/** A persisting or missing response with at least this share is to be discussed. */
 export const DISCUSS_SHARE = 0.9;
+
+/** With a share above this one it is watched, with less it asks for nothing: half of the sources see it so. */
+export const WATCH_SHARE = 0.5;
+
+/** A difference between the sides that was there on so many days in a row stays: it asks for more. */
+export const STAYS_DAYS = 2;
 
 /** A verdict that rests on fewer voices than this is watched at most. */
 export const TWO_VOICES = 2;

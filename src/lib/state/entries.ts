@@ -3,13 +3,11 @@
  * first. Nothing is judged here; findings already judged are gathered.
  */
 import { group } from 'd3';
-import type { CorrectionLimits } from '../age/clocks.ts';
 import type { Atlas, SourcedClaim } from '../atlas/atlas.ts';
 import type { Reflex } from '../atlas/types.ts';
-import type { Case } from '../case/case.ts';
 import { isAnswer, isElicited, strengthOf, type Response } from '../case/finding.ts';
 import { countsNear, type NearCount } from '../judge/counts.ts';
-import { agreementOn, turningPoint, type Agreement, type TurningPoint } from '../judge/hangs.ts';
+import { agreementOn, type Agreement } from '../judge/hangs.ts';
 import { worstFirst, type JudgedFinding, type JudgedVisit } from '../judge/judge.ts';
 import type { Attention } from '../judge/rules/rule.ts';
 import { voicesOf, type Voice } from '../judge/verdict.ts';
@@ -32,8 +30,6 @@ export interface Entry {
   attention: Attention;
   weaker: Weaker | undefined;
   agreement: Agreement | undefined;
-  /** On which gestation at birth the lead's verdict hangs, when it is not firm. */
-  turning: TurningPoint | undefined;
 }
 
 const ORDER = ['left', 'right', 'midline'] as const;
@@ -74,12 +70,7 @@ function distinctOf(findings: readonly JudgedFinding[]): JudgedFinding[] {
 }
 
 /** The entries of one visit; `earlier` are the judged visits before it, oldest first. */
-export function entriesOf(
-  visit: JudgedVisit,
-  earlier: readonly JudgedVisit[],
-  record: Case,
-  limits: CorrectionLimits,
-): Entry[] {
+export function entriesOf(visit: JudgedVisit, earlier: readonly JudgedVisit[]): Entry[] {
   const byReflex = group(visit.findings, ({ reflex }) => reflex.id);
   const entries = [...byReflex.values()].flatMap((findings): Entry[] => {
     const distinct = distinctOf(findings);
@@ -96,17 +87,6 @@ export function entriesOf(
         attention: lead.attention,
         weaker: weakerOver([...earlier, visit], reflex.id),
         agreement: spoken && agreementOn(finding, spoken, lead.reading),
-        turning:
-          judged.verdict === 'not-judged' || judged.firm
-            ? undefined
-            : turningPoint(
-                finding,
-                judged.verdict,
-                lead.reading.compiled,
-                record.child.birth,
-                visit.visit.on,
-                limits,
-              ),
       },
     ];
   });

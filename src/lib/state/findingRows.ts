@@ -1,7 +1,7 @@
 /** The findings of judged records, gathered as rows of a table. Nothing is judged here. */
 import { TERM_DAYS } from '../age/axis.ts';
 import { findingKey, type Case } from '../case/case.ts';
-import type { Finding } from '../case/finding.ts';
+import { triesOf, type Finding } from '../case/finding.ts';
 import type { JudgedFinding, JudgedVisit } from '../judge/judge.ts';
 import { SPEAKS_AT_LEAST } from '../judge/thresholds.ts';
 import { voicesOf } from '../judge/verdict.ts';
@@ -76,6 +76,7 @@ export function findingRows(judged: readonly JudgedRecord[]): FindingRow[] {
           side: finding.side,
           response: finding.response,
           state: finding.state,
+          tries: triesOf(finding),
           note: finding.note,
           ...(one ? meaningOf(one) : UNKNOWN),
         };

@@ -1,4 +1,5 @@
 /** The open child, judged under the settings in force. Everything here is derived, nothing is stored. */
+import { isAsking } from '../judge/rules/rule.ts';
 import { TERM, type AxisDay } from '../age/axis.ts';
 import type { CivilDate } from '../age/civil.ts';
 import type { Ages } from '../age/clocks.ts';
@@ -7,8 +8,13 @@ import { agesAt, visitKey, type Case } from '../case/case.ts';
 import type { Finding } from '../case/finding.ts';
 import { coursesOf } from '../case/course.ts';
 import { chartData } from '../chart/data.ts';
-import { judgeCase, sheetOf, type JudgedFinding, type JudgeOptions } from '../judge/judge.ts';
-import { checkSequences } from '../judge/sequence.ts';
+import {
+  CaseJudge,
+  judgeCase,
+  sheetOf,
+  type JudgedFinding,
+  type JudgeOptions,
+} from '../judge/judge.ts';
 import { chartOf } from './chartOf.ts';
 import { chosenBy } from './choice.ts';
 import type { Desk } from './desk.svelte.ts';
@@ -54,14 +60,15 @@ export class Judgement {
   readonly record = $derived.by(
     (): Case | undefined => this.recorded && this.#trial.applyTo(this.recorded),
   );
-  readonly visits = $derived.by(() => (this.record ? judgeCase(this.record, this.options) : []));
+  readonly judge = $derived.by(() => this.record && new CaseJudge(this.record, this.options));
+  readonly visits = $derived.by(
+    () => this.record?.visits.map((visit) => this.judge!.visit(visit)) ?? [],
+  );
   /** The visits as the record and the settings have them, whatever is tried. */
   readonly recordedVisits = $derived.by(() =>
     !this.#trial.isOn || !this.recorded ? this.visits : judgeCase(this.recorded, this.keptOptions),
   );
-  readonly sequences = $derived.by(() =>
-    this.record ? checkSequences(this.#atlas, this.record.visits, this.#agesOn(this.record)) : [],
-  );
+  readonly sequences = $derived.by(() => this.judge?.sequences ?? []);
   readonly courses = $derived.by(() =>
     this.record ? coursesOf(this.record.visits, this.#agesOn(this.record)) : [],
   );
@@ -80,7 +87,7 @@ export class Judgement {
     const { record, shown } = this;
     if (!record || !shown) return [];
     const earlier = this.visits.slice(0, this.visits.indexOf(shown));
-    return entriesOf(shown, earlier, record, this.limits);
+    return entriesOf(shown, earlier);
   });
 
   /** Reflexes looked at at any visit. */
@@ -92,9 +99,7 @@ export class Judgement {
   readonly lanes = $derived.by((): readonly string[] => {
     switch (this.#view.lanes) {
       case 'asking': {
-        const asking = this.entries.filter(
-          (e) => e.attention === 'discuss' || e.attention === 'watch',
-        );
+        const asking = this.entries.filter((e) => isAsking(e.attention));
         return asking.length > 0 ? asking.map((e) => e.reflex.id) : this.tested;
       }
       case 'tested':
@@ -105,7 +110,7 @@ export class Judgement {
   });
 
   /** The chart's data for the child, with the lanes the view asks for. */
-  readonly chart = $derived.by(() => chartOf(this.record, this.visits, this.lanes, this.options));
+  readonly chart = $derived.by(() => chartOf(this.judge, this.visits, this.lanes, this.options));
 
   /** The chart's data without a child. */
   readonly plainChart = $derived.by(() => byGroup(chartData(this.#atlas, this.sheet)));

@@ -4,7 +4,7 @@ import { RESPONSES, type Response } from '../case/finding.ts';
 export type RecordKey =
   | { do: 'line' | 'side'; by: number }
   | { do: 'answer'; response: Response; both: boolean }
-  | { do: 'clear' | 'state' | 'comment' | 'verdict' | 'undo' | 'keys' };
+  | { do: 'clear' | 'state' | 'comment' | 'verdict' | 'tried' | 'undo' | 'keys' };
 
 const MOVES: Readonly<Record<string, RecordKey>> = {
   ArrowDown: { do: 'line', by: 1 },
@@ -16,6 +16,7 @@ const MOVES: Readonly<Record<string, RecordKey>> = {
   s: { do: 'state' },
   c: { do: 'comment' },
   v: { do: 'verdict' },
+  t: { do: 'tried' },
   u: { do: 'undo' },
   '?': { do: 'keys' },
 };

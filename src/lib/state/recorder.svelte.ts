@@ -1,7 +1,7 @@
 /** The recording of one visit: its lines, the place one stands at, and what an answer leads to. */
 import type { Atlas } from '../atlas/atlas.ts';
 import type { Side } from '../atlas/types.ts';
-import type { InfantState, Response } from '../case/finding.ts';
+import { MOST_TRIES, type InfantState, type Response } from '../case/finding.ts';
 import type { RawVisit } from '../case/shape.ts';
 import { planFor } from '../judge/plan.ts';
 import type { Judgement } from './judgement.svelte.ts';
@@ -19,7 +19,7 @@ import {
   withStateFromHere,
   type Place,
 } from './recording.ts';
-import { findingAt } from './visit.ts';
+import { findingAt, withTries } from './visit.ts';
 import type { VisitEntry } from './visitEntry.svelte.ts';
 
 /** What a touch changes, and where one stands after it. */
@@ -39,6 +39,8 @@ export class Recorder {
   #added = $state.raw<readonly string[]>([]);
   #at = $state.raw<Place>();
   #chosen = $state<InfantState>();
+  /** What was not elicited at the last touch. */
+  #missed = $state.raw<{ id: string; sides: readonly Side[] }>();
 
   /** The date the lines are planned for: the visit's, or the birth's while that lies after it. */
   readonly #date = $derived.by(() => {
@@ -112,11 +114,33 @@ export class Recorder {
     const [first] = sides;
     if (!visit || !line || !first) return undefined;
     const next = answered(visit, line, sides, response, this.state);
+    const isSame = response === 'not-elicited' && this.#missed?.id === line.id;
+    this.#missed =
+      response === 'not-elicited'
+        ? { id: line.id, sides: isSame ? [...new Set([...this.#missed!.sides, ...sides])] : sides }
+        : undefined;
     const to = response
       ? placeAfter(lines, line, sides.at(-1) ?? first, visit, next)
       : { id: line.id, side: first };
     const isEnd = isDone(next, line) && !isDone(visit, line) && to.id === line.id;
     return { visit: next, to, ended: isEnd ? this.#left(next) : undefined };
+  }
+
+  /** How often what was missing last has been tried; undefined where the last answer was none missing. */
+  get tried(): { reflex: string; tries: number } | undefined {
+    const { visit } = this.#entry;
+    const missed = this.#missed;
+    const finding = visit && missed && findingAt(visit, missed.id, missed.sides[0]!);
+    if (finding?.response !== 'not-elicited') return undefined;
+    return { reflex: missed!.id, tries: finding.tries ?? 1 };
+  }
+
+  /** What was missing last was tried once more, without an answer. */
+  triedAgain(): RawVisit | undefined {
+    const { visit } = this.#entry;
+    const { tried } = this;
+    if (!visit || !tried || tried.tries >= MOST_TRIES) return undefined;
+    return withTries(visit, tried.reflex, this.#missed!.sides, tried.tries + 1);
   }
 
   /** A reason goes with the side one stands on, and with the others where they have none either. */

@@ -2,14 +2,14 @@
  * A report of one visit as plain lines under headings: the page sets them, the text export joins them,
  * so that both say the same. Without names, ages stand in the place of dates and free texts are left out.
  */
+import { isAsking } from '../judge/rules/rule.ts';
 import { group } from 'd3';
 import type { CivilDate } from '../age/civil.ts';
 import { DEFAULT_LIMITS } from '../age/clocks.ts';
 import { agesAt, type Case } from '../case/case.ts';
-import type { JudgedVisit, JudgeOptions } from '../judge/judge.ts';
+import { CaseJudge, type JudgedVisit, type JudgeOptions } from '../judge/judge.ts';
 import { changesAt } from '../judge/changes.ts';
 import { planFor } from '../judge/plan.ts';
-import { checkSequences } from '../judge/sequence.ts';
 import type { Said } from '../store/findingsTable.ts';
 import { BY_DATE, byAge, type When } from '../words/en/ages.ts';
 import { en } from '../words/en.ts';
@@ -86,10 +86,8 @@ function verdictSections(input: ReportInput): ReportSection[] {
   const { record, visits, shown, options } = input;
   const t = en.report.report;
   const limits = options.limits ?? DEFAULT_LIMITS;
-  const entries = entriesOf(shown, visits.slice(0, visits.indexOf(shown)), record, limits);
-  const asking = entries.filter(
-    ({ attention }) => attention === 'discuss' || attention === 'watch',
-  );
+  const entries = entriesOf(shown, visits.slice(0, visits.indexOf(shown)));
+  const asking = entries.filter(({ attention }) => isAsking(attention));
   const namesOf = (attention: string): string[] => {
     const names = entries.filter((e) => e.attention === attention).map((e) => e.reflex.short);
     return names.length > 0 ? [`${names.join(', ')}.`] : [];
@@ -111,7 +109,7 @@ function courseSections(input: ReportInput, when: When): ReportSection[] {
   const { changed, leftOpen } = changesAt(shown, visits);
   const moved = changesTogether(changed.filter(({ move }) => move !== 'first'));
   const limits = options.limits ?? DEFAULT_LIMITS;
-  const orders = checkSequences(options.atlas, record.visits, (on) => agesAt(record, on, limits));
+  const orders = new CaseJudge(record, options).sequences;
   const { questions } = planFor(record, shown.visit.on, options);
   const name = (id: string): string => options.atlas.reflexes.get(id)?.short ?? id;
   return [
@@ -135,12 +133,13 @@ function courseSections(input: ReportInput, when: When): ReportSection[] {
       heading: t.orders,
       items: orders
         .filter(({ stations }) => stations.filter(({ interval }) => interval).length > 1)
-        .map(({ stations, order }) => {
+        .map((check) => {
+          const { stations } = check;
           const told = stations.map(
             ({ station, interval }) =>
               `${en.attention.stationWords(station, options.atlas)} ${en.attention.intervalWords(interval, when)}`,
           );
-          return `${capital(en.judge.orders[order])}: ${told.join('; ')}.`;
+          return `${capital(en.inferred.checkWords(check))}: ${told.join('; ')}.`;
         }),
     },
     {

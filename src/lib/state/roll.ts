@@ -3,6 +3,7 @@
  * day it was last seen, what is open, and when it is due for a check. A record is judged once, when it
  * is first asked for, and again only when it has changed or other sources are judged by.
  */
+import { asksMore } from '../judge/rules/rule.ts';
 import { TERM_DAYS, fromMonths } from '../age/axis.ts';
 import { addMonths, type CivilDate } from '../age/civil.ts';
 import { agesOn, dateAtAxisDay, DEFAULT_LIMITS, type Ages } from '../age/clocks.ts';
@@ -56,7 +57,7 @@ function asksOf(visits: readonly JudgedVisit[]): Asks {
   const watch = new Set<string>();
   for (const { findings } of visits)
     for (const { reflex, attention } of findings) {
-      if (attention === 'discuss') discuss.add(reflex.id);
+      if (asksMore(attention, 'watch')) discuss.add(reflex.id);
       if (attention === 'watch') watch.add(reflex.id);
     }
   for (const id of discuss) watch.delete(id);

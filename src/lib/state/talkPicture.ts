@@ -5,8 +5,7 @@ import { agesAt, type Case } from '../case/case.ts';
 import { coursesOf } from '../case/course.ts';
 import { chartData } from '../chart/data.ts';
 import type { ChartData, ChartView } from '../chart/model.ts';
-import { judgeCase, sheetOf, type Sheet } from '../judge/judge.ts';
-import { checkSequences } from '../judge/sequence.ts';
+import { CaseJudge, sheetOf, type Sheet } from '../judge/judge.ts';
 import type { StepView } from '../lecture/talk.ts';
 import { DEMO_ID, demoCase } from './demo.ts';
 import { entriesOf, type Entry } from './entries.ts';
@@ -47,7 +46,8 @@ export function pictureOf(
   const sheet = sheetFor(step, atlas);
   const record = childOf(step, atlas);
   const ages = (on: Case['child']['birth']['born']) => agesAt(record!, on, DEFAULT_LIMITS);
-  const visits = record ? judgeCase(record, { atlas, sheet, limits: DEFAULT_LIMITS }) : [];
+  const judge = record && new CaseJudge(record, { atlas, sheet, limits: DEFAULT_LIMITS });
+  const visits = record?.visits.map((visit) => judge!.visit(visit)) ?? [];
   const last = visits.at(-1);
   const known = step.sources === 'all' ? [] : step.sources.filter((id) => atlas.sources.has(id));
   return {
@@ -59,7 +59,8 @@ export function pictureOf(
         birth: record.child.birth,
         visits,
         courses: coursesOf(record.visits, ages),
-        sequences: checkSequences(atlas, record.visits, ages),
+        sequences: judge!.sequences,
+        reading: judge!.reading,
       },
     ),
     view: {
@@ -70,10 +71,7 @@ export function pictureOf(
       strip: step.orders.length > 0,
     },
     record,
-    entries:
-      record && last && step.child?.verdicts
-        ? entriesOf(last, visits.slice(0, -1), record, DEFAULT_LIMITS)
-        : [],
+    entries: record && last && step.child?.verdicts ? entriesOf(last, visits.slice(0, -1)) : [],
     sources: known.length > 0 ? known.map((id) => atlas.sources.get(id)?.short ?? id) : undefined,
   };
 }

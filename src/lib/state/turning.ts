@@ -1,4 +1,5 @@
 /** On what gestation at birth each verdict of a visit hangs: the nearest turning point on either side. */
+import type { CivilDate } from '../age/civil.ts';
 import type { Birth, CorrectionLimits } from '../age/clocks.ts';
 import { DATING_SD_DAYS } from '../age/doubt.ts';
 import { isAnswer } from '../case/finding.ts';
@@ -19,9 +20,10 @@ export interface Turning {
 
 const REACH = 1.96;
 
-function turningsOfOne(
+/** The turning points of one finding: the nearest on either side. */
+export function turningsOfOne(
   found: JudgedFinding,
-  visit: JudgedVisit,
+  on: CivilDate,
   birth: Birth,
   limits: CorrectionLimits,
 ): Turning[] {
@@ -29,7 +31,7 @@ function turningsOfOne(
     finding: found.finding,
     compiled: found.reading.compiled,
     birth,
-    on: visit.visit.on,
+    on,
     limits,
   });
   const at = birth.gestationalDays;
@@ -57,7 +59,7 @@ export function turningsOf(visit: JudgedVisit, birth: Birth, limits: CorrectionL
   const distance = ({ days }: Turning): number => Math.abs(days - birth.gestationalDays);
   return visit.findings
     .filter(({ finding }) => isAnswer(finding))
-    .flatMap((found) => turningsOfOne(found, visit, birth, limits))
+    .flatMap((found) => turningsOfOne(found, visit.visit.on, birth, limits))
     .sort((a, b) => distance(a) - distance(b));
 }
 

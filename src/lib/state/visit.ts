@@ -26,6 +26,26 @@ export const reflexesIn = (visit: RawVisit): string[] => [
 export const responseOf = (finding: RawFinding | undefined): Response | undefined =>
   RESPONSES.find((response) => response === finding?.response);
 
+/** A finding without its count of tries, which belongs to the response that was missing. */
+function triedOnce({ tries: _, ...finding }: RawFinding): RawFinding {
+  return finding;
+}
+
+/** How often a response was tried at the visit without an answer; 1 is what is meant where nothing is said. */
+export const withTries = (
+  visit: RawVisit,
+  reflex: string,
+  sides: readonly Side[],
+  tries: number,
+): RawVisit => ({
+  ...visit,
+  findings: visit.findings.map((f) =>
+    f.reflex !== reflex || !sides.includes(f.side as Side) || f.response !== 'not-elicited'
+      ? f
+      : { ...triedOnce(f), ...(tries > 1 ? { tries } : {}) },
+  ),
+});
+
 /** The response of a reflex on some sides; undefined takes the finding out: not tested. */
 export function withResponse(
   visit: RawVisit,
@@ -38,7 +58,7 @@ export function withResponse(
   for (const side of sides) {
     const old = findings.find((f) => f.reflex === reflex && f.side === side);
     if (!response) findings = findings.filter((f) => f !== old);
-    else if (old) findings = findings.map((f) => (f === old ? { ...f, response } : f));
+    else if (old) findings = findings.map((f) => (f === old ? { ...triedOnce(f), response } : f));
     else findings = [...findings, { reflex, side, response, state, note: '' }];
   }
   return { ...visit, findings };
@@ -76,15 +96,19 @@ export const withState = (visit: RawVisit, from: InfantState, to: InfantState): 
   findings: visit.findings.map((f) => (f.state === from ? { ...f, state: to } : f)),
 });
 
-/** A milestone looked for at the visit; undefined takes it out. */
+/** A milestone looked for at the visit; undefined takes it out. `lost`: the carer says that it is lost. */
 export function withMilestone(
   visit: RawVisit,
   milestone: string,
   seen: boolean | undefined,
+  lost = false,
 ): RawVisit {
   const others = visit.milestones.filter((m) => m.milestone !== milestone);
   return {
     ...visit,
-    milestones: seen === undefined ? others : [...others, { milestone, seen }],
+    milestones:
+      seen === undefined
+        ? others
+        : [...others, { milestone, seen, ...(lost && !seen ? { lost } : {}) }],
   };
 }

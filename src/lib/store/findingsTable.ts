@@ -31,6 +31,8 @@ export interface FindingRow {
   side: Side;
   response: Response;
   state: InfantState;
+  /** How often it was tried at the visit, 1 to 5. */
+  tries: number;
   verdict: string;
   /** Why it was not judged; empty when it was. */
   whyNot: string;
@@ -91,6 +93,7 @@ const CELLS: Readonly<Record<string, (row: FindingRow, options: Shown) => Cell>>
   side: (row) => row.side,
   response: (row) => row.response,
   state: (row) => row.state,
+  tries: (row) => row.tries,
   verdict: (row) => row.verdict,
   why_not_judged: (row) => row.whyNot,
   share: (row) => (row.share === null ? '' : Number(row.share.toFixed(SHARE_DIGITS))),

@@ -61,6 +61,7 @@ export function dataOf(work: Workload): ChartData {
         day: fromGestationWeeks(finding.age),
         spreadDays: ((finding.hi - finding.lo) / 2) * 7,
         visit: visitAt.get(finding.visit) ?? 0,
+        asks: false,
       })),
       courses: [],
       spread: null,

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { ATLAS } from '../../../src/lib/atlas/atlas.ts';
 import { sheetOf } from '../../../src/lib/judge/judge.ts';
 import type { InfantState, Response } from '../../../src/lib/case/finding.ts';
-import { todayOf, together, triedEnough } from '../../../src/lib/judge/reading/asks.ts';
+import { todayOn, together, triedEnough, type Today } from '../../../src/lib/judge/reading/asks.ts';
 import { ChildReading, Priors } from '../../../src/lib/judge/reading/child.ts';
 import { lostMilestones, notNowOf } from '../../../src/lib/judge/reading/lost.ts';
 import { childCase, type ShortFinding, type ShortVisit } from '../../support/kestrel.ts';
@@ -106,6 +106,16 @@ test('a response that sources let go by then is no loss', () => {
   ];
   expect(notNowOf(read(visits))).toEqual([]);
 });
+
+/** What should not wait, over all days of a child. */
+const todayOf = (
+  child: ChildReading,
+  notNow: Parameters<typeof todayOn>[3],
+  lost: Parameters<typeof todayOn>[4],
+): Today[] =>
+  child.record.visits.flatMap(({ on }) =>
+    todayOn(on, child.clock.dayOn(on), child.record.visits, notNow, lost),
+  );
 
 describe('milestones', () => {
   const seen = (on: string, milestones: Record<string, boolean>): ShortVisit => ({

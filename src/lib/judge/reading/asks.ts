@@ -4,18 +4,10 @@
  */
 import type { CivilDate } from '../../age/civil.ts';
 import type { Visit } from '../../case/case.ts';
-import { isElicited, type Finding } from '../../case/finding.ts';
-import type { ChildReading } from './child.ts';
+import { isElicited, triesOf, type Finding } from '../../case/finding.ts';
 import { TODAY_FEEDING_FROM, TODAY_LOST, TOGETHER, TRIES } from './constants.ts';
 import { OTHER_SIDE } from './days.ts';
 import type { LostMilestone, NotNow } from './lost.ts';
-
-/** A finding that may say how often it was tried at its visit: 1 to 5, 1 where it does not. */
-export interface Tried extends Finding {
-  tries?: number;
-}
-
-export const triesOf = (finding: Tried): number => finding.tries ?? 1;
 
 const FEEDING = ['sucking', 'swallowing'] as const;
 
@@ -47,7 +39,7 @@ const triesOn = (
  * yet expected is no second try
  */
 export function triedEnough(
-  finding: Tried,
+  finding: Finding,
   on: CivilDate,
   visits: readonly Visit[],
   missingOn: (on: CivilDate) => boolean,
@@ -118,40 +110,43 @@ export interface Today {
 const ALERT: ReadonlySet<Finding['state']> = new Set(['quiet-alert', 'active-alert']);
 
 /** Neither sucking nor swallowing on a day, each looked for while alert, and elicited by nobody. */
-function noFeeding(reading: ChildReading, on: CivilDate): boolean {
-  if (reading.clock.dayOn(on) < TODAY_FEEDING_FROM) return false;
-  const visits = reading.record.visits.filter((visit) => visit.on === on);
+function noFeeding(visits: readonly Visit[], on: CivilDate, postmenstrualDays: number): boolean {
+  if (postmenstrualDays < TODAY_FEEDING_FROM) return false;
+  const sameDay = visits.filter((visit) => visit.on === on);
   return FEEDING.every(
     (reflex) =>
-      missing(visits, reflex) &&
+      missing(sameDay, reflex) &&
       anyOf(
-        visits,
+        sameDay,
         (f) => f.reflex === reflex && f.response === 'not-elicited' && ALERT.has(f.state),
       ),
   );
 }
 
-/** What should not wait, by day. @param notNow and lost as found in this child by `lost.ts` */
-export function todayOf(
-  reading: ChildReading,
+/**
+ * What should not wait, found on one day.
+ * @param postmenstrualDays the child's age on that day
+ * @param notNow and lost as found in this child by `lost.ts`
+ */
+export function todayOn(
+  on: CivilDate,
+  postmenstrualDays: number,
+  visits: readonly Visit[],
   notNow: readonly NotNow[],
   lost: readonly LostMilestone[],
 ): Today[] {
-  const { visits } = reading.record;
-  const days = [...new Set(visits.map(({ on }) => on))].sort();
-  return days.flatMap((on): Today[] => {
-    const found: Today[] = [];
-    for (const { milestone, on: day, asks } of lost)
-      if (day === on && asks === 'today')
-        found.push({ code: 'lost-milestone', on, about: [milestone] });
-    const triedTwice = ({ reflex, side, days: missed }: NotNow): boolean =>
-      missed > 1 || triesOn(visits, on, { reflex, side }) >= TRIES;
-    const reactions = notNow.filter(
-      (one) => one.on === on && one.lifelong && one.lost.length > 0 && triedTwice(one),
-    );
-    const about = [...new Set(reactions.map(({ reflex }) => reflex))];
-    if (about.length >= TODAY_LOST) found.push({ code: 'lost-reactions', on, about });
-    if (noFeeding(reading, on)) found.push({ code: 'no-feeding', on, about: [...FEEDING] });
-    return found;
-  });
+  const found: Today[] = [];
+  for (const { milestone, on: day, asks } of lost)
+    if (day === on && asks === 'today')
+      found.push({ code: 'lost-milestone', on, about: [milestone] });
+  const triedTwice = ({ reflex, side, days: missed }: NotNow): boolean =>
+    missed > 1 || triesOn(visits, on, { reflex, side }) >= TRIES;
+  const reactions = notNow.filter(
+    (one) => one.on === on && one.lifelong && one.lost.length > 0 && triedTwice(one),
+  );
+  const about = [...new Set(reactions.map(({ reflex }) => reflex))];
+  if (about.length >= TODAY_LOST) found.push({ code: 'lost-reactions', on, about });
+  if (noFeeding(visits, on, postmenstrualDays))
+    found.push({ code: 'no-feeding', on, about: [...FEEDING] });
+  return found;
 }

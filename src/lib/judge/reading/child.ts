@@ -4,7 +4,7 @@
  */
 import { DEFAULT_LIMITS, type CorrectionLimits } from '../../age/clocks.ts';
 import type { Atlas } from '../../atlas/atlas.ts';
-import type { Side } from '../../atlas/types.ts';
+import type { Side, Station } from '../../atlas/types.ts';
 import type { Case } from '../../case/case.ts';
 import type { Sheet } from '../judge.ts';
 import { clockOf, type Clock } from './clock.ts';
@@ -12,7 +12,15 @@ import { ODD, MILESTONE_MISSED } from './constants.ts';
 import { Inferred, seen } from './course.ts';
 import { daysOf, milestoneDaysOf, type ReflexDays, type SeenDay } from './days.ts';
 import { milestonePrior } from './milestone.ts';
-import { pairsOf, type KeptSources, type Known, type Lookup, type PairOrder } from './orders.ts';
+import {
+  happenedBy,
+  pairsOf,
+  placeOf,
+  type KeptSources,
+  type Known,
+  type Lookup,
+  type PairOrder,
+} from './orders.ts';
 import { priorOf, type PairPrior } from './prior.ts';
 
 /** The priors of every reflex and milestone under the chosen sources, each worked out when first asked for. */
@@ -44,6 +52,15 @@ export class Priors {
     const milestone = this.atlas.milestones.get(id);
     return milestone && this.#keep(`milestone ${id} ${odd}`, () => milestonePrior(milestone, odd));
   }
+}
+
+const KEPT = new WeakMap<Sheet, Priors>();
+
+/** The priors of a set of sources, the same ones each time they are asked for. */
+export function priorsFor(atlas: Atlas, sheet: Sheet): Priors {
+  let priors = KEPT.get(sheet);
+  if (priors?.atlas !== atlas) KEPT.set(sheet, (priors = new Priors(atlas, sheet)));
+  return priors;
 }
 
 const NO_DAYS: readonly SeenDay[] = [];
@@ -120,6 +137,12 @@ export class ChildReading {
     }
     return known;
   };
+
+  /** P(a station was reached by a day), 0 to 1; undefined where no chosen source dates it. */
+  reached(station: Station): ((day: number) => number) | undefined {
+    const place = placeOf(station, this.priors.atlas, this.#lookup);
+    return place && ((day) => happenedBy(place.of('child'), day));
+  }
 
   /** Every pair of every sequence of the atlas, by the sequence's id. */
   orders(): Map<string, PairOrder[]> {

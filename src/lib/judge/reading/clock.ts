@@ -2,7 +2,7 @@
  * One clock for all visits of a child: corrected if born before the limit of gestation, at whatever age.
  * A change of clock within one course would move its visits against each other.
  */
-import { daysBetween, type CivilDate } from '../../age/civil.ts';
+import { addDays, daysBetween, type CivilDate } from '../../age/civil.ts';
 import { TERM_DAYS } from '../../age/axis.ts';
 import { DEFAULT_LIMITS, type Birth, type CorrectionLimits } from '../../age/clocks.ts';
 import { DATING_SD_DAYS } from '../../age/doubt.ts';
@@ -12,6 +12,8 @@ import { density } from '../normal.ts';
 export interface Clock {
   /** The place of a date on the axis, in days. */
   dayOn: (on: CivilDate) => number;
+  /** The date of a place on the axis, to the nearest day. */
+  dateOf: (day: number) => CivilDate;
   /** How far all visits may be shifted together: a standard deviation in days; 0 is exact. */
   sdDays: number;
 }
@@ -24,6 +26,7 @@ export function clockOf(
   const atBirth = preterm ? birth.gestationalDays : TERM_DAYS;
   return {
     dayOn: (on) => atBirth + daysBetween(birth.born, on),
+    dateOf: (day) => addDays(birth.born, Math.round(day - atBirth)),
     sdDays: preterm ? DATING_SD_DAYS[birth.dating] : 0,
   };
 }

@@ -6,6 +6,7 @@
 import type { CivilDate } from '../../age/civil.ts';
 import { SIDES } from '../../case/finding.ts';
 import type { Side } from '../../atlas/types.ts';
+import type { Visit } from '../../case/case.ts';
 import type { ChildReading } from './child.ts';
 import { LIFELONG, LOST_TOGETHER, NOT_GONE } from './constants.ts';
 import { Inferred } from './course.ts';
@@ -89,6 +90,12 @@ const REPLACED_BY: Readonly<Record<string, readonly string[]>> = {
   'standing-helped': ['standing', 'walking'],
   'walking-helped': ['walking'],
 };
+
+/** Whether a later skill that is seen at a visit takes the place of one that is not. */
+export const isReplaced = (milestone: string, { milestones }: Pick<Visit, 'milestones'>): boolean =>
+  REPLACED_BY[milestone]?.some((later) =>
+    milestones.some((one) => one.milestone === later && one.seen),
+  ) ?? false;
 
 export interface LostMilestone {
   milestone: string;

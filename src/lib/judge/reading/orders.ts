@@ -4,7 +4,14 @@ import type { Sequence, Station } from '../../atlas/types.ts';
 import { reflexesAt } from '../sequence.ts';
 import { SURE_SOURCES } from './constants.ts';
 import type { Inferred } from './course.ts';
-import { oddsRatio, ordersOf, orderWord, type Happening, type Orders, type OrderWord } from './order.ts';
+import {
+  oddsRatio,
+  ordersOf,
+  orderWord,
+  type Happening,
+  type Orders,
+  type OrderWord,
+} from './order.ts';
 
 /**
  * Why an order is open: no chosen source dates one of the two; one was never looked at; the sources
@@ -44,12 +51,14 @@ export type Lookup = (
   what: { reflex: string; event: 'appears' | 'integrates' } | { milestone: string },
 ) => Known | undefined;
 
-interface Place {
+/** A station in one child: when it happened, from the courses of all that stand for it. */
+export interface Place {
   known: readonly Known[];
   of: (pick: 'child' | 'alone' | 'strict') => Happening;
 }
 
-function placeOf(station: Station, atlas: Atlas, lookup: Lookup): Place | undefined {
+/** Undefined where no chosen source dates it. */
+export function placeOf(station: Station, atlas: Atlas, lookup: Lookup): Place | undefined {
   const reached = station.event === 'reached';
   const event = station.event === 'integrates' ? 'integrates' : 'appears';
   const known = (
@@ -67,7 +76,7 @@ function placeOf(station: Station, atlas: Atlas, lookup: Lookup): Place | undefi
 const looked = ({ known }: Place): number[] => known.flatMap(({ lookedAt }) => lookedAt);
 
 /** P(a happening has happened by a day), over its courses. */
-function happenedBy({ event, courses }: Happening, day: number): number {
+export function happenedBy({ event, courses }: Happening, day: number): number {
   const each = courses.map((course) => course.by(event, day));
   return event === 'appears'
     ? 1 - each.reduce((product, p) => product * (1 - p), 1)
@@ -117,7 +126,13 @@ function pairOf(
   second: Place | undefined,
   say: (first: Place, second: Place) => SourcesSay,
 ): PairOrder {
-  const undated: PairOrder = { ...index, ...OPEN, reason: 'undated', sourcesOnly: NaN, sure: false };
+  const undated: PairOrder = {
+    ...index,
+    ...OPEN,
+    reason: 'undated',
+    sourcesOnly: NaN,
+    sure: false,
+  };
   if (!first || !second) return undated;
   const { alone, only } = say(first, second);
   const unseen = looked(first).length + looked(second).length === 0;

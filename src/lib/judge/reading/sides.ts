@@ -133,7 +133,7 @@ export type Trend = 'new' | 'same' | 'growing' | 'shrinking' | 'turned' | 'evene
 export interface SideTrend {
   reflex: string;
   /** Steps of strength by which left is stronger than right, oldest first; negative: right is. */
-  gaps: readonly { on: CivilDate; gap: number }[];
+  gaps: readonly SideGap[];
   trend: Trend;
   /** At how many days running up to the last the same side was the stronger. */
   stays: number;
@@ -147,8 +147,14 @@ const trendOf = (last: number, before: number | undefined): Trend => {
   return more > 0 ? 'growing' : more < 0 ? 'shrinking' : 'same';
 };
 
-/** Every reflex whose sides differed at any visit. Of two visits on a day the larger difference counts. */
-export function sideTrends(visits: readonly Visit[]): SideTrend[] {
+/** By how many steps of strength left is stronger than right on a day; negative: right is. */
+export interface SideGap {
+  on: CivilDate;
+  gap: number;
+}
+
+/** The difference of each reflex on each day on which both sides answered, oldest first. */
+export function sideGaps(visits: readonly Visit[]): Map<string, SideGap[]> {
   const byReflex = new Map<string, Map<CivilDate, number>>();
   for (const { on, findings } of visits)
     for (const [left, right] of bothSides(findings)) {
@@ -157,15 +163,30 @@ export function sideTrends(visits: readonly Visit[]): SideTrend[] {
       if (Math.abs(gap) >= Math.abs(dates.get(on) ?? 0)) dates.set(on, gap);
       byReflex.set(left.reflex, dates);
     }
-  return [...byReflex].flatMap(([reflex, dates]): SideTrend[] => {
-    const gaps = [...dates].sort(([a], [b]) => (a < b ? -1 : 1)).map(([on, gap]) => ({ on, gap }));
+  return new Map(
+    [...byReflex].map(([reflex, dates]) => [
+      reflex,
+      [...dates].sort(([a], [b]) => (a < b ? -1 : 1)).map(([on, gap]) => ({ on, gap })),
+    ]),
+  );
+}
+
+/** On how many days in a row, the last one included, the same side was the stronger; 0 where they agree. */
+export function daysInARow(gaps: readonly SideGap[]): number {
+  const last = gaps.at(-1)?.gap ?? 0;
+  let stays = 0;
+  for (const { gap } of gaps.toReversed()) {
+    if (last === 0 || Math.sign(gap) !== Math.sign(last)) break;
+    stays++;
+  }
+  return stays;
+}
+
+/** Every reflex whose sides differed at any visit. Of two visits on a day the larger difference counts. */
+export function sideTrends(visits: readonly Visit[]): SideTrend[] {
+  return [...sideGaps(visits)].flatMap(([reflex, gaps]): SideTrend[] => {
     if (gaps.every(({ gap }) => gap === 0)) return [];
-    const last = gaps.at(-1)!.gap;
-    let stays = 0;
-    for (const { gap } of gaps.toReversed()) {
-      if (last === 0 || Math.sign(gap) !== Math.sign(last)) break;
-      stays++;
-    }
-    return [{ reflex, gaps, trend: trendOf(last, gaps.at(-2)?.gap), stays }];
+    const trend = trendOf(gaps.at(-1)!.gap, gaps.at(-2)?.gap);
+    return [{ reflex, gaps, trend, stays: daysInARow(gaps) }];
   });
 }

@@ -8,9 +8,16 @@ export const weak: Rule = ({ finding, totals }) =>
     ? { flag: 'weak', asks: 'watch' }
     : undefined;
 
-export const brisk: Rule = ({ finding }) =>
-  finding.response === 'brisk' ? { flag: 'brisk', asks: 'watch' } : undefined;
+const whileCrying = (onlyCrying: boolean): { crying?: boolean } =>
+  onlyCrying ? { crying: true } : {};
 
-/** The infant cannot leave the posture: to be discussed at any age. */
-export const obligatory: Rule = ({ finding }) =>
-  finding.response === 'obligatory' ? { flag: 'obligatory', asks: 'discuss' } : undefined;
+export const brisk: Rule = ({ finding, onlyCrying }) =>
+  finding.response === 'brisk'
+    ? { flag: 'brisk', asks: 'watch', ...whileCrying(onlyCrying) }
+    : undefined;
+
+/** The infant cannot leave the posture: to be discussed at any age, once it is seen in a calm infant. */
+export const obligatory: Rule = ({ finding, onlyCrying }) =>
+  finding.response === 'obligatory'
+    ? { flag: 'obligatory', asks: onlyCrying ? 'watch' : 'discuss', ...whileCrying(onlyCrying) }
+    : undefined;

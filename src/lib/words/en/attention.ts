@@ -4,19 +4,13 @@ import type { Atlas } from '../../atlas/atlas.ts';
 import type { Side, Station } from '../../atlas/types.ts';
 import type { Response } from '../../case/finding.ts';
 import type { Interval } from '../../case/course.ts';
-import type { Agreement, TurningPoint } from '../../judge/hangs.ts';
+import type { Agreement } from '../../judge/hangs.ts';
 import type { JudgedFinding } from '../../judge/judge.ts';
 import type { OpenQuestion } from '../../judge/plan.ts';
 import { BY_DATE, dateWords, shortDateWords, type When } from './ages.ts';
 import { apart } from './atlas.ts';
 import { responses } from './case.ts';
-import {
-  capSentence,
-  notJudgedSentence,
-  raisedSentence,
-  turningSentence,
-  verdictSentence,
-} from './judge.ts';
+import { capSentence, notJudgedSentence, raisedSentence, verdictSentence } from './judge.ts';
 
 const onSide = (side: Side): string => (side === 'midline' ? '' : ` on the ${side}`);
 
@@ -43,15 +37,14 @@ interface Told {
   weaker: Uneven | undefined;
   plainlyUneven: boolean;
   agreement: Agreement | undefined;
-  turning: TurningPoint | undefined;
 }
 
 /** An entry in a few sentences: what stands out, what the sources say, and on what that hangs. */
 export function entrySentences(told: Told): string[] {
-  const { lead, weaker, plainlyUneven, agreement, turning } = told;
+  const { lead, weaker, plainlyUneven, agreement } = told;
   const { finding, judged, raised, caps } = lead;
-  if (judged.verdict === 'not-judged') return [notJudgedSentence(judged.why)];
-  const said = caps.map(capSentence);
+  const said =
+    judged.verdict === 'not-judged' ? [notJudgedSentence(judged.why)] : caps.map(capSentence);
   for (const one of raised) {
     if (one.flag === 'uneven') continue;
     const sentence = raisedSentence(one, finding.response);
@@ -66,8 +59,8 @@ export function entrySentences(told: Told): string[] {
     if (raised.some((one) => one.common))
       said.push('Unlike sides are common in healthy infants here.');
   }
-  if (agreement) said.push(verdictSentence(judged.verdict, finding.response, agreement));
-  if (turning) said.push(turningSentence(turning));
+  if (agreement && judged.verdict !== 'not-judged')
+    said.push(verdictSentence(judged.verdict, finding.response, agreement));
   return said;
 }
 

@@ -7,7 +7,9 @@ import type { Atlas, SourcedClaim, SourcedCount } from '../../atlas/atlas.ts';
 import type { Claim, Group, Side, Station } from '../../atlas/types.ts';
 import type { Response } from '../../case/finding.ts';
 import type { Phase } from '../../judge/phases.ts';
-import type { Order } from '../../judge/sequence.ts';
+import type { OrderWord } from '../../judge/reading/order.ts';
+import type { OpenReason } from '../../judge/reading/orders.ts';
+import type { OrderAsks } from '../../judge/sequence.ts';
 import {
   axisWords,
   chronologicalWords,
@@ -18,7 +20,14 @@ import {
 } from './ages.ts';
 import { apart, groups, sides } from './atlas.ts';
 import { responses } from './case.ts';
-import { orders } from './judge.ts';
+import { orderWords } from './inferred.ts';
+
+/** What is said of a sequence, as the chart hands it over. */
+interface OrderSaid {
+  order: OrderWord;
+  reason: OpenReason | null;
+  asks: OrderAsks;
+}
 
 type Stretch = { from: AxisDay; to: AxisDay };
 
@@ -174,7 +183,7 @@ export function chartWords(atlas: Atlas, child?: WhoseAges) {
       ? `Reflexes and reactions by age, with what was seen in ${child.label}`
       : 'Reflexes and reactions by age',
     lanes: 'Lanes',
-    sequences: 'Expected orders',
+    sequences: 'Sequences',
     ageLine: 'Age line',
     reflex: name,
     group: (group: Group): string => groups[group],
@@ -207,7 +216,8 @@ export function chartWords(atlas: Atlas, child?: WhoseAges) {
       ],
     }),
     sequence,
-    order: (order: Order): string => orders[order],
+    order: ({ order, reason, asks }: OrderSaid): string =>
+      orderWords(order, reason, asks !== 'fits'),
     station,
     response: (response: Response): string => responses[response],
     side: (side: Side): string => sides[side],

@@ -103,6 +103,7 @@ export const family: FamilyWords = {
     'talk.intro': 'We also want to talk with you about:',
     'today.talk':
       'There are things we want to talk with you about. There can be many reasons for them. We do not know yet what they mean, and we may need a closer look.',
+    'today.doctor': 'A doctor should see {name} today. We will tell you where to go.',
     'today.watch':
       'There are things we want to look at again. They may turn out to be fine, or we may need a closer look.',
     'today.fits':
@@ -258,6 +259,14 @@ export const family: FamilyWords = {
         open: 'On the {side}, it was there before. {By}, some of our guides still expect to see it, and others do not.',
       },
     },
+    'talk-lost': {
+      firm: 'We saw it before, and this time we did not. We want to look again.',
+      open: 'We saw it before, and this time we did not. We want to look again.',
+      oneSide: {
+        firm: 'On the {side}, we saw it before, and this time we did not. We want to look again.',
+        open: 'On the {side}, we saw it before, and this time we did not. We want to look again.',
+      },
+    },
     'watch-sides': {
       firm: 'The two sides were not quite alike.',
       open: 'The two sides were not quite alike.',
@@ -312,6 +321,22 @@ export const family: FamilyWords = {
       oneSide: {
         firm: 'On the {side}, it was there before. At {age}, we may still see it.',
         open: 'On the {side}, it was there before. Some of our guides expect to see it for longer, and others do not.',
+      },
+    },
+    'watch-lost': {
+      firm: 'We saw it before, and this time we did not. We want to look again.',
+      open: 'We saw it before, and this time we did not. We want to look again.',
+      oneSide: {
+        firm: 'On the {side}, we saw it before, and this time we did not. We want to look again.',
+        open: 'On the {side}, we saw it before, and this time we did not. We want to look again.',
+      },
+    },
+    'watch-again': {
+      firm: 'We did not see it this time. We want to try again.',
+      open: 'We did not see it this time. We want to try again.',
+      oneSide: {
+        firm: 'On the {side}, we did not see it this time. We want to try again.',
+        open: 'On the {side}, we did not see it this time. We want to try again.',
       },
     },
     'watch-soon': {

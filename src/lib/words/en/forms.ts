@@ -72,6 +72,7 @@ export const visitForm = {
   milestones: 'Milestones at this visit',
   milestoneSeen: 'seen',
   milestoneNot: 'not yet',
+  milestoneLost: 'the carer says it was there and is lost',
   milestoneUnasked: 'not looked for',
   remove: 'Remove this visit',
   verdicts: 'See the verdicts',

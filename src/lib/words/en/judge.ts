@@ -4,8 +4,13 @@ import type { Response } from '../../case/finding.ts';
 import type { Cap } from '../../judge/caps.ts';
 import type { Agreement, TurningPoint } from '../../judge/hangs.ts';
 import type { Attention, Flag, Raised } from '../../judge/rules/rule.ts';
-import type { Order } from '../../judge/sequence.ts';
+import type { JudgedMilestone } from '../../judge/milestones.ts';
+import type { Today } from '../../judge/reading/asks.ts';
+import type { LostWhy } from '../../judge/reading/lost.ts';
+import type { SidePattern } from '../../judge/reading/sides.ts';
+import type { Outcome } from '../../judge/turns.ts';
 import type { NotJudged, VerdictWord } from '../../judge/verdict.ts';
+import { dateWords } from './ages.ts';
 import { responses, states } from './case.ts';
 
 export const verdicts: Record<VerdictWord | 'not-judged', string> = {
@@ -19,6 +24,7 @@ export const verdicts: Record<VerdictWord | 'not-judged', string> = {
 };
 
 export const attentions: Record<Attention, string> = {
+  today: 'today',
   discuss: 'discuss',
   watch: 'watch',
   fits: 'fits',
@@ -31,12 +37,8 @@ export const flags: Record<Flag, string> = {
   brisk: 'brisk',
   obligatory: 'obligatory',
   returned: 'returned',
-};
-
-export const orders: Record<Order, string> = {
-  holds: 'in order',
-  broken: 'out of order',
-  open: 'open',
+  'seen-before': 'seen before, not now',
+  lost: 'lost',
 };
 
 /** `5 of 12 sources, 4 of 8 voices`: sources that copy one another are one voice. */
@@ -91,16 +93,101 @@ export function raisedSentence(raised: Raised, response: Response): string {
       const other = raised.other ? responses[raised.other] : '';
       const size = raised.marked ? 'A marked difference between the sides' : 'The sides differ';
       const common = raised.common ? ' Unlike sides are common in healthy infants here.' : '';
-      return `${size}: ${responses[response]} here, ${other} on the other.${common}`;
+      const days = (raised.stays ?? 0) > 1 ? `, on ${raised.stays} days in a row` : '';
+      return `${size}: ${responses[response]} here, ${other} on the other${days}.${common}`;
     }
     case 'weak':
       return 'Faint at an age at which it should stand at its height.';
     case 'brisk':
-      return 'Brisk: worth watching at any age.';
+      return raised.crying
+        ? 'Brisk, seen while crying: to be seen again in a calm infant.'
+        : 'Brisk: worth watching at any age.';
     case 'obligatory':
-      return 'Obligatory: the infant cannot leave the posture. At any age this is to be talked about.';
+      return raised.crying
+        ? 'Obligatory, seen while crying: to be seen again in a calm infant. If the infant still cannot leave the posture, it is to be discussed.'
+        : 'Obligatory: the infant cannot leave the posture. To be discussed at any age.';
     case 'returned':
       return 'Returned: it had gone at an earlier visit and is there again.';
+    case 'seen-before':
+      return `${seenBefore(raised)} Try it again at this visit, and see the infant again within 4 weeks.`;
+    case 'lost':
+      return `${seenBefore(raised)} ${(raised.notNow?.lost ?? []).map((why) => LOST[why]).join(' ')}`;
+  }
+}
+
+/** Why a response that was seen before counts as lost. */
+const LOST: Readonly<Record<LostWhy, string>> = {
+  'another-day': 'It was missing on more than one day.',
+  'several-at-once': 'Three or more responses seen before were missing at this visit.',
+  'one-side': 'It is missing on one side while the other side answers.',
+  'beside-another': 'Something else is to be discussed at this visit.',
+};
+
+function seenBefore({ notNow }: Raised): string {
+  if (!notNow) return '';
+  const rare = notNow.goneBy < 0.005 ? 'no' : 'hardly any';
+  return `Present on ${dateWords(notNow.seenOn)} and not elicited now, at an age at which ${rare} source expects it to be gone.`;
+}
+
+/** What should not wait until another day, with the way to take. */
+export function todaySentence({ code }: Pick<Today, 'code'>): string {
+  switch (code) {
+    case 'lost-milestone':
+      return 'A skill that was seen here before is lost, as the carer says too. To be seen by a doctor today: follow the local pathway.';
+    case 'lost-reactions':
+      return 'Two or more lifelong reactions are lost, each missing at two tries. To be seen by a doctor today: follow the local pathway.';
+    case 'no-feeding':
+      return 'Neither sucking nor swallowing in an alert infant. To be seen by a doctor today: follow the local pathway.';
+  }
+}
+
+/** Several to be discussed at one visit, said together. */
+export const togetherSentence = (names: readonly string[]): string =>
+  `${names.length} responses are to be discussed together: ${names.join(', ')}. Several at once say more than one alone.`;
+
+/** Which side and limb the differences between the sides point to; undefined where fewer than two differ. */
+export function patternSentence({
+  differences,
+  left,
+  right,
+  side,
+  limb,
+}: SidePattern): string | undefined {
+  const all = differences.length;
+  if (all < 2) return undefined;
+  if (!side) return `${all} responses differ between the sides; they point to no one side.`;
+  const most = side === 'left' ? left : right;
+  const counted = most.all === all ? `All ${all}` : `${most.all} of ${all}`;
+  const where = limb ? `the ${side} ${limb}` : `the ${side} side`;
+  const few = all < 3 ? ' Two are too few to tell.' : '';
+  return `${counted} differences between the sides point to ${where}.${few}`;
+}
+
+/** A milestone of a visit, in a sentence. */
+export function milestoneSentence({ why, milestone, lost }: JudgedMilestone): string {
+  const { window } = milestone;
+  const range = window
+    ? ` In healthy children 1 in 100 did it by ${window.p1Months} months and 99 in 100 by ${window.p99Months}.`
+    : '';
+  switch (why) {
+    case 'seen':
+      return 'Seen.';
+    case 'in-time':
+      return `Not seen yet, and still in time.${range}`;
+    case 'past-90th':
+      return `Not seen, at an age by which nine in ten healthy children did it.${range}`;
+    case 'past-99th':
+      return `Not seen, at an age by which 99 in 100 healthy children did it.${range}`;
+    case 'seen-before':
+      return `Seen on ${lost?.seenOn ? dateWords(lost.seenOn) : 'an earlier day'} and not now: look again, and ask the carer.`;
+    case 'lost':
+      return lost?.seenOn
+        ? `Seen on ${dateWords(lost.seenOn)}; the carer says it is lost.`
+        : 'The carer says it was reached and is lost.';
+    case 'replaced':
+      return 'Not seen; a later skill has taken its place.';
+    case 'no-window':
+      return 'Not seen; no published percentiles are held for it, so it is not judged.';
   }
 }
 
@@ -124,18 +211,44 @@ export function capSentence(cap: Cap): string {
       return cap.memory
         ? 'This rests on ages recalled from memory alone, so it is watched at most.'
         : 'This rests on fewer than two independent voices, so it is watched at most.';
+    case 'tried-once':
+      return 'Tried once: try it again before it counts as missing.';
+    case 'state-unknown':
+      return 'The state of the infant was not recorded: see it again in an alert infant first.';
+    case 'crying':
+      return 'Seen while crying: to be seen again in a calm infant.';
   }
 }
 
-/** On what a verdict hangs that is not firm: what the gestation at birth would have to be. */
+/** What another gestation at birth, within what the dating leaves likely, would make of the finding. */
+export function otherwiseSentence(way: 'earlier' | 'later', days: number, is: Outcome): string {
+  const born = `If the child was really born at ${formatGestation(days)} or ${way}`;
+  return is === 'fits' ? `${born}, this would fit.` : `${born}, this would be: ${verdicts[is]}.`;
+}
+
+/** At which gestations at birth a verdict that is not firm would be firm, or would be another. */
 export function turningSentence({ kind, fromDays, toDays }: TurningPoint): string {
-  const verb = kind === 'firm' ? 'Firm if surely born at' : 'Holds if born at';
+  const said = (when: string): string =>
+    kind === 'firm'
+      ? `All sources would agree if the child was really born ${when}.`
+      : `If the child was really born ${when}, this would be read otherwise.`;
+  const isFirm = kind === 'firm';
   if (fromDays !== null && toDays !== null)
-    return fromDays === toDays
-      ? `${verb} ${formatGestation(fromDays)}.`
-      : `${verb} ${formatGestation(fromDays)} to ${formatGestation(toDays)}.`;
-  if (fromDays !== null) return `${verb} ${formatGestation(fromDays)} or later.`;
-  return toDays === null ? '' : `${verb} ${formatGestation(toDays)} or earlier.`;
+    return isFirm
+      ? said(
+          fromDays === toDays
+            ? `at ${formatGestation(fromDays)}`
+            : `at ${formatGestation(fromDays)} to ${formatGestation(toDays)}`,
+        )
+      : said(`before ${formatGestation(fromDays)} or after ${formatGestation(toDays)}`);
+  if (fromDays !== null)
+    return isFirm
+      ? said(`at ${formatGestation(fromDays)} or later`)
+      : said(`at ${formatGestation(fromDays - 1)} or earlier`);
+  if (toDays === null) return '';
+  return isFirm
+    ? said(`at ${formatGestation(toDays)} or earlier`)
+    : said(`at ${formatGestation(toDays + 1)} or later`);
 }
 
 export const firmWords = (firm: boolean): string =>
@@ -153,4 +266,4 @@ export const READING_NOTE =
   'How far the sources lead one to expect the response: a reading of the sources, not a percentile of infants.';
 
 export const THRESHOLDS_NOTE =
-  'To be discussed: persisting or missing with a share of 0.9 or more, obligatory, returned, or a marked difference between the sides where the mean expectation is 0.5 or more. Both limits are our choice. Persisting or missing is watched at most where healthy infants were counted who answer so at this age (30 or more infants, lower 95 % bound of 10 in 100), where not eliciting the reflex tells little, and on fewer than two voices or on memory alone. Sources that copy one another are one voice.';
+  'To be discussed: persisting or missing with a share of 0.9 or more, obligatory, returned, lost, or a marked difference between the sides. Persisting or missing is watched with a share over 0.5. These limits are our choice. Persisting or missing is watched at most where healthy infants were counted who answer so at this age, where not eliciting the reflex tells little, on fewer than two voices or on memory alone, where a missing response was tried once or in a state that was not recorded, and where a persisting one was seen in a crying infant alone. Sources that copy one another are one voice.';

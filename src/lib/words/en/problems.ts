@@ -16,6 +16,8 @@ const FIELDS: Readonly<Record<string, string>> = {
   side: 'Side',
   response: 'Response',
   state: 'State of the infant',
+  tries: 'Tries',
+  lost: 'Lost',
   findings: 'Findings',
   milestones: 'Milestones',
   visits: 'Visits',
@@ -55,6 +57,7 @@ const KINDS: Readonly<Record<string, string>> = {
   Array: 'a list',
   string: 'text',
   boolean: 'true or false',
+  number: 'a number',
 };
 
 const list = (words: readonly string[]): string => words.join(', ');
@@ -126,6 +129,12 @@ export function mendWords(problem: Problem): string {
     case 'unknown-state':
     case 'unknown-word':
       return `"${problem.text}" is not one of: ${list(problem.known)}; choose one of these.`;
+    case 'tries-range':
+      return `${problem.tries} is not a whole number from 1 to ${problem.most}; write how often it was tried.`;
+    case 'tries-answered':
+      return `more than one try goes with "not-elicited" only, and the response is "${problem.response}"; leave the tries out, or change the response.`;
+    case 'lost-seen':
+      return `${problem.milestone} cannot be both seen and lost at one visit; keep one.`;
     case 'no-such-side':
       return `"${problem.side}" is not a side of the ${problem.reflex}; record it as ${problem.has.join(' or ')}.`;
     case 'duplicate-finding':

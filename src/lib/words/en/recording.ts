@@ -25,6 +25,13 @@ export const recording = {
   whyMissing: 'No reason yet.',
   comment: (side: Side): string => (side === 'midline' ? 'Comment' : `Comment, ${side}`),
   commentFirst: 'A comment goes with a response: give one first.',
+  missing: (name: string, tries: number): string =>
+    tries === 1
+      ? `${name}: not elicited, tried once.`
+      : `${name}: not elicited, tried ${tries} times.`,
+  again: 'Tried once more: still not elicited',
+  tries: 'Tried at this visit',
+  triesTimes: (n: number): string => (n === 1 ? 'once' : n === 2 ? 'twice' : `${n} times`),
   previous: 'Back',
   next: 'Next',
   clear: 'Clear',
@@ -79,6 +86,7 @@ export const keys = {
     ['s', 'the infant’s state'],
     ['c', 'comment, or why it is not assessable'],
     ['v', 'show the verdict'],
+    ['t', 'what was not elicited last: tried once more'],
     ['u or Ctrl+Z', 'undo'],
     ['?', 'this list'],
   ],

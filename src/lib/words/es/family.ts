@@ -114,6 +114,7 @@ export const family: FamilyWords = {
     'talk.intro': 'También queremos hablar con usted de esto:',
     'today.talk':
       'Hay cosas de las que queremos hablar con usted. Puede haber muchas razones. Aún no sabemos qué quieren decir, y tal vez haga falta revisar mejor.',
+    'today.doctor': 'Un médico tiene que ver a {name} hoy. Les diremos adónde ir.',
     'today.watch':
       'Hay cosas que queremos volver a revisar. Puede que todo esté bien, o que haga falta revisar mejor.',
     'today.fits': 'Lo que vimos es lo que se espera a esta edad. Pero no nos dice todo.',
@@ -270,6 +271,14 @@ export const family: FamilyWords = {
         open: 'En el lado {side} antes sí lo tenía. A {age}, algunas de nuestras guías todavía esperan verlo, y otras no.',
       },
     },
+    'talk-lost': {
+      firm: 'Antes sí lo vimos, y esta vez no. Queremos mirar otra vez.',
+      open: 'Antes sí lo vimos, y esta vez no. Queremos mirar otra vez.',
+      oneSide: {
+        firm: 'En el lado {side} antes sí lo vimos, y esta vez no. Queremos mirar otra vez.',
+        open: 'En el lado {side} antes sí lo vimos, y esta vez no. Queremos mirar otra vez.',
+      },
+    },
     'watch-sides': {
       firm: 'Los dos lados no fueron del todo iguales.',
       open: 'Los dos lados no fueron del todo iguales.',
@@ -324,6 +333,22 @@ export const family: FamilyWords = {
       oneSide: {
         firm: 'En el lado {side} antes sí lo tenía. A {age} todavía se puede ver.',
         open: 'En el lado {side} antes sí lo tenía. Algunas de nuestras guías esperan verlo más tiempo, y otras no.',
+      },
+    },
+    'watch-lost': {
+      firm: 'Antes sí lo vimos, y esta vez no. Queremos mirar otra vez.',
+      open: 'Antes sí lo vimos, y esta vez no. Queremos mirar otra vez.',
+      oneSide: {
+        firm: 'En el lado {side} antes sí lo vimos, y esta vez no. Queremos mirar otra vez.',
+        open: 'En el lado {side} antes sí lo vimos, y esta vez no. Queremos mirar otra vez.',
+      },
+    },
+    'watch-again': {
+      firm: 'Esta vez no lo vimos. Queremos probar otra vez.',
+      open: 'Esta vez no lo vimos. Queremos probar otra vez.',
+      oneSide: {
+        firm: 'En el lado {side} esta vez no lo vimos. Queremos probar otra vez.',
+        open: 'En el lado {side} esta vez no lo vimos. Queremos probar otra vez.',
       },
     },
     'watch-soon': {

@@ -1,0 +1,74 @@
+/** What is inferred of one reflex in one child at a date, as far as the chosen sources date it. */
+import type { CivilDate } from '../age/civil.ts';
+import type { Side } from '../atlas/types.ts';
+import type { ChildReading } from './reading/child.ts';
+import type { Dates, EventKind, States } from './reading/course.ts';
+
+/** When an event happened or will, in axis days; Infinity is never. */
+export interface EventDates extends Dates {
+  event: EventKind;
+}
+
+/** What is awaited, with the dates by which half and nine in ten would have changed; null: no such date. */
+export interface Awaited {
+  event: EventKind;
+  /** P(it never changes), 0 to 1. */
+  never: number;
+  halfBy: CivilDate | null;
+  nineInTenBy: CivilDate | null;
+}
+
+export interface InferredCourse {
+  reflex: string;
+  /** One side; null for the reflex as a whole. */
+  side: Side | null;
+  /** On how many days it was looked at with an answer. */
+  days: number;
+  on: CivilDate;
+  /** P(not yet, there, gone) on that date, which sum to 1; null where a source dates only one of the events. */
+  probabilities: States | null;
+  /** Null where no chosen source dates the event. */
+  appears: Dates | null;
+  integrates: Dates | null;
+  /** Null once it is gone, and where a source dates only one of the events. */
+  awaited: Awaited | null;
+}
+
+/** Undefined for a reflex that is not in the atlas. */
+export function inferredOf(
+  reading: ChildReading,
+  reflex: string,
+  on: CivilDate,
+  side?: Side,
+): InferredCourse | undefined {
+  const course = reading.course(reflex, side);
+  if (!course) return undefined;
+  const { datedA, datedI } = course.prior;
+  const looked = reading.days.get(reflex);
+  const { clock } = reading;
+  const now = clock.dayOn(on);
+  const change = datedA && datedI && !course.contradicted ? course.change(now) : undefined;
+  const dateOf = (day: number | null): CivilDate | null =>
+    day === null ? null : clock.dateOf(day);
+  return {
+    reflex,
+    side: side ?? null,
+    days: ((side ? looked?.sides[side] : looked?.whole) ?? []).length,
+    on,
+    probabilities: datedA && datedI && !course.contradicted ? course.states(now) : null,
+    appears: datedA ? course.dates('appears') : null,
+    integrates: datedI ? course.dates('integrates') : null,
+    awaited: change
+      ? {
+          event: change.event,
+          never: change.never,
+          halfBy: dateOf(change.halfBy),
+          nineInTenBy: dateOf(change.nineInTenBy),
+        }
+      : null,
+  };
+}
+
+/** Every reflex that was ever looked at. */
+export const inferredAll = (reading: ChildReading, on: CivilDate): InferredCourse[] =>
+  [...reading.days.keys()].flatMap((reflex) => inferredOf(reading, reflex, on) ?? []);
