@@ -117,7 +117,7 @@ describe('findings', () => {
         ?.strokes.map((s) => s.name);
     expect(strokes('moro', 'left')).toEqual(['dot']);
     expect(strokes('moro', 'right')).toEqual(['dot', 'hollow', 'half']);
-    expect(strokes('atnr', 'left')).toEqual(['ring', 'space', 'dot', 'core']);
+    expect(strokes('atnr', 'left')).toEqual(['dot', 'ring', 'space', 'core']);
     expect(strokes('plantar-grasp', 'left')).toEqual(['plate', 'dot', 'half']);
   });
 

@@ -25,7 +25,10 @@ describe('what came back', () => {
   ] as const)('in %s names its side, and is not "still" there', (language, said) => {
     const page = pageOf(childOf('Godwit'), null, { language });
     const atnr = itemsOf(page).find(({ reflex }) => reflex.id === 'atnr')!;
-    expect(textsOf(atnr.means)).toEqual([said, FAMILY_WORDS[language].aboutReflex['why-talk']]);
+    const means = textsOf(atnr.means);
+    expect(means[0]).toBe(said);
+    expect(means.at(-1)).toBe(FAMILY_WORDS[language].aboutReflex['why-talk']);
+    expect(means.join(' ')).not.toMatch(/still|[Tt]odavía/);
   });
 
   test('what never went on the other side is still there, and that side is named too', () => {
@@ -217,7 +220,7 @@ describe('what is to be talked about', () => {
         'talk.intro',
         ...sentences.slice(1).map(() => 'item.*.talk'),
       ]);
-      expect(sentences.length).toBeGreaterThan(3);
+      expect(sentences.length).toBeGreaterThan(2);
       const listed = slidesOf(page)
         .filter(({ id }) => id.startsWith('talk'))
         .flatMap(({ parts }) => parts.filter(({ isList }) => isList));

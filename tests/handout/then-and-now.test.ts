@@ -46,7 +46,7 @@ describe('what was last looked at on an earlier day', () => {
 
   test('what was not seen then was looked at, not seen, that day', () => {
     const record = childCase(TERM, [
-      at('2025-06-10', [['sucking', 'midline', 'not-elicited']]),
+      at('2025-06-10', [['sucking', 'midline', 'not-elicited', 'quiet-alert', 2]]),
       at('2025-12-06', [['landau', 'midline', 'elicited']]),
     ]);
     for (const page of [course(record), pageOf(record, 1)]) {
@@ -103,7 +103,7 @@ test('what was there before is not told as still to come', () => {
     at('2026-03-05', both('moro', 'not-elicited')),
   ]);
   const page = pageOf(record, null);
-  expect(said(page, 'moro')).toContain('It was there before.');
+  expect(said(page, 'moro')).toContain('We want to try again.');
   expect(said(page, 'moro')).not.toMatch(
     /time for it to be there|At this age, we expect to see it/,
   );

@@ -43,7 +43,7 @@ describe('the invented child', () => {
   it('has a verdict that hangs on the due date', () => {
     const { lead } = entry('palmar-grasp');
     const { birth } = record.child;
-    const likely = turningsOfOne(lead, last.visit.on, birth, DEFAULT_LIMITS).filter(
+    const likely = turningsOfOne(lead, last.visit.on, birth, DEFAULT_LIMITS, true).filter(
       (turning) => turning.likely,
     );
     expect(likely).toMatchObject([{ way: 'earlier', days: 213 }]);

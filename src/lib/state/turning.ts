@@ -26,6 +26,8 @@ export function turningsOfOne(
   on: CivilDate,
   birth: Birth,
   limits: CorrectionLimits,
+  /** Whether each gestation is taken as known for sure, instead of in the doubt of its dating. */
+  known = false,
 ): Turning[] {
   const { stretches } = turnsOf({
     finding: found.finding,
@@ -33,6 +35,7 @@ export function turningsOfOne(
     birth,
     on,
     limits,
+    known,
   });
   const at = birth.gestationalDays;
   const here = stretches.findIndex(({ fromDays, toDays }) => fromDays <= at && at <= toDays);

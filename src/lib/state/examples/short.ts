@@ -13,6 +13,8 @@ export const seen = (
   state: InfantState,
   answers: Readonly<Record<string, Answered>>,
   note = '',
+  /** How often what was not elicited was tried. */
+  tries = 1,
 ): RawFinding[] =>
   Object.entries(answers).flatMap(([reflex, answered]): RawFinding[] => {
     const at = (side: string, response: Response): RawFinding => ({
@@ -21,6 +23,7 @@ export const seen = (
       response,
       state,
       note,
+      ...(response === 'not-elicited' && tries > 1 ? { tries } : {}),
     });
     return typeof answered === 'string'
       ? [at('midline', answered)]

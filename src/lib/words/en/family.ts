@@ -332,12 +332,8 @@ export const family: FamilyWords = {
       },
     },
     'watch-again': {
-      firm: 'We did not see it this time. We want to try again.',
-      open: 'We did not see it this time. We want to try again.',
-      oneSide: {
-        firm: 'On the {side}, we did not see it this time. We want to try again.',
-        open: 'On the {side}, we did not see it this time. We want to try again.',
-      },
+      firm: 'One try is not enough to tell. We want to try again.',
+      open: 'One try is not enough to tell. We want to try again.',
     },
     'watch-soon': {
       firm: 'It came sooner than we expect. By itself this tells us little.',

@@ -344,12 +344,8 @@ export const family: FamilyWords = {
       },
     },
     'watch-again': {
-      firm: 'Esta vez no lo vimos. Queremos probar otra vez.',
-      open: 'Esta vez no lo vimos. Queremos probar otra vez.',
-      oneSide: {
-        firm: 'En el lado {side} esta vez no lo vimos. Queremos probar otra vez.',
-        open: 'En el lado {side} esta vez no lo vimos. Queremos probar otra vez.',
-      },
+      firm: 'Una sola vez no basta para saber. Queremos probar otra vez.',
+      open: 'Una sola vez no basta para saber. Queremos probar otra vez.',
     },
     'watch-soon': {
       firm: 'Apareció antes de lo que se espera. Eso solo nos dice poco.',
