@@ -37,6 +37,7 @@ const ROW: FindingRow = {
   flags: ['uneven', 'weak'],
   attention: 'watch',
   sources: 7,
+  voices: 5,
   note: 'Startled, then calm; see "video"',
 };
 
@@ -116,6 +117,7 @@ describe('the table of findings', () => {
         flags: 'uneven weak',
         attention: 'watch',
         sources: '7',
+        voices: '5',
         note: 'Startled, then calm; see "video"',
         sources_used: '',
         correction_rule: '',
