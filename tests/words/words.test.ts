@@ -84,6 +84,8 @@ describe('sources in words', () => {
       en.atlasPages.findPage.counted(en.atlas.sourcesWords(many), '12 established'),
     ];
     for (const sentence of said) expect(sentence).toContain('12 sources, 8 voices');
+    expect(en.ui.sourceWords.byDefaultShort(many)).toBe('12 default, 8 voices');
+    expect(en.ui.sourceWords.allShort(many)).toBe('all 12, 8 voices');
     expect(en.ui.sourceWords.byDefault(many)).toBe('the 12 default sources, 8 voices');
     const held = { sources: 174, claims: 1, dating: many, judging: few, counting: 1, counts: 1 };
     expect(en.pages.sourcesPage.lead(held)).toMatch(

@@ -64,6 +64,9 @@ export const chartPage = {
 export const sourceWords = {
   byDefault: (n: SourceCount): string => `the ${n.sources} default sources, ${voicesWords(n)}`,
   all: (n: SourceCount): string => `all ${sourcesWords(n)}`,
+  /** Both beside a label that says sources, where there is little room. */
+  byDefaultShort: (n: SourceCount): string => `${n.sources} default, ${voicesWords(n)}`,
+  allShort: (n: SourceCount): string => `all ${n.sources}, ${voicesWords(n)}`,
   kinds: (kinds: readonly Tier[]): string =>
     kinds.length === 0 ? 'none' : kinds.map((kind) => tiers[kind]).join(', '),
 };
