@@ -5,7 +5,7 @@ import { agesAt } from '../../src/lib/case/case.ts';
 import { judgeCase, sheetOf } from '../../src/lib/judge/judge.ts';
 import { checkSequences } from '../../src/lib/judge/sequence.ts';
 import { demoCase } from '../../src/lib/state/demo.ts';
-import { entriesOf, groundOf } from '../../src/lib/state/entries.ts';
+import { entriesOf, groundOf, isPlainlyUneven } from '../../src/lib/state/entries.ts';
 import { en } from '../../src/lib/words/en.ts';
 
 const record = demoCase(ATLAS);
@@ -56,6 +56,15 @@ describe('the invented child', () => {
     const agesOn = (on: (typeof last)['visit']['on']) => agesAt(record, on, DEFAULT_LIMITS);
     const checks = checkSequences(ATLAS, record.visits, agesOn);
     expect(checks.find(({ sequence }) => sequence.id === 'arms-then-legs')?.order).toBe('holds');
+  });
+
+  it('is told beside the forward protection, and nowhere else, that two tests are read together', () => {
+    for (const one of entries) {
+      const said = en.attention.entrySentences({ ...one, plainlyUneven: isPlainlyUneven(one) });
+      expect(said.some((sentence) => sentence.startsWith('Two tests are read together'))).toBe(
+        one.reflex.id === 'protective-forward',
+      );
+    }
   });
 
   it('has one entry a reflex, what asks for most first', () => {
