@@ -153,7 +153,7 @@ export function testsSentences({
   const dated = new Set(reading.compiled.windows.map(({ claim }) => claim.variant));
   const tests = reflex.patterns.filter(({ variant }) => dated.has(variant));
   if (tests.length < 2) return [];
-  const names = tests.map(({ variant, label }) => label?.split(':')[0]?.toLowerCase() ?? variant);
+  const names = tests.map(({ variant, label }) => label.split(':')[0]?.toLowerCase() ?? variant);
   return [
     `Two tests are read together (${names.join(', ')}): a record does not say which was done.`,
   ];

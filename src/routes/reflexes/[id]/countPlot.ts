@@ -92,10 +92,9 @@ function labelled(
       marks.reduce((sum, mark) => sum + overlap(box, mark), 0) +
       LABEL_WEIGHT * labels.reduce((sum, label) => sum + overlap(box, label), 0) +
       LABEL_WEIGHT * (area - overlap(box, ROOM));
-    return { ...spot, box, cost };
+    return { label: { ...spot, box }, cost };
   });
-  const { cost: _, ...best } = placed.reduce((a, b) => (b.cost < a.cost - 1e-6 ? b : a));
-  return best;
+  return placed.reduce((a, b) => (b.cost < a.cost - 1e-6 ? b : a)).label;
 }
 
 /** Everything of a plot but its drawing. */
