@@ -1,5 +1,5 @@
 /** `tidemark atlas`: every reflex with the windows of every source, in axis days. */
-import { ATLAS, sidesOf } from '../lib/atlas/atlas.ts';
+import { ATLAS, sidesOf, sourceCount } from '../lib/atlas/atlas.ts';
 import { CITATIONS } from '../lib/atlas/citations.ts';
 import { statedBy } from '../lib/judge/window.ts';
 import { en } from '../lib/words/en.ts';
@@ -17,7 +17,7 @@ function atlasJson() {
       absence: reflex.absence.tells,
       missed: reflex.absence.missed,
       unlikeSides: reflex.unlikeSides.map(({ fromMonths, toMonths }) => [fromMonths, toMonths]),
-      voices: new Set(windowsOf(reflex.id).map(({ family }) => family)).size,
+      ...sourceCount(windowsOf(reflex.id).map(({ source }) => source.id)),
       claims: windowsOf(reflex.id)
         .map(statedBy)
         .map(({ claim, appears, notYetAllAt, integrates, lifelong, byTerm }) => ({

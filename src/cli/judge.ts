@@ -65,6 +65,7 @@ function reasonOf(found: JudgedFinding, visit: JudgedVisit, record: Case, option
     en.judge.verdictSentence(judged.verdict, finding.response, agreement),
     ...(turning ? [en.judge.turningSentence(turning)] : []),
     ...flagged,
+    ...en.judge.testsSentences(found),
   ].join(' ');
   return {
     code: judged.verdict,

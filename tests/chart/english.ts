@@ -85,18 +85,18 @@ export function english(atlas: Atlas, due?: CivilDate, born?: CivilDate): ChartW
     laneFigures: (id, figures, sources) =>
       `${words.reflex(id)}: appears ${stretch(figures.appears)}, integrates ${
         figures.lifelong && !figures.integrates ? 'never' : stretch(figures.integrates)
-      }, ${sources} sources`,
+      }, ${sources.sources} sources`,
     lane: ({ id, figures, sources, age, expected }) =>
       `${words.laneFigures(id, figures, sources)}; at ${spoken(age)} ${
         expected === null ? 'no source speaks' : `expected ${expected.toFixed(1)}`
       }`,
     count: ({ count, share }) => `${count.source.short}: ${share.toFixed(2)}`,
-    readout: ({ id, age, expected, said, sources }) => {
+    readout: ({ id, age, expected, said, sources, speaking: some }) => {
       const speaking = said.filter((source) => source.phase);
       return {
         title: words.reflex(id),
         lines: [
-          `at ${spoken(age)}: expected ${expected === null ? 'by none' : expected.toFixed(2)}; ${speaking.length} of ${sources} sources speak`,
+          `at ${spoken(age)}: expected ${expected === null ? 'by none' : expected.toFixed(2)}; ${some.sources} of ${sources.sources} sources speak`,
           speaking
             .map((source) => `${source.short}: ${source.phase?.replace('-', ' ') ?? ''}`)
             .join(', '),
@@ -124,6 +124,7 @@ export function english(atlas: Atlas, due?: CivilDate, born?: CivilDate): ChartW
       appears: 'Appears',
       integrates: 'Integrates',
       sources: 'Sources',
+      voices: 'Voices',
       expected: 'Expected',
       stretch,
       lifelong: 'for life',

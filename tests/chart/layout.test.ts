@@ -2,11 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { fromGestationWeeks, fromMonths, toAxisDay } from '../../src/lib/age/axis.ts';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
+import { bandCorners } from '../../src/lib/chart/bands.ts';
 import { roughMeasure } from '../../src/lib/chart/labels.ts';
 import { orderOf } from '../../src/lib/chart/lanes.ts';
 import { holdersIn, layout, readLane } from '../../src/lib/chart/layout.ts';
 import { SIDE_PX } from '../../src/lib/chart/marks.ts';
 import { LANE_ORDERS, type ChartView } from '../../src/lib/chart/model.ts';
+import { openedRows } from '../../src/lib/chart/rows.ts';
 import { tableOf } from '../../src/lib/chart/table.ts';
 import { LIMITS, WHOLE } from '../../src/lib/chart/viewport.ts';
 import { english } from './english.ts';
@@ -118,7 +120,7 @@ describe('findings', () => {
     expect(strokes('moro', 'left')).toEqual(['dot']);
     expect(strokes('moro', 'right')).toEqual(['dot', 'hollow', 'half']);
     expect(strokes('atnr', 'left')).toEqual(['dot', 'ring', 'space', 'core']);
-    expect(strokes('plantar-grasp', 'left')).toEqual(['plate', 'dot', 'half']);
+    expect(strokes('plantar-grasp', 'left')).toEqual(['dot', 'plate', 'dot', 'half']);
   });
 
   it('have an interval where a response went between two visits', () => {
@@ -202,6 +204,30 @@ describe('the sequences', () => {
   });
 });
 
+describe('the rows of an opened lane', () => {
+  it('have their text beside the window, or upon it with the window made pale', () => {
+    let upon = 0;
+    for (const width of [390, 820, 1280])
+      for (const { id } of ALL.lanes) {
+        const chart = place(width, { opened: new Set([id]) }, 1, ALL);
+        const { scale } = chart.frame;
+        const rows = openedRows(chart.drawn, chart.lanes, scale, chart.sizes, words, roughMeasure);
+        const { bands } = ALL.lanes.find((lane) => lane.id === id)!;
+        rows.get(id)!.forEach(({ figures }, index) => {
+          if (!figures) return;
+          const days = bandCorners(bands[index]!).map(([day]) => scale.x(day));
+          const from = figures.anchor === 'start' ? figures.x : figures.x - figures.width;
+          expect(from).toBeGreaterThanOrEqual(scale.leftPx);
+          expect(from + figures.width).toBeLessThanOrEqual(scale.rightPx);
+          const isClear = from >= Math.max(...days) || from + figures.width <= Math.min(...days);
+          if (!figures.over) expect(isClear, `${id} at ${width}`).toBe(true);
+          else upon += 1;
+        });
+      }
+    expect(upon).toBeGreaterThan(0);
+  });
+});
+
 describe('the table', () => {
   it('has the lanes of the chart in its order, with what was found', () => {
     const table = tableOf(CHILD, { age: fromMonths(5), order: 'appearing' });
@@ -213,6 +239,19 @@ describe('the table', () => {
       ['left', 'elicited'],
       ['right', 'weak'],
     ]);
+  });
+
+  it('counts the sources of each lane, and the voices they are', () => {
+    const table = tableOf(ALL, { age: fromMonths(4), order: 'group' });
+    for (const { id, sources } of table.rows) {
+      const claims = ATLAS.claims.get(id)!.filter(({ role }) => role === 'window');
+      expect(sources).toEqual({
+        sources: new Set(claims.map(({ source }) => source.id)).size,
+        voices: new Set(claims.map(({ family }) => family)).size,
+      });
+    }
+    const moro = table.rows.find(({ id }) => id === 'moro');
+    expect(moro!.sources.voices).toBeLessThan(moro!.sources.sources);
   });
 
   it('expects what the ridge shows', () => {

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { fromGestationWeeks } from '../../src/lib/age/axis.ts';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
-import { bandPath, holdersAt, phaseIn } from '../../src/lib/chart/bands.ts';
+import { bandCorners, bandPath, holdersAt, phaseIn } from '../../src/lib/chart/bands.ts';
 import { heightAt, halfHeights, ridgeOf, ridgePaths } from '../../src/lib/chart/ridge.ts';
 import { LIMITS } from '../../src/lib/chart/viewport.ts';
 import { readAt, totalsOf } from '../../src/lib/judge/expectation.ts';
@@ -90,6 +91,35 @@ describe('a source', () => {
   it('is drawn as a closed shape without an infinite corner', () => {
     for (const lane of ALL.lanes)
       for (const band of lane.bands) expect(bandPath(band)).toMatch(/^M[\d.,L-]+Z$/);
+  });
+
+  it('is drawn only where it speaks, in order of age, and as high as its phase there', () => {
+    for (const lane of ALL.lanes)
+      for (const band of lane.bands) {
+        const corners = bandCorners(band);
+        expect(corners[0]?.[1]).toBe(0);
+        expect(corners.at(-1)?.[1]).toBe(0);
+        corners.forEach(([day, height], index) => {
+          expect(day).toBeGreaterThanOrEqual(corners[index - 1]?.[0] ?? -Infinity);
+          expect(day).toBeGreaterThanOrEqual(band.speaksFrom);
+          expect(day).toBeLessThanOrEqual(band.speaksTo);
+          const isWhole = day >= band.appearsTo && day <= band.integratesFrom;
+          const isEnd = index === 0 || index === corners.length - 1;
+          if (!isEnd) expect(height === 1).toBe(isWhole);
+        });
+      }
+  });
+
+  // Allen & Capute 1986, abstract: some from 25 weeks, the majority by 30, and no later age printed
+  it('that says "majority by 30 weeks" and no more is drawn up to a half, and cut off at 30 weeks', () => {
+    const moro = ALL.lanes.find((lane) => lane.id === 'moro');
+    const band = moro?.bands.find(({ source }) => source === 'allen-capute-1986');
+    const [first, top, last] = bandCorners(band!);
+    expect(first).toEqual([fromGestationWeeks(25), 0]);
+    expect(top![1]).toBeCloseTo(0.5, 1);
+    // the day of 30w0d is the last on which it speaks
+    expect(top![0]).toBe(fromGestationWeeks(30) + 1);
+    expect(last).toEqual([top![0], 0]);
   });
 
   it('is counted where it holds the age, unless it is hidden', () => {

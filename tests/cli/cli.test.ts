@@ -224,7 +224,7 @@ test('atlas', () => {
     byTerm: false,
   });
   // Wikipedia calls it not easily elicited; the printout of two books is one voice
-  expect(stnr).toMatchObject({ absence: 'tells-little', missed: 0.5, voices: 3 });
+  expect(stnr).toMatchObject({ absence: 'tells-little', missed: 0.5, sources: 4, voices: 3 });
   expect(stnr.claims.find((c) => c.source === 'molnar-handout')).toMatchObject({
     family: 'osullivan-handout',
     judgedByDefault: true,

@@ -26,7 +26,7 @@ describe('what came back', () => {
     const page = pageOf(childOf('Godwit'), null, { language });
     const atnr = itemsOf(page).find(({ reflex }) => reflex.id === 'atnr')!;
     const means = textsOf(atnr.means);
-    expect(means[0]).toBe(said);
+    expect(means).toContain(said);
     expect(means.at(-1)).toBe(FAMILY_WORDS[language].aboutReflex['why-talk']);
     expect(means.join(' ')).not.toMatch(/still|[Tt]odavía/);
   });

@@ -103,7 +103,9 @@ test('what was there before is not told as still to come', () => {
     at('2026-03-05', both('moro', 'not-elicited')),
   ]);
   const page = pageOf(record, null);
-  expect(said(page, 'moro')).toContain('We want to try again.');
+  expect(said(page, 'moro')).toContain(
+    'We saw it before, and this time we did not. We want to look again.',
+  );
   expect(said(page, 'moro')).not.toMatch(
     /time for it to be there|At this age, we expect to see it/,
   );

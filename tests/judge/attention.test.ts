@@ -1,6 +1,7 @@
 /** How much a finding asks for: what nothing caps, what holds a grade back, what should not wait. */
 import { describe, expect, test } from 'vitest';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
+import type { InfantState } from '../../src/lib/case/finding.ts';
 import { attentionOf, judgeCase, sheetOf, type JudgedVisit } from '../../src/lib/judge/judge.ts';
 import { PhaseVerdict } from '../../src/lib/judge/verdict.ts';
 import type { Totals } from '../../src/lib/judge/expectation.ts';
@@ -16,8 +17,8 @@ const codes = (found: { caps: readonly { code: string }[] }) => found.caps.map((
 const both = (
   reflex: string,
   response: ShortFinding[2],
-  state?: ShortFinding[3],
-  tries?: number,
+  state: InfantState = 'quiet-alert',
+  tries = 1,
 ): ShortFinding[] =>
   (['left', 'right'] as const).map((side) => [reflex, side, response, state, tries]);
 

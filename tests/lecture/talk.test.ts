@@ -48,7 +48,7 @@ const step = fc
     range: fc
       .tuple(fc.integer({ min: 60, max: 500 }), fc.integer({ min: 14, max: 900 }))
       .map(([from, span]) => ({ from: toAxisDay(from), to: toAxisDay(from + span) })),
-    sources: fc.oneof(fc.constant('all' as const), ids),
+    sources: fc.oneof(fc.constantFrom('all' as const, 'default' as const), ids),
     opened: ids,
     orders: ids,
   })
@@ -123,6 +123,7 @@ describe('a talk file', () => {
     [inStep({ fromDays: 300, toDays: 300 }), 'out-of-range'],
     [inStep({ lanes: 'moro' }), 'wrong-type'],
     [inStep({ ageDays: null }), 'wrong-type'],
+    [inStep({ sources: 'some' }), 'wrong-type'],
     ['x'.repeat(2_000_001), 'too-large'],
   ])('with a fault says which (%#)', (text, code) => {
     const problems = problemsOf(text);

@@ -5,7 +5,7 @@ import { ATLAS } from '../../src/lib/atlas/atlas.ts';
 import { agesAt } from '../../src/lib/case/case.ts';
 import { CaseJudge, judgeCase, sheetOf } from '../../src/lib/judge/judge.ts';
 import { demoCase } from '../../src/lib/state/demo.ts';
-import { entriesOf, groundOf } from '../../src/lib/state/entries.ts';
+import { entriesOf, groundOf, isPlainlyUneven } from '../../src/lib/state/entries.ts';
 import { en } from '../../src/lib/words/en.ts';
 
 const record = demoCase(ATLAS);
@@ -60,6 +60,15 @@ describe('the invented child', () => {
   it('has limbs that come apart in their order', () => {
     const checks = new CaseJudge(record, { atlas: ATLAS, sheet: sheetOf(ATLAS) }).sequences;
     expect(checks.find(({ sequence }) => sequence.id === 'arms-then-legs')?.order).toBe('in-order');
+  });
+
+  it('is told beside the forward protection, and nowhere else, that two tests are read together', () => {
+    for (const one of entries) {
+      const said = en.attention.entrySentences({ ...one, plainlyUneven: isPlainlyUneven(one) });
+      expect(said.some((sentence) => sentence.startsWith('Two tests are read together'))).toBe(
+        one.reflex.id === 'protective-forward',
+      );
+    }
   });
 
   it('has one entry a reflex, what asks for most first', () => {

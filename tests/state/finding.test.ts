@@ -13,6 +13,7 @@ import {
   type Wanted,
 } from '../../src/lib/state/finding.ts';
 import { rankedQuarrels } from '../../src/lib/state/quarrels.ts';
+import { en } from '../../src/lib/words/en.ts';
 
 const index = nameIndex([...ATLAS.reflexes.values()], PROSE);
 const find = (wanted: Partial<Wanted>): string[] =>
@@ -53,11 +54,15 @@ describe('the quarrels in their rank', () => {
   test('the widest apart comes first, and the counts at its worst age are of its sources', () => {
     const shares = ranked.map(({ quarrel }) => quarrel.share);
     expect(shares).toEqual([...shares].sort((a, b) => b - a));
-    for (const { phases, sources, quarrel } of ranked.filter((one) => one.quarrel.share > 0)) {
+    for (const one of ranked.filter(({ quarrel }) => quarrel.share > 0)) {
+      const { phases, sources, quarrel, reflex } = one;
       const speaking = phases.reduce((sum, n) => sum + n, 0);
       expect(speaking).toBeGreaterThan(1);
-      expect(speaking).toBeLessThanOrEqual(sources);
+      expect(speaking).toBeLessThanOrEqual(sources.sources);
       expect(quarrel.quarrelDays).toBeLessThanOrEqual(quarrel.spokenDays);
+      expect(en.orderPages.quarrelSentence({ ...quarrel, ...one, name: reflex.name })).toContain(
+        `of ${en.atlas.sourcesWords(sources)}`,
+      );
     }
   });
 });

@@ -32,7 +32,8 @@ describe('findings as rows', () => {
       expect(row.flags).toEqual(raised.map(({ flag }) => flag));
       if (found.verdict === 'not-judged') return;
       expect(row.share).toBe(found.share);
-      expect(row.sources).toBe(agreementOn(finding, found.verdict, reading).of);
+      const { of, voices } = agreementOn(finding, found.verdict, reading);
+      expect([row.sources, row.voices]).toEqual([of, voices.of]);
     });
   });
 

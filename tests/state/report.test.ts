@@ -84,6 +84,7 @@ test.each([true, false])('it carries sources, the correction rule and the cautio
   const said = text(names);
   expect(said).toContain(en.judge.CAUTION);
   expect(said).toContain('the corrected age counts');
+  expect(said).toMatch(/Judged by \d+ sources, \d+ voices\./);
   expect(said).toMatch(/Measured in infants: .*Allen & Capute 1986/);
   expect(said).not.toMatch(/diagnosed|abnormal/i);
 });

@@ -114,9 +114,21 @@ describe('the picture of a step', () => {
     const step = { ...TALK.steps[0]!, lanes: ['own-x', 'moro'], sources: ['own-y'] };
     expect(lanesOf(step, ATLAS)).toEqual(['moro']);
     const { data, sources } = pictureOf(step, ATLAS);
-    expect(sources).toBeUndefined();
+    expect(sources).toBe('all');
     const all = pictureOf({ ...step, sources: 'all' }, ATLAS).data.lanes[0];
     expect(data.lanes[0]?.bands).toEqual(all?.bands);
+  });
+
+  test('reads by the default sources where it says so, as the app judges by them', () => {
+    const step = { ...TALK.steps[0]!, lanes: ['moro'], sources: 'default' as const };
+    const { data, sources } = pictureOf(step, ATLAS);
+    expect(sources).toBe('default');
+    const judged = ATLAS.claims.get('moro')!.filter(({ judgedByDefault }) => judgedByDefault);
+    expect(new Set(data.lanes[0]?.bands.map((band) => band.source))).toEqual(
+      new Set(judged.map(({ source }) => source.id)),
+    );
+    const all = pictureOf({ ...step, sources: 'all' }, ATLAS).data.lanes[0];
+    expect(data.lanes[0]!.bands.length).toBeLessThan(all!.bands.length);
   });
 
   test('shows verdicts on the step that has them only', () => {

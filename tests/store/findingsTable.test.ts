@@ -38,6 +38,7 @@ const ROW: FindingRow = {
   flags: ['uneven', 'weak'],
   attention: 'watch',
   sources: 7,
+  voices: 5,
   note: 'Startled, then calm; see "video"',
 };
 
@@ -117,6 +118,7 @@ describe('the table of findings', () => {
         flags: 'uneven weak',
         attention: 'watch',
         sources: '7',
+        voices: '5',
         note: 'Startled, then calm; see "video"',
         sources_used: '',
         correction_rule: '',

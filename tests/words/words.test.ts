@@ -1,9 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { toAxisDay } from '../../src/lib/age/axis.ts';
+import { fromMonths, toAxisDay } from '../../src/lib/age/axis.ts';
 import { parseCivil } from '../../src/lib/age/civil.ts';
 import { agesOn, birthFromGestation, type Birth } from '../../src/lib/age/clocks.ts';
 import { parseGestation } from '../../src/lib/age/gestation.ts';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
+import { chartData } from '../../src/lib/chart/data.ts';
+import { readLane } from '../../src/lib/chart/layout.ts';
+import { readAt } from '../../src/lib/judge/expectation.ts';
+import { sheetOf } from '../../src/lib/judge/judge.ts';
 import { VERDICTS } from '../../src/lib/judge/verdict.ts';
 import { en } from '../../src/lib/words/en.ts';
 
@@ -56,6 +60,79 @@ describe('ages are said the way the trade says them', () => {
     [645.25, null, 'later than 12 mo'],
   ])('from %f to %j: %s', (from, to, words) => {
     expect(en.ages.spanWords(toAxisDay(from), to === null ? null : toAxisDay(to))).toBe(words);
+  });
+});
+
+describe('sources in words', () => {
+  test('are said with the voices they are, wherever they are counted', () => {
+    const [few, many] = [
+      { sources: 1, voices: 1 },
+      { sources: 12, voices: 8 },
+    ];
+    expect(en.atlas.sourcesWords(many)).toBe('12 sources, 8 voices');
+    expect(en.atlas.sourcesWords(few)).toBe('1 source, 1 voice');
+    expect(en.atlas.sourcesOfWords({ sources: 5, voices: 4 }, many)).toBe(
+      '5 of 12 sources, 4 of 8 voices',
+    );
+    const said = [
+      en.attention.attention.silent(many),
+      en.pages.settingsPage.defaultSources(many),
+      en.pages.settingsPage.all(many),
+      en.ui.sourceWords.all(many),
+      en.talks.stage.all(many),
+      en.report.report.judgedBy(many),
+      en.atlasPages.findPage.counted(en.atlas.sourcesWords(many), '12 established'),
+    ];
+    for (const sentence of said) expect(sentence).toContain('12 sources, 8 voices');
+    expect(en.ui.sourceWords.byDefaultShort(many)).toBe('12 default, 8 voices');
+    expect(en.ui.sourceWords.allShort(many)).toBe('all 12, 8 voices');
+    expect(en.ui.sourceWords.byDefault(many)).toBe('the 12 default sources, 8 voices');
+    const held = { sources: 174, claims: 1, dating: many, judging: few, counting: 1, counts: 1 };
+    expect(en.pages.sourcesPage.lead(held)).toMatch(
+      /12 of them \(8 voices\).*1 of these \(1 voice\)/,
+    );
+  });
+
+  test('a lane says them in its figures and at an age, as Moro by all sources does at 3 months', () => {
+    const [lane] = chartData(ATLAS, sheetOf(ATLAS), { reflexes: ['moro'], sequences: [] }).lanes;
+    const words = en.chart.chartWords(ATLAS);
+    const claims = ATLAS.claims.get('moro')!.filter(({ role }) => role === 'window');
+    const whole = {
+      sources: new Set(claims.map(({ source }) => source.id)).size,
+      voices: new Set(claims.map(({ family }) => family)).size,
+    };
+    const reading = readLane(lane!, fromMonths(3));
+    expect(reading.speaking.sources).toBeLessThan(whole.sources);
+    const some = en.atlas.sourcesOfWords(reading.speaking, whole);
+    expect(words.lane(reading)).toContain(en.atlas.sourcesWords(whole));
+    expect(words.lane(reading)).toContain(`by ${some}`);
+    expect(words.readout(reading).title).toContain(`by ${some}`);
+  });
+
+  test('an answer to a question says them, a copy counted once', () => {
+    const rests = {
+      of: 'moro',
+      says: 'established' as const,
+      sources: ['allen-capute-1986', 'futagi-2012', 'bates'],
+    };
+    expect(en.quizWhy.restsWords(rests, ATLAS)).toContain('all 3 sources that speak, 2 voices');
+  });
+});
+
+describe('a response under whose name two tests go', () => {
+  const forward = (chosen: ReadonlySet<string> | 'all') => {
+    const compiled = sheetOf(ATLAS, chosen).get('protective-forward')!;
+    const reflex = ATLAS.reflexes.get('protective-forward')!;
+    return en.judge.testsSentences({ reflex, reading: readAt(compiled, 500, 0) });
+  };
+  test('is said to be read by both together, since a record does not say which was done', () => {
+    expect(forward('all')).toEqual([
+      'Two tests are read together (parachute, propping): a record does not say which was done.',
+    ]);
+    expect(forward(new Set(['jaffe-1994']))).toEqual([]);
+    const reflex = ATLAS.reflexes.get('moro')!;
+    const reading = readAt(sheetOf(ATLAS).get('moro')!, 300, 0);
+    expect(en.judge.testsSentences({ reflex, reading })).toEqual([]);
   });
 });
 

@@ -229,10 +229,10 @@ export const CITATIONS: Readonly<Record<string, Citation>> = {
   },
   'surowinska-2023': {
     citation:
-      'Surowinska J, Sobieska M, Gajewska E, et al. Qualitative assessment in the third month of life allows for a better prognosis of the achievement of motor milestones versus assessment of pathological reflexes. Frontiers in Public Health 11:1253137. (2023)',
+      'Surowinska J, Sobieska M, Gajewska E, et al. Qualitative assessment in the third month of life allows for a better prognosis of the achievement of motor milestones versus assessment of pathological reflexes: prospective studies on Polish children. Frontiers in Public Health 11:1253137. (2023)',
     authors: 'Surowinska J, Sobieska M, Gajewska E, et al.',
     title:
-      'Qualitative assessment in the third month of life allows for a better prognosis of the achievement of motor milestones versus assessment of pathological reflexes',
+      'Qualitative assessment in the third month of life allows for a better prognosis of the achievement of motor milestones versus assessment of pathological reflexes: prospective studies on Polish children',
     container: 'Frontiers in Public Health 11:1253137',
     doi: '10.3389/fpubh.2023.1253137',
     url: 'https://www.frontiersin.org/journals/public-health/articles/10.3389/fpubh.2023.1253137/full',

@@ -5,9 +5,11 @@ import { REFLEXES } from './reflexes.ts';
 import { SEQUENCES } from './sequences.ts';
 import { SOURCES } from './sources.ts';
 import { judgesByDefault } from './byDefault.ts';
-import { familiesOf, TAKEN_OVER } from './families.ts';
+import { familyOf } from './families.ts';
 import type { Count } from './count.ts';
 import type { AtlasParts, Claim, Milestone, Reflex, Sequence, SourceData } from './types.ts';
+
+export { familyOf, sourceCount, type SourceCount } from './families.ts';
 
 /** A claim with the source that makes it. */
 export interface SourcedClaim extends Claim {
@@ -35,11 +37,6 @@ export interface Atlas {
 
 const byId = <T extends { id: string }>(items: readonly T[]): ReadonlyMap<string, T> =>
   new Map(items.map((item) => [item.id, item]));
-
-const FAMILIES = familiesOf(TAKEN_OVER);
-
-/** The voice a source speaks with: its family of copies, or itself. */
-export const familyOf = (source: string): string => FAMILIES.get(source) ?? source;
 
 /** Every claim on a reflex, in the order of the sources, with its voice. */
 function claimsOn(reflex: string, sources: readonly SourceData[]): SourcedClaim[] {

@@ -48,3 +48,20 @@ export function familiesOf(taken: readonly TakenOver[]): ReadonlyMap<string, str
   }
   return family;
 }
+
+const FAMILIES = familiesOf(TAKEN_OVER);
+
+/** The voice a source speaks with: its family of copies, or itself. */
+export const familyOf = (source: string): string => FAMILIES.get(source) ?? source;
+
+/** A number of sources, and of the independent voices they speak with. */
+export interface SourceCount {
+  sources: number;
+  voices: number;
+}
+
+/** How many sources some ids name, each once, and how many voices those are. */
+export function sourceCount(ids: Iterable<string>): SourceCount {
+  const sources = new Set(ids);
+  return { sources: sources.size, voices: new Set([...sources].map(familyOf)).size };
+}

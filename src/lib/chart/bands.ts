@@ -11,21 +11,27 @@ const path = line<Point>()
   .y(([, height]) => -height)
   .digits(4);
 
+/** How far a window has it there on a day, 0 to 1, were it to speak of every age. */
+function heightOf(band: SourceBand, day: number): number {
+  const { appearsFrom, appearsTo, integratesFrom, integratesTo } = band;
+  if (day < appearsFrom || day > integratesTo) return 0;
+  if (day < appearsTo) return (day - appearsFrom) / (appearsTo - appearsFrom);
+  if (day > integratesFrom) return (integratesTo - day) / (integratesTo - integratesFrom);
+  return 1;
+}
+
 /**
  * The corners of a window over the span on which the source speaks, from the baseline and back to
- * it. Where it falls silent the shape is cut off upright.
+ * it. Where it begins to speak or falls silent between two corners the shape is cut off upright.
  */
 export function bandCorners(band: SourceBand): Point[] {
-  const { appearsFrom, appearsTo, integratesFrom, integratesTo, speaksFrom, speaksTo } = band;
-  const end = (day: number): number => Math.min(day, BEYOND_DAY);
-  const corners: Point[] = [];
-  if (speaksFrom >= appearsTo) corners.push([speaksFrom, 0], [speaksFrom, 1]);
-  else corners.push([appearsFrom, 0], [appearsTo, 1]);
-  if (speaksTo < integratesTo) {
-    const top = end(Math.min(integratesFrom, speaksTo));
-    corners.push([top, 1], [end(speaksTo), 0]);
-  } else corners.push([end(integratesFrom), 1], [end(integratesTo), 0]);
-  return corners;
+  const last = Math.min(band.integratesTo, band.speaksTo);
+  const first = Math.min(Math.max(band.appearsFrom, band.speaksFrom), last);
+  const turns = [band.appearsTo, band.integratesFrom].filter((day) => day > first && day < last);
+  const days = [first, ...turns, last];
+  const seen = days.map((day): Point => [Math.min(day, BEYOND_DAY), heightOf(band, day)]);
+  const cut = (point: Point | undefined): Point[] => (point && point[1] > 0 ? [[point[0], 0]] : []);
+  return [...cut(seen[0]), ...seen, ...cut(seen.at(-1))];
 }
 
 /** A window as a closed path: days across, 0 at the baseline, -1 at the top. */

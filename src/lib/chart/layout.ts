@@ -4,6 +4,7 @@
  */
 import type { AxisDay } from '../age/axis.ts';
 import { TERM } from '../age/axis.ts';
+import { sourceCount, type SourceCount } from '../atlas/families.ts';
 import { placeAge, type PlacedAge } from './ageline.ts';
 import { bandPath, holdersAt, phaseIn } from './bands.ts';
 import { countPoints, isNear } from './counted.ts';
@@ -149,9 +150,9 @@ export function layout(
   };
 }
 
-/** How many sources a lane rests on. */
-export const sourcesOf = (lane: LaneData): number =>
-  new Set(lane.bands.map((band) => band.source)).size;
+/** How many sources a lane rests on, and how many voices. */
+export const sourcesOf = (lane: LaneData): SourceCount =>
+  sourceCount(lane.bands.map((band) => band.source));
 
 /** Short names of the sources that any lane rests on, each once. */
 export const sourcesIn = ({ lanes }: ChartData): string[] => [
@@ -161,6 +162,7 @@ export const sourcesIn = ({ lanes }: ChartData): string[] => [
 /** What the sources say of a lane at an age and, where it is opened, what was counted in infants. */
 export function readLane(lane: LaneData, age: AxisDay, opened = false): LaneReading {
   const said = lane.bands.map((band) => ({
+    source: band.source,
     short: band.short,
     phase: phaseIn(band, age),
     claim: band.claim,
@@ -170,6 +172,7 @@ export function readLane(lane: LaneData, age: AxisDay, opened = false): LaneRead
     figures: lane.figures,
     sources: sourcesOf(lane),
     age,
+    speaking: sourceCount(said.filter(({ phase }) => phase).map(({ source }) => source)),
     expected: said.some((source) => source.phase) ? heightAt(lane.ridge, age) : null,
     said,
     counted: opened

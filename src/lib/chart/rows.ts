@@ -16,7 +16,14 @@ export interface PlacedRow {
   name: string;
   /** The window: days across, 0 to -1. */
   path: string;
-  figures: { x: number; text: string; anchor: 'start' | 'end' } | null;
+  /** The text beside it and its width in pixels; `over` where it lies upon the window. */
+  figures: {
+    x: number;
+    text: string;
+    anchor: 'start' | 'end';
+    width: number;
+    over: boolean;
+  } | null;
 }
 
 /** Rows of one opened lane, from top to bottom. */
@@ -38,18 +45,19 @@ export function placeRows(
     const end = Math.max(scale.x(days.at(-1) ?? 0), scale.leftPx);
     const start = Math.min(scale.x(days[0] ?? 0), scale.rightPx);
     const width = measure(text, lettering);
+    // beside the window where there is room, after it or before it; else upon it, at the edge
     const at =
       end + gap + width <= scale.rightPx
-        ? { x: end + gap, anchor: 'start' as const }
+        ? { x: end + gap, anchor: 'start' as const, over: false }
         : start - gap - width >= scale.leftPx
-          ? { x: start - gap, anchor: 'end' as const }
-          : { x: scale.rightPx - gap, anchor: 'end' as const };
+          ? { x: start - gap, anchor: 'end' as const, over: false }
+          : { x: scale.rightPx - gap, anchor: 'end' as const, over: true };
     return {
       key: `${band.source} ${index}`,
       y: place.rows[index] ?? place.base,
       name: sizes.narrow ? '' : band.short,
       path: bandPath(band),
-      figures: text === '' ? null : { ...at, text },
+      figures: text === '' ? null : { ...at, text, width },
     };
   });
 }

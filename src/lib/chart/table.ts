@@ -1,5 +1,6 @@
 /** The same chart as rows. */
 import type { AxisDay } from '../age/axis.ts';
+import type { SourceCount } from '../atlas/families.ts';
 import type { Group } from '../atlas/types.ts';
 import { orderOf } from './lanes.ts';
 import { readLane } from './layout.ts';
@@ -9,7 +10,7 @@ export interface TableRow {
   id: string;
   group: Group | null;
   figures: LaneFigures;
-  sources: number;
+  sources: SourceCount;
   /** Mean expectation at the age of the age line; null where no source speaks. */
   expected: number | null;
   /** What was found at each visit, in their order; empty where it was not tested. */

@@ -82,7 +82,9 @@ function figuresOf(
 ): { step: number; ticks: Tick[] } {
   const close = scale.pxPerDay >= CLOSE_PX_PER_DAY;
   const usable = side.steps.filter((step) => close || step >= side.least);
-  for (const step of usable) {
+  // a stretch too short for the usual steps has the widest of the finer ones that falls into it
+  const finer = side.steps.filter((step) => !usable.includes(step)).toReversed();
+  for (const step of [...usable, ...finer]) {
     const ticks = multiples(side.unit, step, scale).map((age): Tick => {
       const day = place(age);
       const label = words.tick(age);
@@ -90,7 +92,7 @@ function figuresOf(
     });
     // the figure nearest term must leave it free on both sides, and none may leave the chart
     const apart = keepApart(ticks, lettering.sizePx * 0.6);
-    if (apart) return { step, ticks };
+    if (apart && ticks.length > 0) return { step, ticks };
   }
   return { step: side.steps.at(-1) ?? 1, ticks: [] };
 }

@@ -1,6 +1,6 @@
 /** What the chart needs said. It asks by codes and numbers; the sentences are made elsewhere. */
 import type { AxisDay } from '../age/axis.ts';
-import type { SourcedClaim } from '../atlas/atlas.ts';
+import type { SourceCount, SourcedClaim } from '../atlas/atlas.ts';
 import type { Group, Side, Station } from '../atlas/types.ts';
 import type { Response } from '../case/finding.ts';
 import type { Phase } from '../judge/phases.ts';
@@ -10,6 +10,7 @@ import type { TickAge } from './ticks.ts';
 
 /** What one source says of a lane at an age. */
 export interface SourceReading {
+  source: string;
   short: string;
   /** Undefined where the source is silent. */
   phase: Phase | undefined;
@@ -20,8 +21,9 @@ export interface SourceReading {
 export interface LaneReading {
   id: string;
   figures: LaneFigures;
-  /** Sources in sight that are judged by. */
-  sources: number;
+  /** Sources in sight that are judged by, and those of them that speak of the age. */
+  sources: SourceCount;
+  speaking: SourceCount;
   age: AxisDay;
   /** Mean expectation of the sources that speak, 0 to 1; null when none does. */
   expected: number | null;
@@ -51,7 +53,7 @@ export interface ChartWords {
   /** The printed figures of a claim, beside its row. */
   claim(claim: SourcedClaim): string;
   /** A lane in one sentence, whatever the age. */
-  laneFigures(id: string, figures: LaneFigures, sources: number): string;
+  laneFigures(id: string, figures: LaneFigures, sources: SourceCount): string;
   /** A lane in one sentence, with what the sources lead one to expect at the age. */
   lane(reading: LaneReading): string;
   /** A count of infants, for the point that draws it. */
@@ -72,6 +74,7 @@ export interface ChartWords {
     appears: string;
     integrates: string;
     sources: string;
+    voices: string;
     expected: string;
     /** The two ages between which something happens; null = for life, undefined = not dated. */
     stretch(stretch: { from: AxisDay; to: AxisDay } | null): string;

@@ -1,6 +1,7 @@
 /** What the sources say of every reflex at one age: what should answer, what should be gone, what changes. */
 import type { Reflex } from '../atlas/types.ts';
 import type { Atlas } from '../atlas/atlas.ts';
+import { sourceCount, type SourceCount } from '../atlas/families.ts';
 import { readAt, totalsOf } from './expectation.ts';
 import type { Sheet } from './judge.ts';
 import {
@@ -23,7 +24,7 @@ export interface AtMoment {
   meanExpectation: number;
   /** Sources that have it in each phase, each source once. */
   sources: Readonly<Record<Phase, number>>;
-  speaking: number;
+  speaking: SourceCount;
 }
 
 const STANDINGS: readonly (readonly [Standing, number])[] = [
@@ -71,6 +72,6 @@ export function everyReflexAt(
           standing = name;
         }
     const meanExpectation = totals.anySpeaks ? totals.meanExpectation : 0;
-    return [{ reflex, standing, meanExpectation, sources, speaking: counted.size }];
+    return [{ reflex, standing, meanExpectation, sources, speaking: sourceCount(counted) }];
   });
 }

@@ -16,12 +16,15 @@ export interface ChildShown {
   verdicts: boolean;
 }
 
+/** What a step is read by: all sources, those the app judges by where nothing is chosen, or some by id. */
+export type TalkSources = 'all' | 'default' | readonly string[];
+
 export interface StepView {
   /** Reflexes from top to bottom, by id. */
   lanes: readonly string[];
   age: AxisDay;
   range: Stretch;
-  sources: 'all' | readonly string[];
+  sources: TalkSources;
   /** Lanes that show each source's own window. */
   opened: readonly string[];
   /** Expected orders that stand above the lanes, by id. */
@@ -68,7 +71,7 @@ export function missingIn(
   for (const step of talk.steps) {
     for (const id of [...step.lanes, ...step.opened, step.figure, step.lit])
       if (id !== undefined && !atlas.reflexes.has(id)) reflexes.add(id);
-    if (step.sources !== 'all')
+    if (typeof step.sources !== 'string')
       for (const id of step.sources) if (!atlas.sources.has(id)) sources.add(id);
     for (const id of step.orders) if (!orders.has(id)) unknownOrders.add(id);
     const child = step.child?.id;

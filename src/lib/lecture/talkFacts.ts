@@ -1,6 +1,7 @@
 /** The figures that captions and notes of ready-made talks name, computed from the atlas. */
 import type { AxisDay } from '../age/axis.ts';
 import type { Atlas } from '../atlas/atlas.ts';
+import { sourceCount } from '../atlas/families.ts';
 import { STANDING } from '../atlas/standing.ts';
 import { supportFor, tally } from '../judge/support.ts';
 import { appearsSaid, goesSaid, windowsOf } from '../judge/window.ts';
@@ -30,7 +31,7 @@ export function factsOf(atlas: Atlas): TalkFacts {
           .filter((w) => Number.isFinite(w.integratesTo))
           .map(goesSaid),
       ),
-    sources: (id) => new Set(windows(id).map((w) => w.claim.source.id)).size,
+    sources: (id) => en.atlas.sourcesWords(sourceCount(windows(id).map((w) => w.claim.source.id))),
     prints: (source, id) => {
       const claim = windows(id).find((w) => w.claim.source.id === source)?.claim;
       const short = atlas.sources.get(source)?.short ?? source;

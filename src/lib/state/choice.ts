@@ -1,5 +1,6 @@
 /** Which sources are judged by: those that do by default, all, those of some kinds, or one. */
 import type { Atlas } from '../atlas/atlas.ts';
+import { sourceCount, type SourceCount } from '../atlas/families.ts';
 import type { SourceData, Tier } from '../atlas/types.ts';
 import type { Chosen } from '../judge/judge.ts';
 
@@ -50,3 +51,7 @@ export function judgingSources(atlas: Atlas, of: 'all' | 'default' = 'all'): Sou
   );
   return [...atlas.sources.values()].filter(({ id }) => judging.has(id));
 }
+
+/** How many sources those are, and how many voices. */
+export const judgingCount = (atlas: Atlas, of: 'all' | 'default' = 'all'): SourceCount =>
+  sourceCount(judgingSources(atlas, of).map(({ id }) => id));

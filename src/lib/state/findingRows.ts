@@ -1,5 +1,6 @@
 /** The findings of judged records, gathered as rows of a table. Nothing is judged here. */
 import { TERM_DAYS } from '../age/axis.ts';
+import { sourceCount, type SourceCount } from '../atlas/families.ts';
 import { findingKey, type Case } from '../case/case.ts';
 import { triesOf, type Finding } from '../case/finding.ts';
 import type { JudgedFinding, JudgedVisit } from '../judge/judge.ts';
@@ -15,7 +16,15 @@ export interface JudgedRecord {
 
 type Meaning = Pick<
   FindingRow,
-  'reflexName' | 'verdict' | 'whyNot' | 'share' | 'firm' | 'flags' | 'attention' | 'sources'
+  | 'reflexName'
+  | 'verdict'
+  | 'whyNot'
+  | 'share'
+  | 'firm'
+  | 'flags'
+  | 'attention'
+  | 'sources'
+  | 'voices'
 >;
 
 /** Of a reflex that the atlas at hand does not hold: it is in the record, and nothing is said of it. */
@@ -28,15 +37,16 @@ const UNKNOWN: Meaning = {
   flags: [],
   attention: 'not-judged',
   sources: 0,
+  voices: 0,
 };
 
-/** How many sources speak of a response at the age it was seen. */
-const speaking = ({ finding, reading }: JudgedFinding): number =>
-  new Set(
+/** How many sources, and voices, speak of a response at the age it was seen. */
+const speaking = ({ finding, reading }: JudgedFinding): SourceCount =>
+  sourceCount(
     voicesOf(finding.response, reading)
       .filter((voice) => voice.speaks >= SPEAKS_AT_LEAST)
       .map((voice) => voice.source),
-  ).size;
+  );
 
 function meaningOf(found: JudgedFinding): Meaning {
   const { judged, reflex, raised, attention } = found;
@@ -49,7 +59,7 @@ function meaningOf(found: JudgedFinding): Meaning {
     firm: known?.firm ?? null,
     flags: raised.map(({ flag }) => flag),
     attention,
-    sources: speaking(found),
+    ...speaking(found),
   };
 }
 

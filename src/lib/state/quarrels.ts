@@ -1,6 +1,7 @@
 /** Every reflex by how far its sources are apart, with the windows that lie outermost. */
 import { toAxisDay, type AxisDay } from '../age/axis.ts';
 import type { Atlas } from '../atlas/atlas.ts';
+import { sourceCount, type SourceCount } from '../atlas/families.ts';
 import type { Reflex } from '../atlas/types.ts';
 import type { Stretch as Range } from '../chart/model.ts';
 import type { Sheet } from '../judge/judge.ts';
@@ -19,7 +20,7 @@ export interface RankedQuarrel {
   quarrel: Quarrel;
   windows: readonly Window[];
   /** Sources with a window on it. */
-  sources: number;
+  sources: SourceCount;
   /** The middle of the stretch that weighs most, with the sources in each phase there. */
   at: AxisDay;
   phases: readonly number[];
@@ -65,7 +66,7 @@ export function rankedQuarrels(atlas: Atlas, sheet: Sheet, range: Range): Ranked
           reflex,
           quarrel,
           windows,
-          sources: once(windows.map((w) => w.claim.source.id)).length,
+          sources: sourceCount(windows.map((w) => w.claim.source.id)),
           at: toAxisDay((worst.fromDay + worst.toDay) / 2),
           phases: worst.phases,
           firstGone: firstGone && going(firstGone),

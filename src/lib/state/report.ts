@@ -6,6 +6,7 @@ import { isAsking } from '../judge/rules/rule.ts';
 import { group } from 'd3';
 import type { CivilDate } from '../age/civil.ts';
 import { DEFAULT_LIMITS } from '../age/clocks.ts';
+import { sourceCount } from '../atlas/families.ts';
 import { agesAt, type Case } from '../case/case.ts';
 import { CaseJudge, type JudgedVisit, type JudgeOptions } from '../judge/judge.ts';
 import { changesAt } from '../judge/changes.ts';
@@ -64,7 +65,7 @@ function headOf({ record, shown, withNames }: ReportInput, when: When): string[]
   ];
 }
 
-/** The sources whose windows the findings were judged by, a line for each kind. */
+/** The sources whose windows the findings were judged by, how many they are and a line for each kind. */
 function sourceLines({ visits, options }: ReportInput): string[] {
   const ids = once(
     visits.flatMap(({ findings }) =>
@@ -74,12 +75,14 @@ function sourceLines({ visits, options }: ReportInput): string[] {
     ),
   );
   const sources = ids.flatMap((id) => options.atlas.sources.get(id) ?? []);
-  return [...group(sources, ({ tier }) => tier)].map(([tier, ofKind]) =>
+  if (sources.length === 0) return [];
+  const byKind = [...group(sources, ({ tier }) => tier)].map(([tier, ofKind]) =>
     en.report.report.sources(
       capital(en.atlas.tiers[tier]),
       ofKind.map(({ short }) => short).sort(),
     ),
   );
+  return [en.report.report.judgedBy(sourceCount(ids)), ...byKind];
 }
 
 function verdictSections(input: ReportInput): ReportSection[] {

@@ -6,7 +6,7 @@ import { coursesOf } from '../case/course.ts';
 import { chartData } from '../chart/data.ts';
 import type { ChartData, ChartView } from '../chart/model.ts';
 import { CaseJudge, sheetOf, type Sheet } from '../judge/judge.ts';
-import type { StepView } from '../lecture/talk.ts';
+import type { StepView, TalkSources } from '../lecture/talk.ts';
 import { DEMO_ID, demoCase } from './demo.ts';
 import { entriesOf, type Entry } from './entries.ts';
 
@@ -17,8 +17,8 @@ export interface StepPicture {
   record: Case | undefined;
   /** What the sources say of the last visit shown; empty where the hall judges first. */
   entries: readonly Entry[];
-  /** Short names of the sources the step is read by; undefined for all. */
-  sources: readonly string[] | undefined;
+  /** Short names of the sources the step is read by, where it names any that are at hand. */
+  sources: TalkSources;
 }
 
 /** The invented child with its visits up to a number of them. */
@@ -28,10 +28,16 @@ function childOf(step: StepView, atlas: Atlas): Case | undefined {
   return { ...record, visits: record.visits.slice(0, step.child.visits) };
 }
 
+/** The step's sources that are at hand; all where it names none of those. */
+function knownOf({ sources }: StepView, atlas: Atlas): TalkSources {
+  if (typeof sources === 'string') return sources;
+  const known = sources.filter((id) => atlas.sources.has(id));
+  return known.length > 0 ? known : 'all';
+}
+
 function sheetFor(step: StepView, atlas: Atlas): Sheet {
-  if (step.sources === 'all') return sheetOf(atlas);
-  const known = step.sources.filter((id) => atlas.sources.has(id));
-  return sheetOf(atlas, known.length > 0 ? new Set(known) : 'all');
+  const known = knownOf(step, atlas);
+  return sheetOf(atlas, typeof known === 'string' ? known : new Set(known));
 }
 
 /**
@@ -49,7 +55,7 @@ export function pictureOf(
   const judge = record && new CaseJudge(record, { atlas, sheet, limits: DEFAULT_LIMITS });
   const visits = record?.visits.map((visit) => judge!.visit(visit)) ?? [];
   const last = visits.at(-1);
-  const known = step.sources === 'all' ? [] : step.sources.filter((id) => atlas.sources.has(id));
+  const known = knownOf(step, atlas);
   return {
     data: chartData(
       atlas,
@@ -72,7 +78,8 @@ export function pictureOf(
     },
     record,
     entries: record && last && step.child?.verdicts ? entriesOf(last, visits.slice(0, -1)) : [],
-    sources: known.length > 0 ? known.map((id) => atlas.sources.get(id)?.short ?? id) : undefined,
+    sources:
+      typeof known === 'string' ? known : known.map((id) => atlas.sources.get(id)?.short ?? id),
   };
 }
 

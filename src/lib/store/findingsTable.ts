@@ -41,8 +41,9 @@ export interface FindingRow {
   firm: boolean | null;
   flags: readonly string[];
   attention: string;
-  /** How many sources speak at the age. */
+  /** How many sources speak at the age, and how many voices they are. */
   sources: number;
+  voices: number;
   note: string;
 }
 
@@ -101,6 +102,7 @@ const CELLS: Readonly<Record<string, (row: FindingRow, options: Shown) => Cell>>
   flags: (row) => row.flags.join(' '),
   attention: (row) => row.attention,
   sources: (row) => row.sources,
+  voices: (row) => row.voices,
   note: (row, { names }) => (names ? row.note : ''),
   sources_used: (_, { said }) => said?.sources ?? '',
   correction_rule: (_, { said }) => said?.rule ?? '',

@@ -91,7 +91,7 @@ export function wordsOf(work: Workload): ChartWords {
     term: 'term',
     clocks: (day) => [spoken(day)],
     claim: () => '',
-    laneFigures: (id, _, sources) => `${name(id)}: ${sources} sources`,
+    laneFigures: (id, _, sources) => `${name(id)}: ${sources.sources} sources`,
     lane: ({ id, age, said }) =>
       `${name(id)}: at ${spoken(age)} ${said.filter((source) => source.phase === 'established').length} established`,
     count: () => '',
@@ -109,6 +109,7 @@ export function wordsOf(work: Workload): ChartWords {
       appears: '',
       integrates: '',
       sources: '',
+      voices: '',
       expected: '',
       stretch: () => '',
       lifelong: '',

@@ -98,7 +98,7 @@ test(
     await expect(steps(page)).toHaveCount(10);
     await steps(page).last().click();
     // those that judge by default, as README.md counts them
-    await expect(page.getByText('Sources: 45 sources')).toBeVisible();
+    await expect(page.getByText('Sources: the 45 default sources, 42 voices')).toBeVisible();
   },
 );
 

@@ -1,4 +1,5 @@
 /** English for the codes of the atlas. */
+import type { SourceCount } from '../../atlas/families.ts';
 import type {
   Basis,
   Caution,
@@ -39,6 +40,19 @@ export const tiers: Record<Tier, string> = {
 };
 
 export const bases: Record<Basis, string> = { read: 'read', memory: 'from memory' };
+
+const times = (n: number, one: string): string => `${n} ${one}${n === 1 ? '' : 's'}`;
+
+/** `8 voices`, where the sources are said beside it. */
+export const voicesWords = ({ voices }: SourceCount): string => times(voices, 'voice');
+
+/** `12 sources, 8 voices`: sources that copy one another are one voice. */
+export const sourcesWords = ({ sources, voices }: SourceCount): string =>
+  `${times(sources, 'source')}, ${times(voices, 'voice')}`;
+
+/** `5 of 12 sources, 4 of 8 voices`. */
+export const sourcesOfWords = (part: SourceCount, of: SourceCount): string =>
+  `${part.sources} of ${times(of.sources, 'source')}, ${part.voices} of ${times(of.voices, 'voice')}`;
 
 export const sides: Record<Side, string> = { left: 'left', right: 'right', midline: 'midline' };
 

@@ -192,7 +192,7 @@ export const findPage = {
     unknown: 'No source speaks of this age',
   },
   ways: { coming: 'coming', going: 'going' },
-  counted: (phases: string): string => `Sources: ${phases}.`,
+  counted: (sources: string, phases: string): string => `${sources}: ${phases}`,
   more: 'More of the atlas',
   links: {
     compare: 'Side by side',

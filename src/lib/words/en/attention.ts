@@ -1,6 +1,7 @@
 /** English for what asks for attention: a verdict in sentences, what it rests on, the orders, the plan. */
 import type { CivilDate } from '../../age/civil.ts';
 import type { Atlas } from '../../atlas/atlas.ts';
+import type { SourceCount } from '../../atlas/families.ts';
 import type { Side, Station } from '../../atlas/types.ts';
 import type { Response } from '../../case/finding.ts';
 import type { Interval } from '../../case/course.ts';
@@ -8,9 +9,15 @@ import type { Agreement } from '../../judge/hangs.ts';
 import type { JudgedFinding } from '../../judge/judge.ts';
 import type { OpenQuestion } from '../../judge/plan.ts';
 import { BY_DATE, dateWords, shortDateWords, type When } from './ages.ts';
-import { apart } from './atlas.ts';
+import { apart, sourcesWords } from './atlas.ts';
 import { responses } from './case.ts';
-import { capSentence, notJudgedSentence, raisedSentence, verdictSentence } from './judge.ts';
+import {
+  capSentence,
+  notJudgedSentence,
+  raisedSentence,
+  testsSentences,
+  verdictSentence,
+} from './judge.ts';
 
 const onSide = (side: Side): string => (side === 'midline' ? '' : ` on the ${side}`);
 
@@ -61,6 +68,7 @@ export function entrySentences(told: Told): string[] {
   }
   if (agreement && judged.verdict !== 'not-judged')
     said.push(verdictSentence(judged.verdict, finding.response, agreement));
+  said.push(...testsSentences(lead));
   return said;
 }
 
@@ -122,8 +130,7 @@ export const attention = {
   sources: 'What it rests on',
   judgedBy: 'Sources that copy one another are one voice.',
   voices: 'Sources that share ages',
-  silent: (n: number): string =>
-    n === 1 ? '1 source is silent at this age' : `${n} sources are silent at this age`,
+  silent: (count: SourceCount): string => `Silent at this age: ${sourcesWords(count)}`,
   context: 'Beside it, not judged by',
   elicit: 'How it is elicited',
   cautions: 'Handling',

@@ -3,7 +3,7 @@ import { TERM_DAYS, type AxisDay } from '../../age/axis.ts';
 import { agesOn, dateAtAxisDay, type Birth, type CorrectionLimits } from '../../age/clocks.ts';
 import { formatGestation } from '../../age/gestation.ts';
 import { parseCivil } from '../../age/civil.ts';
-import type { Atlas, SourcedClaim, SourcedCount } from '../../atlas/atlas.ts';
+import type { Atlas, SourceCount, SourcedClaim, SourcedCount } from '../../atlas/atlas.ts';
 import type { Claim, Group, Side, Station } from '../../atlas/types.ts';
 import type { Response } from '../../case/finding.ts';
 import type { Phase } from '../../judge/phases.ts';
@@ -18,7 +18,7 @@ import {
   shortDateWords,
   spanWords,
 } from './ages.ts';
-import { apart, groups, sides } from './atlas.ts';
+import { apart, groups, sides, sourcesOfWords, sourcesWords } from './atlas.ts';
 import { responses } from './case.ts';
 import { orderWords } from './inferred.ts';
 
@@ -35,7 +35,9 @@ type Stretch = { from: AxisDay; to: AxisDay };
 interface LaneAt {
   id: string;
   figures: { appears: Stretch | null; integrates: Stretch | null; lifelong: boolean };
-  sources: number;
+  sources: SourceCount;
+  /** Those of them that speak of the age. */
+  speaking: SourceCount;
   age: AxisDay;
   expected: number | null;
   said: readonly { short: string; phase: Phase | undefined; claim: SourcedClaim | undefined }[];
@@ -139,8 +141,7 @@ function byPhase(said: LaneAt['said']): string[] {
     const sources = said.filter((one) => one.phase === phase).map((one) => one.short);
     return sources.length > 0 ? [`${phases[phase]}: ${sources.join(', ')}`] : [];
   });
-  const silent = said.filter((one) => !one.phase).length;
-  return [[...speaking, ...(silent > 0 ? [`${silent} silent`] : [])].join('; ')];
+  return speaking.length > 0 ? [speaking.join('; ')] : [];
 }
 
 /** Every text of the chart, for an atlas and, where there is one, a child. */
@@ -157,9 +158,14 @@ export function chartWords(atlas: Atlas, child?: WhoseAges) {
       : lifelong
         ? 'stays for life'
         : 'no end dated';
-  const counted = (n: number): string => (n === 1 ? '1 source' : `${n} sources`);
-  const figures = (id: string, of: LaneAt['figures'], sources: number): string =>
-    `${name(id)}: appears ${stretch(of.appears)}, ${ends(of)}, ${counted(sources)}`;
+  const figures = (id: string, of: LaneAt['figures'], sources: SourceCount): string =>
+    `${name(id)}: appears ${stretch(of.appears)}, ${ends(of)}, ${sourcesWords(sources)}`;
+  /** What is expected, and by how many of the sources: those that are silent expect nothing. */
+  const expectedBy = ({ expected, speaking, sources }: LaneAt): string => {
+    if (expected === null) return share(expected);
+    const some = speaking.sources < sources.sources;
+    return `${share(expected)} by ${some ? sourcesOfWords(speaking, sources) : sourcesWords(sources)}`;
+  };
   const station = (s: Station): string => {
     switch (s.event) {
       case 'appears':
@@ -197,12 +203,12 @@ export function chartWords(atlas: Atlas, child?: WhoseAges) {
     claim: claimWords,
     laneFigures: figures,
     lane: (at: LaneAt): string =>
-      `${figures(at.id, at.figures, at.sources)}; at ${clocks(at.age)[0] ?? ''} expected ${share(at.expected)}${
+      `${figures(at.id, at.figures, at.sources)}; at ${clocks(at.age)[0] ?? ''} expected ${expectedBy(at)}${
         at.counted.length > 0 ? `; counted: ${at.counted.map(pointWords).join('; ')}` : ''
       }`,
     count: pointWords,
     readout: (at: LaneAt): { title: string; lines: string[] } => ({
-      title: `${name(at.id)} at ${clocks(at.age)[0] ?? ''}: expected ${share(at.expected)}`,
+      title: `${name(at.id)} at ${clocks(at.age)[0] ?? ''}: expected ${expectedBy(at)}`,
       lines: [
         ...byPhase(at.said),
         ...(at.counted.some(({ near }) => near)
@@ -234,6 +240,7 @@ export function chartWords(atlas: Atlas, child?: WhoseAges) {
       appears: 'Appears',
       integrates: 'Integrates',
       sources: 'Sources',
+      voices: 'Voices',
       expected: 'Expected',
       stretch,
       lifelong: 'stays for life',

@@ -3,6 +3,7 @@ import { formatGestation } from '../../age/gestation.ts';
 import type { Response } from '../../case/finding.ts';
 import type { Cap } from '../../judge/caps.ts';
 import type { Agreement, TurningPoint } from '../../judge/hangs.ts';
+import type { JudgedFinding } from '../../judge/judge.ts';
 import type { Attention, Flag, Raised } from '../../judge/rules/rule.ts';
 import type { JudgedMilestone } from '../../judge/milestones.ts';
 import type { Today } from '../../judge/reading/asks.ts';
@@ -253,6 +254,23 @@ export function turningSentence({ kind, fromDays, toDays }: TurningPoint): strin
 
 export const firmWords = (firm: boolean): string =>
   firm ? 'firm: every source that speaks agrees' : 'not firm';
+
+/**
+ * That two tests go under the name of a response and are read together, where the sources judged by
+ * date more than one of them; a record does not say which was done.
+ */
+export function testsSentences({
+  reflex,
+  reading,
+}: Pick<JudgedFinding, 'reflex' | 'reading'>): string[] {
+  const dated = new Set(reading.compiled.windows.map(({ claim }) => claim.variant));
+  const tests = reflex.patterns.filter(({ variant }) => dated.has(variant));
+  if (tests.length < 2) return [];
+  const names = tests.map(({ variant, label }) => label.split(':')[0]?.toLowerCase() ?? variant);
+  return [
+    `Two tests are read together (${names.join(', ')}): a record does not say which was done.`,
+  ];
+}
 
 /** The share of a verdict, in whole per cent. */
 export const shareWords = (share: number): string => `${Math.round(share * 100)} %`;

@@ -1,8 +1,10 @@
 /** English for the order of things and for where the sources quarrel. */
 import type { AxisDay } from '../../age/axis.ts';
 import type { Atlas } from '../../atlas/atlas.ts';
+import type { SourceCount } from '../../atlas/families.ts';
 import type { Support } from '../../judge/support.ts';
 import { axisWords, spanWords } from './ages.ts';
+import { sourcesWords } from './atlas.ts';
 import { capital, listed } from './body.ts';
 
 /** Pairs of windows that say one thing of an order: for one, for several. */
@@ -74,6 +76,7 @@ interface QuarrelTold {
   spokenDays: number;
   /** The age at which most of them differ, and how many have it in each phase there. */
   at: AxisDay;
+  sources: SourceCount;
   phases: readonly number[];
   firstGone: Outermost | undefined;
   lastGone: Outermost | undefined;
@@ -87,14 +90,14 @@ const PHASE_VERBS = ['not there yet', 'coming', 'established', 'going', 'gone'] 
 
 /** A quarrel in sentences, from its windows. */
 export function quarrelSentence(told: QuarrelTold): string {
-  const { quarrelDays, spokenDays, at, phases, firstGone, lastGone, stays } = told;
+  const { quarrelDays, spokenDays, at, sources, phases, firstGone, lastGone, stays } = told;
   const { firstCome, lastCome } = told;
   const counted = phases.flatMap((n, i) =>
     n > 0 ? [`${n} ${n === 1 ? 'has' : 'have'} it ${PHASE_VERBS[i] ?? ''}`] : [],
   );
   const said = [
     `On ${Math.round(quarrelDays)} of the ${Math.round(spokenDays)} days on which two or more sources speak, they have it in different phases.`,
-    `At ${axisWords(at)}, ${listed(counted)}.`,
+    `At ${axisWords(at)}, of ${sourcesWords(sources)}, ${listed(counted)}.`,
   ];
   if (stays.length > 0 && firstGone)
     said.push(
@@ -119,6 +122,5 @@ export const quarrelsPage = {
     `${Math.round(quarrel)} of ${Math.round(spoken)} days`,
   share: (share: number): string => `${Math.round(share * 100)} % of pairs apart`,
   plot: (name: string, days: string): string => `${name}: the windows of its sources; ${days}`,
-  sources: (n: number): string => (n === 1 ? '1 source' : `${n} sources`),
   head: { reflex: 'Reflex', windows: 'Windows', apart: 'Days apart' },
 };

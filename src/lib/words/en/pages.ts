@@ -1,13 +1,16 @@
 /** English for the pages about the sources, the settings, and Tidemark itself. */
 
+import type { SourceCount } from '../../atlas/families.ts';
+import { sourcesWords, voicesWords } from './atlas.ts';
+
 /** What is held, by what each number counts. */
 interface HeldNumbers {
   sources: number;
   claims: number;
   /** Sources with at least one window. */
-  dating: number;
+  dating: SourceCount;
   /** Sources that judge by default. */
-  judging: number;
+  judging: SourceCount;
   /** Sources with counts of infants. */
   counting: number;
   counts: number;
@@ -16,7 +19,7 @@ interface HeldNumbers {
 export const sourcesPage = {
   title: 'Sources',
   lead: (n: HeldNumbers): string =>
-    `${n.sources} sources are held. ${n.dating} of them give an age window of at least one reflex, ${n.claims} claims in all; ${n.judging} of these judge where nothing else is chosen. ${n.counting} hold ${n.counts} counts of infants. The others give context, evidence or method.`,
+    `${n.sources} sources are held. ${n.dating.sources} of them (${voicesWords(n.dating)}) give an age window of at least one reflex, ${n.claims} claims in all; ${n.judging.sources} of these (${voicesWords(n.judging)}) judge where nothing else is chosen. ${n.counting} hold ${n.counts} counts of infants. The others give context, evidence or method.`,
   voices: 'Sources that share ages',
   counting:
     'Tables copy one another, so counting sources counts what is taught, not how good the evidence is. The kind of each source is always shown.',
@@ -32,10 +35,10 @@ export const sourcesPage = {
 export const settingsPage = {
   title: 'Settings',
   sources: 'Sources judged by',
-  defaultSources: (n: number): string => `The default (${n})`,
+  defaultSources: (n: SourceCount): string => `The default (${sourcesWords(n)})`,
   defaultHelp:
     'What was measured in infants, reviews, textbooks and health bodies. Course notes, encyclopaedias and common practice are judged by only for a reflex on which fewer than three independent voices of those give an age.',
-  all: (n: number): string => `All (${n})`,
+  all: (n: SourceCount): string => `All (${sourcesWords(n)})`,
   kinds: 'By kind',
   one: 'One source',
   oneLabel: 'Which source',

@@ -3,11 +3,12 @@ import { TERM_DAYS, toAxisDay, toMonths, type AxisDay } from '../../age/axis.ts'
 import { addDays } from '../../age/civil.ts';
 import { formatGestation } from '../../age/gestation.ts';
 import type { Atlas } from '../../atlas/atlas.ts';
+import type { SourceCount } from '../../atlas/families.ts';
 import type { LimbPattern, Reflex } from '../../atlas/types.ts';
 import type { Phase } from '../../judge/phases.ts';
 import type { AskedAge, Question, Rests } from '../question.ts';
 import { dateWords, spanWords } from './ages.ts';
-import { positions } from './atlas.ts';
+import { positions, voicesWords } from './atlas.ts';
 import { momentWords, stimuli } from './body.ts';
 import { verdictSentence } from './judge.ts';
 import { nameOf, onSide, patternOf, stationWords, weeksWords } from './quiz.ts';
@@ -28,15 +29,23 @@ const SAYS: Record<Phase, string> = {
   integrated: 'gone',
 };
 
-const bySources = (n: number): string =>
-  n === 1 ? 'the one source that speaks' : `all ${n} sources that speak`;
+function countOf(ids: readonly string[], atlas: Atlas): SourceCount {
+  const named = new Set(ids);
+  const claims = [...atlas.claims.values()].flat().filter(({ source }) => named.has(source.id));
+  return { sources: named.size, voices: new Set(claims.map(({ family }) => family)).size };
+}
+
+const bySources = (count: SourceCount): string =>
+  count.sources === 1
+    ? 'the one source that speaks'
+    : `all ${count.sources} sources that speak, ${voicesWords(count)}`;
 
 /** What the sources of one line say, without naming them: `Moro reflex: gone in all 12 sources …`. */
 export function restsWords(rests: Rests, atlas: Atlas): string {
   const { happens, says, sources } = rests;
   if (happens) return `${stationWords(happens.station, atlas)}: ${happensWords(happens)}`;
   const name = nameOf(rests.of, atlas);
-  return says ? `${name}: ${SAYS[says]} in ${bySources(sources.length)}` : name;
+  return says ? `${name}: ${SAYS[says]} in ${bySources(countOf(sources, atlas))}` : name;
 }
 
 /** Sources by their short names, some of which hold a comma. */
@@ -75,12 +84,10 @@ export function whyWords({ stem, choices, right, why }: Question, atlas: Atlas):
       return [correctedTo(stem.age)];
     case 'verdict': {
       if (answer?.is !== 'verdict') return [];
-      const sources = new Set(why.rests[0]?.sources);
-      const claims = [...atlas.claims.values()].flat().filter((c) => sources.has(c.source.id));
-      const voices = new Set(claims.map(({ family }) => family)).size;
+      const { sources, voices } = countOf(why.rests[0]?.sources ?? [], atlas);
       const said = verdictSentence(answer.verdict, stem.response, {
-        agree: sources.size,
-        of: sources.size,
+        agree: sources,
+        of: sources,
         voices: { agree: voices, of: voices },
       });
       return stem.age.bornDays === null ? [said] : [correctedTo(stem.age), said];

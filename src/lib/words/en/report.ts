@@ -2,8 +2,10 @@
 import type { CivilDate } from '../../age/civil.ts';
 import type { Ages } from '../../age/clocks.ts';
 import { formatGestation } from '../../age/gestation.ts';
+import type { SourceCount } from '../../atlas/families.ts';
 import type { Finding } from '../../case/finding.ts';
 import type { JudgedFinding } from '../../judge/judge.ts';
+import { sourcesWords } from './atlas.ts';
 import { responses, states } from './case.ts';
 import { meansWords } from './course.ts';
 
@@ -42,6 +44,7 @@ export const report = {
   awaited: 'What is awaited',
   decisions: 'Decisions',
   rests: 'What this rests on',
+  judgedBy: (count: SourceCount): string => `Judged by ${sourcesWords(count)}.`,
   sources: (kind: string, names: readonly string[]): string => `${kind}: ${names.join(', ')}.`,
   named: 'Names are in it: keep it as you keep the record.',
   unnamed: 'Names are left out: label, dates, examiners, notes, question and decisions.',

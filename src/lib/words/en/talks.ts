@@ -1,4 +1,6 @@
 /** English for talks: the list, the page where one is written, the stage and the speaker's window. */
+import type { SourceCount } from '../../atlas/families.ts';
+import { sourcesWords } from './atlas.ts';
 
 /** What is wrong with a talk file: its code, and in which field of which step (counted from 1). */
 interface TalkFault {
@@ -178,8 +180,9 @@ export const editor = {
   lanes: 'Lanes',
   lanesChosen: (n: number): string => (n === 1 ? '1 lane' : `${n} lanes`),
   sources: 'Sources',
-  allSources: 'All sources',
-  sourcesChosen: (n: number): string => (n === 1 ? '1 source' : `${n} sources`),
+  sourcesBy: { all: 'All', default: 'The default', named: 'Some' },
+  sourcesHelp:
+    'The default are those that Tidemark judges by where nothing is chosen, on the day the talk is given.',
   figure: 'Figure',
   noFigure: 'No figure',
   order: 'Order on top',
@@ -213,7 +216,7 @@ export const stage = {
   label: (title: string): string => `Talk: ${title}`,
   of: (n: number, of: number): string => `${n} of ${of}`,
   notFound: 'There is no such talk here.',
-  all: (n: number): string => `all ${n} sources`,
+  all: (n: SourceCount): string => `all ${sourcesWords(n)}`,
   sources: (names: readonly string[]): string => names.join(', '),
   lanes: (from: number, to: number, of: number): string => `lanes ${from} to ${to} of ${of}`,
   noLanes: 'None of this step\u2019s lanes is at hand.',

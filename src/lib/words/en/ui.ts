@@ -1,7 +1,8 @@
 /** English for the frame of the pages: navigation, the child's head, the chart's controls, notices. */
 import { formatGestation } from '../../age/gestation.ts';
+import type { SourceCount } from '../../atlas/families.ts';
 import type { Tier } from '../../atlas/types.ts';
-import { tiers } from './atlas.ts';
+import { sourcesWords, tiers, voicesWords } from './atlas.ts';
 
 export const shell = {
   lock: 'Lock',
@@ -61,8 +62,11 @@ export const chartPage = {
 
 /** Which sources are judged by, in words. */
 export const sourceWords = {
-  byDefault: (n: number): string => `the ${n} default sources`,
-  all: (n: number): string => `all ${n}`,
+  byDefault: (n: SourceCount): string => `the ${n.sources} default sources, ${voicesWords(n)}`,
+  all: (n: SourceCount): string => `all ${sourcesWords(n)}`,
+  /** Both beside a label that says sources, where there is little room. */
+  byDefaultShort: (n: SourceCount): string => `${n.sources} default, ${voicesWords(n)}`,
+  allShort: (n: SourceCount): string => `all ${n.sources}, ${voicesWords(n)}`,
   kinds: (kinds: readonly Tier[]): string =>
     kinds.length === 0 ? 'none' : kinds.map((kind) => tiers[kind]).join(', '),
 };

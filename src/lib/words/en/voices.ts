@@ -7,9 +7,6 @@ const HOW: Readonly<Record<TakenOver['how'], string>> = {
   'one-printout': 'one voice: both were read from one printout',
 };
 
-const times = (n: number, one: string, many: string): string =>
-  n === 1 ? `1 ${one}` : `${n} ${many}`;
-
 export const voicesPage = {
   title: 'Sources that share ages',
   lead: 'Tables copy one another. Sources that have their ages from one another count as one voice in every verdict. All sources were compared age by age ("birth", which every table prints, was left out); a pair is one voice only where a citation, the same ages in the same terms, or a shared printout confirms it.',
@@ -22,12 +19,16 @@ export const voicesPage = {
   pair: (a: string, b: string, how: TakenOver['how'] | undefined): string =>
     `${a} and ${b}: ${how ? HOW[how] : 'much alike, two voices'}`,
   cells: (common: number, apart: number): string =>
-    `${times(common, 'age', 'ages')} alike, ${apart} apart.`,
+    `${common === 1 ? '1 age' : `${common} ages`} alike, ${apart} apart.`,
   notTaken: 'Neither was seen to cite the other, and ages that differ are no copy.',
   counted: 'Voices of each reflex',
   countedHelp:
     'Sources that give an age window, and how many independent voices they are; and the same of those that judge where nothing else was chosen.',
-  columns: { reflex: 'Reflex or reaction', all: 'All held', judging: 'Judging by default' },
-  count: ({ sources, voices }: { sources: number; voices: number }): string =>
-    `${times(sources, 'source', 'sources')}, ${times(voices, 'voice', 'voices')}`,
+  columns: {
+    reflex: 'Reflex or reaction',
+    all: 'All held',
+    judging: 'Judging by default',
+    sources: 'Sources',
+    voices: 'Voices',
+  },
 };

@@ -5,8 +5,8 @@ export interface TalkFacts {
   /** From the earliest to the latest printed age over the sources that date it. */
   comes(reflex: string): string;
   goes(reflex: string): string;
-  /** How many sources have a window on it. */
-  sources(reflex: string): number;
+  /** How many sources have a window on it, and how many voices they are: `12 sources, 8 voices`. */
+  sources(reflex: string): string;
   /** What one source prints: `Nelson: birth → 2-3 months`. */
   prints(source: string, reflex: string): string;
   /** How many pairs of sources support, overlap or contradict a step of an order (counted from 1). */

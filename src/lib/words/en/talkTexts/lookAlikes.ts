@@ -27,7 +27,7 @@ export const lookAlikes: TalkText = {
     }),
     (f) => ({
       caption: 'Neck on body or body on body? Head turned, or hips rolled',
-      note: `The whole trunk follows a turn of the head in the one; the part that was turned leads in the other. ${f.sources('neck-righting')} sources have a window on the first, and they are far apart: look at its lane. Turn slowly.`,
+      note: `The whole trunk follows a turn of the head in the one; the part that was turned leads in the other. On the first there are windows of ${f.sources('neck-righting')}, and they are far apart: look at its lane. Turn slowly.`,
     }),
     (f) => ({
       caption: 'Tonic labyrinthine or Landau? Lying, or held in the air',

@@ -15,7 +15,7 @@ export const protective: TalkText = {
     }),
     (f) => ({
       caption: 'Forward: the arms reach for the ground',
-      note: `From ${f.comes('protective-forward')}, over ${f.sources('protective-forward')} sources. Two tests go by that name: propping, when an infant who sits is pushed forward, taught from about 6 months; and the parachute, when an infant in ventral suspension is tipped toward a surface, measured at about 9. Open hands make it complete; fisted hands do not. One quick, short tip within your own hands; never drop.`,
+      note: `From ${f.comes('protective-forward')}, over ${f.sources('protective-forward')}. Two tests go by that name: propping, when an infant who sits is pushed forward, taught from about 6 months; and the parachute, when an infant in ventral suspension is tipped toward a surface, measured at about 9. Open hands make it complete; fisted hands do not. One quick, short tip within your own hands; never drop.`,
     }),
     (f) => ({
       caption: 'Sideways: one arm props',

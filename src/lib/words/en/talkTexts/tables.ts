@@ -7,7 +7,7 @@ export const tables: TalkText = {
   steps: [
     (f) => ({
       caption: 'One reflex, many tables',
-      note: `${f.sources('palmar-grasp')} sources have a window on the palmar grasp, ${f.sources('atnr')} on the asymmetrical tonic neck reflex. The ridge is the mean of those that speak at an age, so it falls where they part.`,
+      note: `On the palmar grasp there are windows of ${f.sources('palmar-grasp')}, on the asymmetrical tonic neck reflex of ${f.sources('atnr')}: sources that copy one another are one voice. The ridge is the mean of those that speak at an age, so it falls where they part.`,
     }),
     (f) => ({
       caption: 'When does the hand let go? It depends on the table',
