@@ -15,7 +15,7 @@ import {
   type JudgeOptions,
 } from '../lib/judge/judge.ts';
 import { TODAY_BASIS } from '../lib/judge/reading/asks.ts';
-import { fitsOf, type Fit } from '../lib/judge/reading/fit.ts';
+import type { Fit } from '../lib/judge/reading/fit.ts';
 import type { Dates } from '../lib/judge/reading/course.ts';
 import { pairAsks, type SequenceCheck } from '../lib/judge/sequence.ts';
 import { isAsking } from '../lib/judge/rules/rule.ts';
@@ -161,9 +161,9 @@ const fitJson = ({ takingPart, median, low, high, hidden, onLine }: Fit) => ({
 });
 
 function visitJson(visit: JudgedVisit, judge: CaseJudge, options: JudgeOptions) {
-  const { record, reading } = judge;
+  const { record } = judge;
   const { differences, left, right, side, limb } = visit.pattern;
-  const fits = fitsOf(visit.visit, reading.priors, reading.clock.sdDays);
+  const fits = judge.fits(visit.visit);
   return {
     on: visit.visit.on,
     examiner: visit.visit.examiner,
@@ -208,10 +208,9 @@ function caseJson(record: Case, options: JudgeOptions) {
 
 /** What a whole visit says, beyond its findings: what is urgent first. */
 function visitSentences(visit: JudgedVisit, judge: CaseJudge): string[] {
-  const { reading } = judge;
   const nameOf = (id: string): string => ATLAS.reflexes.get(id)?.short ?? id;
   const pattern = en.judge.patternSentence(visit.pattern);
-  const fits = fitsOf(visit.visit, reading.priors, reading.clock.sdDays);
+  const fits = judge.fits(visit.visit);
   return [
     ...visit.today.map(en.judge.todaySentence),
     ...(visit.together.length > 0 ? [en.judge.togetherSentence(visit.together.map(nameOf))] : []),

@@ -104,6 +104,8 @@ export function english(atlas: Atlas, due?: CivilDate, born?: CivilDate): ChartW
       };
     },
     sequence: (id) => SEQUENCES[id] ?? id,
+    fits: 'Findings fit best at',
+    fit: ({ kind, median }) => `${kind}: ${spoken(median as never)}`,
     order: ({ order }) => order.replace('-', ' '),
     station: (station) =>
       station.event === 'reached'

@@ -42,7 +42,7 @@ export interface Finding {
 export const MOST_TRIES = 5;
 
 /** How often a response was tried at its visit: 1 where the record does not say. */
-export const triesOf = ({ tries }: Pick<Finding, 'tries'>): number => tries ?? 1;
+export const triesOf = ({ tries }: { tries?: number | undefined }): number => tries ?? 1;
 
 /** Whether a response was there at all, however faint. */
 export const isElicited = (response: Response): boolean =>

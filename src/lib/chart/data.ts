@@ -10,6 +10,7 @@ import type { Course, Interval } from '../case/course.ts';
 import type { Compiled } from '../judge/expectation.ts';
 import type { JudgedVisit, Sheet } from '../judge/judge.ts';
 import type { ChildReading } from '../judge/reading/child.ts';
+import type { Fit } from '../judge/reading/fit.ts';
 import { FIRST_DAY, LAST_DAY } from '../judge/reading/constants.ts';
 import { isAsking } from '../judge/rules/rule.ts';
 import { pairAsks, reflexesAt, type SequenceCheck } from '../judge/sequence.ts';
@@ -39,6 +40,8 @@ export interface JudgedChild {
   sequences: readonly SequenceCheck[];
   /** What is inferred of the child; without it no density is drawn. */
   reading?: ChildReading;
+  /** The best-fitting ages of the visit that is shown; those that are hidden are left out. */
+  fits?: readonly Fit[];
   /** When each milestone was reached. */
   milestones?: ReadonlyMap<string, Interval>;
 }
@@ -235,6 +238,9 @@ function coursesOf(courses: readonly Course[]): CourseData[] {
 function childOf(child: JudgedChild, wanted: ReadonlySet<string>): ChildData {
   const { birth, limits = DEFAULT_LIMITS } = child;
   const preterm = birth.gestationalDays < limits.pretermBelowDays;
+  const fits = (child.fits ?? [])
+    .filter(({ hidden }) => hidden === null)
+    .map(({ kind, median, low, high }) => ({ kind, median, low, high }));
   const untilDays = daysBetween(birth.born, addMonths(birth.born, limits.untilMonths));
   return {
     visits: child.visits.map(({ visit, ages }) => ({
@@ -265,6 +271,7 @@ function childOf(child: JudgedChild, wanted: ReadonlySet<string>): ChildData {
           until: toAxisDay(birth.gestationalDays + untilDays),
         }
       : null,
+    ...(fits.length > 0 ? { fits } : {}),
   };
 }
 

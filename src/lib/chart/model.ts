@@ -3,6 +3,7 @@ import type { AxisDay } from '../age/axis.ts';
 import type { SourcedClaim, SourcedCount } from '../atlas/atlas.ts';
 import type { Group, Side, Station } from '../atlas/types.ts';
 import type { Response } from '../case/finding.ts';
+import type { FitKind } from '../judge/reading/fit.ts';
 import type { OrderWord } from '../judge/reading/order.ts';
 import type { OpenReason } from '../judge/reading/orders.ts';
 import type { OrderAsks } from '../judge/sequence.ts';
@@ -101,6 +102,16 @@ export interface ChildData {
   marks: readonly MarkData[];
   courses: readonly CourseData[];
   spread: Spread | null;
+  /** The ages that the findings of one visit fit best, as far as they are shown. */
+  fits?: readonly FitData[];
+}
+
+/** The age at which findings would be most ordinary; null: cut off by an end of the axis. */
+export interface FitData {
+  kind: FitKind;
+  median: number;
+  low: number | null;
+  high: number | null;
 }
 
 /** The child's interval: after one visit, by another; null = that end is open. */

@@ -47,6 +47,8 @@ export interface Sizes {
   foot: number;
   /** From one station of a sequence to the next. */
   station: number;
+  /** From one band of a best-fitting age to the next. */
+  fit: number;
 }
 
 /** Text sizes at scale 1, px. */
@@ -112,6 +114,8 @@ export function sizesFor(
   const strip = shown.strip && data.sequences.length > 0;
   const stations = strip ? data.sequences.reduce((n, s) => n + s.stations.length, 0) : 0;
   const station = (tight ? 32 : 40) * text;
+  const fit = 15 * text;
+  const fits = shown.dense ? 0 : (data.child?.fits?.length ?? 0);
   const nameAbove = narrow ? 17 * text : 0;
   let pitch = shown.dense ? 20 * text : USUAL_PITCH * text;
   if (room.heightPx !== undefined) {
@@ -119,7 +123,8 @@ export function sizesFor(
     const rest = shown.milestones ? data.milestones.length * milestone + heading * 1.5 : 0;
     const opened = shown.dense ? [] : data.lanes.filter((lane) => shown.opened.has(lane.id));
     const rows = opened.reduce((n, lane) => n + lane.bands.length + 0.8, 0) * row;
-    const taken = axis + foot + groups * heading + rest + rows + stations * station + 14 * text;
+    const taken =
+      axis + foot + groups * heading + rest + rows + stations * station + fits * fit + 14 * text;
     pitch = pitchFor(
       room.heightPx - taken - data.lanes.length * nameAbove,
       data.lanes.length,
@@ -154,5 +159,6 @@ export function sizesFor(
     axis,
     foot,
     station,
+    fit,
   };
 }

@@ -5,7 +5,7 @@ import type { Group, Side, Station } from '../atlas/types.ts';
 import type { Response } from '../case/finding.ts';
 import type { Phase } from '../judge/phases.ts';
 import type { CountPoint } from './counted.ts';
-import type { LaneFigures, OrderSaid } from './model.ts';
+import type { FitData, LaneFigures, OrderSaid } from './model.ts';
 import type { TickAge } from './ticks.ts';
 
 /** What one source says of a lane at an age. */
@@ -62,6 +62,9 @@ export interface ChartWords {
   readout(reading: LaneReading): { title: string; lines: readonly string[] };
   sequence(id: string): string;
   order(said: OrderSaid): string;
+  /** What the bands of best-fitting ages are, and one of them. */
+  fits: string;
+  fit(fit: FitData): string;
   station(station: Station): string;
   response(response: Response): string;
   side(side: Side): string;

@@ -14,6 +14,7 @@ import { judgeMilestones, type JudgedMilestone } from './milestones.ts';
 import { Past } from './past.ts';
 import { together, todayOn, triedEnough, type Today } from './reading/asks.ts';
 import { answersForSide, OTHER_SIDE } from './reading/days.ts';
+import { fitsOf, type Fit } from './reading/fit.ts';
 import { sidePattern, type SidePattern } from './reading/sides.ts';
 import { raisedByLoss } from './rules/lost.ts';
 import { RULES } from './rules/registry.ts';
@@ -163,6 +164,12 @@ export class CaseJudge {
     const { record, reading } = this;
     const agesOn = (on: CivilDate): Ages => agesAt(record, on, limits);
     return checkSequences(atlas, record.visits, agesOn, reading.orders());
+  }
+
+  /** The ages that the findings of a visit fit best. */
+  fits(visit: Visit): Fit[] {
+    const { priors, clock } = this.reading;
+    return fitsOf(visit, priors, clock.sdDays);
   }
 
   #readOf(visit: Visit): Pick<Begun, 'ages' | 'reads'> {

@@ -27,7 +27,7 @@ export interface StepView {
   sources: TalkSources;
   /** Lanes that show each source's own window. */
   opened: readonly string[];
-  /** Expected orders that stand above the lanes, by id. */
+  /** Sequences that stand under the lanes, by id. */
   orders: readonly string[];
   /** The reflex whose figure stands beside the chart. */
   figure?: string | undefined;

@@ -9,12 +9,13 @@ import type { CaseJudge, JudgedVisit, JudgeOptions } from '../judge/judge.ts';
 import { mapOf } from './sets.ts';
 import { byGroup } from './sight.ts';
 
-/** `lanes` names the reflexes that are shown; none named means all. */
+/** `lanes` names the reflexes that are shown; none named means all. `visit`: the one whose fits are drawn. */
 export function chartOf(
   judge: CaseJudge | undefined,
   visits: readonly JudgedVisit[],
   lanes: readonly string[],
   { atlas, sheet, limits = DEFAULT_LIMITS }: JudgeOptions,
+  visit = visits.at(-1),
 ): ChartData {
   const shown = lanes.length > 0 ? { reflexes: lanes } : {};
   if (!judge) return byGroup(chartData(atlas, sheet, shown));
@@ -28,6 +29,7 @@ export function chartOf(
       courses: coursesOf(record.visits, agesOn),
       sequences,
       reading: judge.reading,
+      fits: visit ? judge.fits(visit.visit) : [],
       milestones: mapOf(atlas.milestones.keys(), (id) =>
         milestoneReached(record.visits, agesOn, id),
       ),

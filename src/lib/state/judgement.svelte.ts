@@ -110,7 +110,9 @@ export class Judgement {
   });
 
   /** The chart's data for the child, with the lanes the view asks for. */
-  readonly chart = $derived.by(() => chartOf(this.judge, this.visits, this.lanes, this.options));
+  readonly chart = $derived.by(() =>
+    chartOf(this.judge, this.visits, this.lanes, this.options, this.shown),
+  );
 
   /** The chart's data without a child. */
   readonly plainChart = $derived.by(() => byGroup(chartData(this.#atlas, this.sheet)));

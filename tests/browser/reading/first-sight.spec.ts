@@ -11,7 +11,7 @@ test('the first sight is the invented child, the chart, what asks for attention 
   await expect(asking(page)).toHaveText(['Crossed extension', 'Asymmetrical tonic neck', 'Moro']);
   await expect(chart(page).locator('svg').first()).toBeInViewport();
   await expect(page.getByText('A reading of published ages, not a diagnosis.')).toBeInViewport();
-  const orders = page.getByRole('region', { name: 'Expected orders' });
+  const orders = page.getByRole('region', { name: 'Sequences' });
   await expect(orders).toContainText('in order');
   await expect(orders).toContainText('between 16 March 2026 and 11 May 2026');
   await page.getByText('10 fit this age').click();

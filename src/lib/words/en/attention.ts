@@ -149,7 +149,7 @@ export const attention = {
 };
 
 export const orders = {
-  title: 'Expected orders',
+  title: 'Sequences',
   rest: (n: number): string =>
     n === 1 ? '1 more not looked at yet' : `${n} more not looked at yet`,
   taught: 'Taught by',

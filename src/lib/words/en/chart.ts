@@ -7,6 +7,7 @@ import type { Atlas, SourceCount, SourcedClaim, SourcedCount } from '../../atlas
 import type { Claim, Group, Side, Station } from '../../atlas/types.ts';
 import type { Response } from '../../case/finding.ts';
 import type { Phase } from '../../judge/phases.ts';
+import type { FitKind } from '../../judge/reading/fit.ts';
 import type { OrderWord } from '../../judge/reading/order.ts';
 import type { OpenReason } from '../../judge/reading/orders.ts';
 import type { OrderAsks } from '../../judge/sequence.ts';
@@ -20,7 +21,7 @@ import {
 } from './ages.ts';
 import { apart, groups, sides, sourcesOfWords, sourcesWords } from './atlas.ts';
 import { responses } from './case.ts';
-import { orderWords } from './inferred.ts';
+import { fitKind, fitWords, inferred, orderWords } from './inferred.ts';
 
 /** What is said of a sequence, as the chart hands it over. */
 interface OrderSaid {
@@ -224,6 +225,9 @@ export function chartWords(atlas: Atlas, child?: WhoseAges) {
     sequence,
     order: ({ order, reason, asks }: OrderSaid): string =>
       orderWords(order, reason, asks !== 'fits'),
+    fits: inferred.fits,
+    fit: (fit: Parameters<typeof fitWords>[0] & { kind: FitKind }): string =>
+      `${fitKind(fit.kind)}: ${fitWords(fit)}`,
     station,
     response: (response: Response): string => responses[response],
     side: (side: Side): string => sides[side],

@@ -93,7 +93,7 @@ export const coursePage = {
   unknownHelp:
     'The reflex is not in the atlas any more (one’s own, switched off or removed). Its findings stay in the record and are not judged.',
   key: 'What the marks mean',
-  orders: 'Expected orders in this child',
+  orders: 'Sequences in this child',
   awaited: 'What is awaited',
   noQuestions: 'No question is open.',
   calendar: 'Save as calendar entries',

@@ -73,7 +73,7 @@ const months = (day: number): string => {
 };
 
 /** The age at which the findings would be most ordinary: `4 mo (3 to 5)`, `7 mo or after`. */
-export function fitWords({ median, low, high }: Fit): string {
+export function fitWords({ median, low, high }: Pick<Fit, 'median' | 'low' | 'high'>): string {
   if (low !== null && high !== null)
     return `${months(median)} mo (${months(low)} to ${months(high)})`;
   if (low !== null) return `${months(low)} mo or after`;

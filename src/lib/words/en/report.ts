@@ -40,7 +40,7 @@ export const report = {
   changed: 'What changed',
   changedNone: 'Nothing has changed, or nothing was seen before.',
   leftOpen: 'Not looked at again',
-  orders: 'Expected orders',
+  orders: 'Sequences',
   awaited: 'What is awaited',
   decisions: 'Decisions',
   rests: 'What this rests on',
