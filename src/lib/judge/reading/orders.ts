@@ -4,7 +4,14 @@ import type { Sequence, Station } from '../../atlas/types.ts';
 import { reflexesAt } from '../sequence.ts';
 import { SURE_SOURCES } from './constants.ts';
 import type { Inferred } from './course.ts';
-import { oddsRatio, ordersOf, orderWord, type Happening, type Orders, type OrderWord } from './order.ts';
+import {
+  oddsRatio,
+  ordersOf,
+  orderWord,
+  type Happening,
+  type Orders,
+  type OrderWord,
+} from './order.ts';
 
 /**
  * Why an order is open: no chosen source dates one of the two; one was never looked at; the sources
@@ -117,7 +124,13 @@ function pairOf(
   second: Place | undefined,
   say: (first: Place, second: Place) => SourcesSay,
 ): PairOrder {
-  const undated: PairOrder = { ...index, ...OPEN, reason: 'undated', sourcesOnly: NaN, sure: false };
+  const undated: PairOrder = {
+    ...index,
+    ...OPEN,
+    reason: 'undated',
+    sourcesOnly: NaN,
+    sure: false,
+  };
   if (!first || !second) return undated;
   const { alone, only } = say(first, second);
   const unseen = looked(first).length + looked(second).length === 0;
