@@ -15,7 +15,6 @@ const REVERSED = runs(500, 60);
 
 test(`of ${written(HEALTHY)} healthy children, at most 2 % of the orders that sources are sure of, and of those that are true, are reversed`, () => {
   const { sure, kept } = healthyOrders(HEALTHY, SEED);
-  console.log(sure, kept);
   expect(sure.pairs).toBeGreaterThan(HEALTHY);
   expect(sure.reversed / sure.pairs).toBeLessThanOrEqual(0.02);
   expect(kept.reversed / kept.pairs).toBeLessThanOrEqual(0.02);
@@ -26,7 +25,6 @@ describe(`of ${written(REVERSED)} children truly reversed the visits speak again
     '%s',
     (_, turned) => {
       const share = reversedOrders(REVERSED, SEED, turned);
-      console.log(turned.reflexes, share);
       const least = turned.sequence === 'arms-then-legs' ? 0.6 : 0.8;
       expect((share.reversed + share.against) / share.pairs).toBeGreaterThanOrEqual(least);
     },
@@ -35,7 +33,6 @@ describe(`of ${written(REVERSED)} children truly reversed the visits speak again
 
 test('where a best-fitting age is shown, its interval holds the age of 85 in 100', () => {
   const found = [1, 3, 5, 7, 9, 12].flatMap((months) => fitCoverage(runs(300, 40), SEED, months));
-  console.log(found);
   for (const kind of ['primitive', 'postural', 'milestones'] as const) {
     const of = found.filter((one) => one.kind === kind);
     const shown = of.reduce((sum, one) => sum + one.shown, 0);
@@ -48,7 +45,6 @@ test('where a best-fitting age is shown, its interval holds the age of 85 in 100
 test('a single miss is not a loss: over four visits one in ten healthy children at most has lost a reaction', () => {
   const children = runs(1000, 100);
   const { notNow, lost } = lostShare(children, SEED);
-  console.log({ children, notNow, lost });
   expect(notNow).toBeGreaterThan(lost * 3);
   expect(lost / children).toBeLessThanOrEqual(0.1);
 });
