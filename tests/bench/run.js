@@ -1,6 +1,6 @@
 /**
- * The benchmark: how long a step of the full chart takes in a browser, how large its script is, and
- * how fast findings are judged. `npm run bench`; needs a Chromium. Compare figures of one machine only.
+ * The benchmark: how long a step of the full chart takes in a browser, how large its script is, how fast
+ * findings are judged and how long it takes to read a child. `npm run bench`; needs a Chromium. Compare figures of one machine only.
  */
 import {
   createReadStream,
@@ -24,6 +24,10 @@ const ROUNDS = 3;
 const SETTLE_MS = 8;
 /** One frame at 120 Hz. */
 const AIM_MS = 8.3;
+/** Children read over visits: before it is timed, and timed; and how long each may take. */
+const READ_BEFORE = 100;
+const READ_CHILDREN = 300;
+const READ_AIM_MS = 20;
 
 /** @typedef {import('./workload.js').Script} Script */
 
@@ -122,10 +126,13 @@ try {
     configFile: false,
     logLevel: 'warn',
     build: {
-      ssr: join(import.meta.dirname, 'judging.ts'),
+      ssr: true,
       outDir: join(folder, 'judging'),
       emptyOutDir: true,
-      rolldownOptions: { output: { entryFileNames: 'judging.mjs' } },
+      rolldownOptions: {
+        input: ['judging', 'reading'].map((name) => join(import.meta.dirname, `${name}.ts`)),
+        output: { entryFileNames: '[name].mjs' },
+      },
     },
     ssr: { noExternal: true },
   });
@@ -168,6 +175,16 @@ try {
     `judging        ${Math.round(judged.perSecond).toLocaleString('en')} findings a second on one core ` +
       `(${judged.findings.toLocaleString('en')} findings, ${judged.windows.toLocaleString('en')} windows read)\n`,
   );
+
+  const { readChildren } = await import(pathToFileURL(join(folder, 'judging', 'reading.mjs')).href);
+  for (const [name, gestationalDays] of Object.entries({ term: 280, preterm: 238 })) {
+    readChildren(READ_BEFORE, gestationalDays, () => performance.now());
+    const read = readChildren(READ_CHILDREN, gestationalDays, () => performance.now());
+    process.stdout.write(
+      `a child read   p50 ${quantile(read, 0.5).toFixed(1).padStart(6)} ms   p95 ${quantile(read, 0.95).toFixed(1).padStart(6)} ms   ` +
+        `(${name}, 6 visits of 40 findings; the aim is ${READ_AIM_MS} ms)\n`,
+    );
+  }
 } finally {
   rmSync(folder, { recursive: true, force: true });
 }

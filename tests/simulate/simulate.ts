@@ -3,93 +3,24 @@
  * no infants: they are drawn from the sources' own windows, so that the figures say whether the rules do
  * what they are meant to, and nothing of how well the sources fit real children.
  */
-import { fromMonths } from '../../src/lib/age/axis.ts';
+import { fromMonths, TERM } from '../../src/lib/age/axis.ts';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
 import type { Station } from '../../src/lib/atlas/types.ts';
-import type { Visit } from '../../src/lib/case/case.ts';
-import { sheetOf } from '../../src/lib/judge/judge.ts';
-import { ChildReading, Priors } from '../../src/lib/judge/reading/child.ts';
-import { IMAGINED, MILESTONE_MISSED } from '../../src/lib/judge/reading/constants.ts';
 import { fitsOf, type FitKind } from '../../src/lib/judge/reading/fit.ts';
-import { logNormalOf } from '../../src/lib/judge/reading/milestone.ts';
 import { notNowOf } from '../../src/lib/judge/reading/lost.ts';
 import type { PairOrder } from '../../src/lib/judge/reading/orders.ts';
-import { eventsOf } from '../../src/lib/judge/reading/prior.ts';
 import { reflexesAt } from '../../src/lib/judge/sequence.ts';
 import { chanceOf, type Chance } from '../../src/lib/lecture/random.ts';
 import {
-  answerOf,
-  bornAtTerm,
-  drawTruth,
-  finding,
-  visitAt,
-  type Events,
-  type Truth,
-} from '../support/drawnChild.ts';
-
-const SHEET = sheetOf(ATLAS, 'default');
-const PRIORS = new Priors(ATLAS, SHEET);
-/** Without ODD: every healthy event is drawn from the window of some source. */
-const EVENTS = new Map<string, Events>(
-  [...SHEET].map(([reflex, { windows }]) => [reflex, eventsOf(windows, 0)]),
-);
-const missedOf = (reflex: string): number => ATLAS.reflexes.get(reflex)!.absence.missed;
-
-/** Everything that is true of one child: courses by reflex, and days of milestones. */
-interface TrueChild {
-  reflexes: Map<string, Truth>;
-  milestones: Map<string, number>;
-}
-
-const normal = (chance: Chance): number =>
-  Math.sqrt(-2 * Math.log(1 - chance.next())) * Math.cos(2 * Math.PI * chance.next());
-
-/** Reflexes of which both events are dated can be drawn without ODD. */
-const DRAWN = [...EVENTS].filter(
-  ([, { appears, integrates }]) => appears.dated && integrates.dated,
-);
-
-function healthy(chance: Chance): TrueChild {
-  const reflexes = new Map(
-    DRAWN.map(([reflex, events]) => [reflex, drawTruth(events, () => chance.next())]),
-  );
-  const milestones = new Map<string, number>();
-  for (const { id, window } of ATLAS.milestones.values()) {
-    if (!window) continue;
-    const { mu, sigma } = logNormalOf(window);
-    milestones.set(id, fromMonths(Math.exp(mu + sigma * normal(chance))));
-  }
-  return { reflexes, milestones };
-}
-
-/** A visit at which some reflexes and every milestone are looked at. */
-function visit(child: TrueChild, day: number, reflexes: readonly string[], chance: Chance): Visit {
-  const found = reflexes.flatMap((reflex) => {
-    const truth = child.reflexes.get(reflex);
-    return truth
-      ? [
-          finding(
-            reflex,
-            answerOf(truth, day, missedOf(reflex), () => chance.next()),
-          ),
-        ]
-      : [];
-  });
-  const milestones = [...child.milestones].map(([milestone, from]) => ({
-    milestone,
-    seen: chance.next() < (day >= from ? 1 - MILESTONE_MISSED : IMAGINED),
-  }));
-  return { ...visitAt(day, found), milestones };
-}
-
-const ALL = DRAWN.map(([reflex]) => reflex);
-const between = (chance: Chance, from: number, to: number): number =>
-  from + (to - from) * chance.next();
-
-const readingOf = (child: TrueChild, days: readonly number[], chance: Chance): ChildReading => {
-  const whole = [...new Set(days.map(Math.round))].sort((a, b) => a - b);
-  return new ChildReading(bornAtTerm(whole.map((day) => visit(child, day, ALL, chance))), PRIORS);
-};
+  ALL,
+  between,
+  healthy,
+  missedOf,
+  PRIORS,
+  readingOf,
+  visit,
+  type TrueChild,
+} from './children.ts';
 
 export interface OrderShare {
   pairs: number;
@@ -132,7 +63,7 @@ export function healthyOrders(
     const days = Array.from({ length: chance.whole(2, 4) }, () =>
       between(chance, fromMonths(1), fromMonths(14)),
     );
-    const orders = readingOf(child, days, chance).orders();
+    const orders = readingOf(child, days, { reflexes: ALL }, chance).orders();
     for (const { id, stations } of ATLAS.sequences)
       for (const pair of orders.get(id)!) {
         if (pair.sure) count(sure, pair);
@@ -176,20 +107,32 @@ export const TURNED: readonly Turned[] = [
 /** The least days between the two, so that a visit fits between them. */
 const APART = 30;
 
+/** The first visit and the last lie at most so many days from the change, and none before birth at term. */
+const AROUND = 45;
+const AFTER_BIRTH = 281;
+
 /** A child in whom the two appear the other way round, each with the other's day and its own length. */
 function turnedChild({ reflexes: [first, second] }: Turned, chance: Chance): TrueChild {
   for (;;) {
     const child = healthy(chance);
     const [one, other] = [child.reflexes.get(first)!, child.reflexes.get(second)!];
-    if (!Number.isFinite(other.a) || other.a < Math.max(one.a, 280) + APART) continue;
+    if (!Number.isFinite(other.a) || other.a < Math.max(one.a, TERM) + APART) continue;
     child.reflexes.set(first, { a: other.a, i: other.a + (one.i - one.a) });
     child.reflexes.set(second, { a: one.a, i: Math.max(other.i, other.a) });
     return child;
   }
 }
 
-/** Children truly reversed with 3 or 4 visits around the change: before, one or two between, and after. */
-export function reversedOrders(children: number, seed: number, turned: Turned): OrderShare {
+/**
+ * Children truly reversed with visits around the change: one before, one or two between the one and the
+ * other, and one after. Only the two reflexes are looked at.
+ */
+export function reversedOrders(
+  children: number,
+  seed: number,
+  turned: Turned,
+  visitsBetween: 1 | 2,
+): OrderShare {
   const chance = chanceOf(seed);
   const share = none();
   for (let left = children; left > 0; left--) {
@@ -198,14 +141,14 @@ export function reversedOrders(children: number, seed: number, turned: Turned): 
       number,
       number,
     ];
-    const from = Math.max(early, 281);
+    const from = Math.max(early, AFTER_BIRTH);
     const days = [
-      between(chance, Math.max(early - 45, 281), from),
-      between(chance, from, late),
-      between(chance, late, late + 45),
-      ...(chance.next() < 0.5 ? [between(chance, from, late)] : []),
+      between(chance, Math.max(early - AROUND, AFTER_BIRTH), from),
+      ...Array.from({ length: visitsBetween }, () => between(chance, from, late)),
+      between(chance, late, late + AROUND),
     ];
-    const pairs = readingOf(child, days, chance).orders().get(turned.sequence)!;
+    const looked = { reflexes: turned.reflexes, milestones: false };
+    const pairs = readingOf(child, days, looked, chance).orders().get(turned.sequence)!;
     count(
       share,
       pairs.find((p) => p.first === turned.first && p.second === turned.second)!,
@@ -213,6 +156,18 @@ export function reversedOrders(children: number, seed: number, turned: Turned): 
   }
   return share;
 }
+
+/** The counts of several together. */
+export const summed = (shares: readonly OrderShare[]): OrderShare =>
+  shares.reduce(
+    (sum, one) => ({
+      pairs: sum.pairs + one.pairs,
+      reversed: sum.reversed + one.reversed,
+      against: sum.against + one.against,
+      inOrder: sum.inOrder + one.inOrder,
+    }),
+    none(),
+  );
 
 export interface Coverage {
   kind: FitKind;
@@ -222,7 +177,8 @@ export interface Coverage {
   visits: number;
 }
 
-const REFLEXES_TESTED = 20;
+/** How many reflexes are looked at in a visit. */
+export const REFLEXES_TESTED = 20;
 
 /** How often a best-fitting age is shown at an age, and how often its interval then holds the age. */
 export function fitCoverage(visits: number, seed: number, months: number): Coverage[] {
@@ -233,7 +189,7 @@ export function fitCoverage(visits: number, seed: number, months: number): Cover
   for (let left = visits; left > 0; left--) {
     const child = healthy(chance);
     const tested = chance.shuffled(ALL).slice(0, REFLEXES_TESTED);
-    for (const fit of fitsOf(visit(child, day, tested, chance), PRIORS, 0)) {
+    for (const fit of fitsOf(visit(child, day, { reflexes: tested }, chance), PRIORS, 0)) {
       if (fit.hidden) continue;
       const into = found.find(({ kind }) => kind === fit.kind)!;
       into.shown++;
@@ -243,8 +199,23 @@ export function fitCoverage(visits: number, seed: number, months: number): Cover
   return found;
 }
 
-/** Healthy children of four visits with five lifelong reactions: who has one not now, and who has lost one. */
-export function lostShare(children: number, seed: number): { notNow: number; lost: number } {
+/** The four visits of the children that follow, in months: while reactions still appear, and after. */
+export const LOST_VISITS: readonly (readonly number[])[] = [
+  [3, 5, 7, 9],
+  [5, 7, 9, 12],
+  [9, 11, 13, 15],
+  [15, 17, 19, 21],
+];
+
+/**
+ * Healthy children in whom five lifelong reactions are looked at on some visits: who has one that was seen
+ * before and is not now, and who has lost one.
+ */
+export function lostShare(
+  children: number,
+  seed: number,
+  months: readonly number[],
+): { notNow: number; lost: number } {
   const chance = chanceOf(seed);
   const lifelong = ALL.filter((id) => PRIORS.reflex(id, 0)!.neverI > 0.99).filter(
     (id) => missedOf(id) === 0.1,
@@ -252,9 +223,8 @@ export function lostShare(children: number, seed: number): { notNow: number; los
   let [notNow, lost] = [0, 0];
   for (let left = children; left > 0; left--) {
     const child = healthy(chance);
-    const five = chance.shuffled(lifelong).slice(0, 5);
-    const visits = [9, 11, 13, 15].map((at) => visit(child, fromMonths(at), five, chance));
-    const found = notNowOf(new ChildReading(bornAtTerm(visits), PRIORS));
+    const looked = { reflexes: chance.shuffled(lifelong).slice(0, 5), milestones: false };
+    const found = notNowOf(readingOf(child, months.map(fromMonths), looked, chance));
     if (found.length > 0) notNow++;
     if (found.some((one) => one.lost.length > 0)) lost++;
   }

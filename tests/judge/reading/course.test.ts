@@ -4,7 +4,7 @@ import { ATLAS } from '../../../src/lib/atlas/atlas.ts';
 import { sheetOf } from '../../../src/lib/judge/judge.ts';
 import { Inferred, seen, type DayLikelihood } from '../../../src/lib/judge/reading/course.ts';
 import { Prior, priorOf, type EventPrior } from '../../../src/lib/judge/reading/prior.ts';
-import { bruteBy, gridOf } from '../../support/bruteCourse.ts';
+import { bruteBy, gridOf, pairsOf } from '../../support/bruteCourse.ts';
 import { runs } from '../../support/runs.ts';
 
 const uniform = (from: number, to: number): EventPrior => ({
@@ -108,36 +108,6 @@ describe('a course by hand', () => {
     const course = new Inferred(prior, days, 0);
     const { notYet, there, gone } = course.states(309);
     expect(notYet + there + gone).toBeCloseTo(1, 9);
-  });
-});
-
-describe('what is still to change', () => {
-  const prior = new Prior(uniform(300, 310), uniform(310, 320));
-
-  test('what is there goes by half and nine tenths of what is left', () => {
-    const change = new Inferred(prior, [], 0).change(315)!;
-    // equally likely there and gone: there asks for more of the two
-    expect(change.event).toBe('integrates');
-    expect(change.halfBy).toBeCloseTo(317.5, 3);
-    expect(change.nineInTenBy).toBeCloseTo(319.5, 3);
-  });
-
-  test('what is awaited appears in what is left of its window', () => {
-    const change = new Inferred(prior, [], 0).change(302)!;
-    expect(change.event).toBe('appears');
-    expect(change.halfBy).toBeCloseTo(306, 3);
-  });
-
-  test('with never at a tenth or more nine in ten have no date', () => {
-    const half = { from: Infinity, to: Infinity, weight: 0.5 };
-    const lifelong = new Prior(uniform(300, 310), {
-      dated: true,
-      pieces: [{ from: 400, to: 410, weight: 0.5 }, half],
-    });
-    const change = new Inferred(lifelong, [seen(350, true, 0.1)], 0).change(350)!;
-    expect(change.never).toBeCloseTo(0.5, 12);
-    expect(change.nineInTenBy).toBeNull();
-    expect(change.halfBy).toBeCloseTo(410, 3);
   });
 });
 
@@ -253,6 +223,24 @@ describe('against counting through a daily grid', () => {
       { numRuns: runs(300, 15) },
     );
   });
+});
+
+test('in doubt of the dating: the grid at each shift of all days, weighted by how likely it and they are', () => {
+  const appears: EventPrior = uniform(300, 400);
+  const integrates: EventPrior = uniform(380, 600);
+  const days = [seen(390, true, 0.1), seen(450, true, 0.1), seen(500, false, 0.1)];
+  const sd = 8;
+  let [sum, total] = [0, 0];
+  for (let k = 0; k < 15; k++) {
+    const z = -3.5 + k / 2;
+    const moved = days.map((one) => ({ ...one, day: one.day + z * sd }));
+    const grid = [gridOf(appears), gridOf(integrates)] as const;
+    const weight = Math.exp(-(z ** 2) / 2) * pairsOf(...grid, moved, () => undefined);
+    sum += weight * bruteBy(...grid, moved, 480 + z * sd).integrates;
+    total += weight;
+  }
+  const course = new Inferred(new Prior(appears, integrates), days, sd);
+  expect(course.by('integrates', 480)).toBeCloseTo(sum / total, 6);
 });
 
 describe('priors of the atlas', () => {

@@ -72,6 +72,15 @@ describe('one clock for all visits', () => {
     expect(clock.sdDays).toBe(DATING_SD_DAYS['last-period']);
   });
 
+  test('36w6d is early and 37w0d is not; a limit of correction in months changes nothing', () => {
+    const { child } = childCase({ born: '2026-01-01', gestation: '36w6d' }, []);
+    const { child: term } = childCase({ born: '2026-01-01', gestation: '37w0d' }, []);
+    expect(clockOf(child.birth).dayOn(child.birth.born)).toBe(258);
+    expect(clockOf(term.birth).dayOn(term.birth.born)).toBe(280);
+    const limits = { pretermBelowDays: 259, untilMonths: 1 };
+    expect(clockOf(child.birth, limits).dayOn(child.birth.born)).toBe(258);
+  });
+
   test('born at term: since birth, exact', () => {
     const { child, visits } = childCase({ born: '2026-01-01', gestation: '38w0d' }, [
       { on: '2026-01-31', findings: [] },

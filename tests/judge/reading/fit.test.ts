@@ -11,9 +11,12 @@ import {
   type FitKind,
 } from '../../../src/lib/judge/reading/fit.ts';
 import { milestoneAsks } from '../../../src/lib/judge/reading/milestone.ts';
+import { eventsOf } from '../../../src/lib/judge/reading/prior.ts';
+import { gridOf, pairsOf } from '../../support/bruteCourse.ts';
 import { childCase, type ShortFinding } from '../../support/kestrel.ts';
 
-const PRIORS = new Priors(ATLAS, sheetOf(ATLAS, 'default'));
+const SHEET = sheetOf(ATLAS, 'default');
+const PRIORS = new Priors(ATLAS, SHEET);
 const TERM = { born: '2026-01-01', gestation: '40w0d' };
 
 const sideOf = (reflex: string) => (ATLAS.reflexes.get(reflex)!.testedPerSide ? 'left' : 'midline');
@@ -69,6 +72,40 @@ describe('an infant who answers as is ordinary at an age', () => {
     expect(found.low).toBeNull();
     expect(found.high).not.toBeNull();
   });
+});
+
+test('the middle of what is likely at each age, each reflex counted through a grid', () => {
+  const findings = ordinaryAt('postural', 5).slice(0, 8);
+  const STEP = 5;
+  const middles = Array.from({ length: (1010 - 280) / STEP }, (_, k) => 280 + (k + 0.5) * STEP);
+  const likelihood = middles.map(() => 1);
+  for (const [reflex, , response] of findings) {
+    const { appears, integrates } = eventsOf(SHEET.get(reflex)!.windows);
+    const grid = [gridOf(appears, STEP), gridOf(integrates, STEP)] as const;
+    const there = middles.map(() => 0);
+    const total = pairsOf(...grid, [], (a, i, weight) => {
+      middles.forEach((day, k) => {
+        if (a <= day && day < i) there[k]! += weight;
+      });
+    });
+    const { missed } = ATLAS.reflexes.get(reflex)!.absence;
+    middles.forEach((_, k) => {
+      const elicited = 0.02 + (1 - missed - 0.02) * (there[k]! / total);
+      likelihood[k]! *= response === 'elicited' ? elicited : 1 - elicited;
+    });
+  }
+  const sum = likelihood.reduce((total, one) => total + one, 0);
+  let below = 0;
+  const k = likelihood.findIndex((one) => (below += one) >= sum / 2);
+  const median = middles[k]! + STEP / 2 - ((below - sum / 2) / likelihood[k]!) * STEP;
+  expect(Math.abs(fit('postural', findings).median - median)).toBeLessThan(STEP / 2);
+});
+
+test('the child’s own age plays no part', () => {
+  const findings = ordinaryAt('postural', 5);
+  const on = (date: string) =>
+    fitsOf(childCase(TERM, [{ on: date, findings }]).visits[0]!, PRIORS, 0);
+  expect(on('2026-03-01')).toEqual(on('2027-03-01'));
 });
 
 test('doubt in the dating widens the interval', () => {

@@ -119,6 +119,45 @@ test('a grasp that is still there when the child walks is against its order', ()
   expect(of('plantar-before-standing', 0, 2).oddsRatio).toBeLessThan(1 / 3);
 });
 
+describe('an order that is open says why', () => {
+  test('the sources themselves overlap, and so are not sure', () => {
+    const of = pairs([
+      {
+        on: '2026-09-01',
+        findings: [
+          ['protective-forward', 'left', 'elicited'],
+          ['protective-sideways', 'left', 'elicited'],
+        ],
+      },
+    ]);
+    const found = of('protective-directions');
+    expect(found).toMatchObject({ order: 'open', reason: 'sources-overlap', sure: false });
+    expect(found.sourcesOnly).toBeLessThan(0.95);
+  });
+
+  test('both are still to come', () => {
+    const found = pairs([
+      {
+        on: '2026-05-01',
+        findings: [['protective-forward', 'left', 'not-elicited']],
+        milestones: { walking: false },
+      },
+    ])('forward-before-walking');
+    expect(found).toMatchObject({ order: 'open', reason: 'still-to-come', sure: true });
+    expect(found.sourcesOnly).toBeGreaterThanOrEqual(0.95);
+  });
+
+  test('without any visit: what the sources alone say, which say nothing of the child', () => {
+    for (const orders of new ChildReading(childCase(TERM, []), PRIORS).orders().values())
+      for (const pair of orders) {
+        expect(pair.order).toBe('open');
+        expect(pair.oddsRatio).toBe(1);
+        expect(pair.probability).toEqual(pair.sourcesAlone);
+        expect(pair.sure).toBe(pair.sourcesOnly >= 0.95);
+      }
+  });
+});
+
 describe('the word for an order', () => {
   test.each([
     [0.9, 0.95, 3, 'in-order'],

@@ -37,11 +37,17 @@ export interface Shift {
   weight: number;
 }
 
-const EXACT: readonly Shift[] = [{ days: 0, weight: 1 }];
+/** Those of each standard deviation asked for: there are as many as ways of dating. */
+const kept = new Map<number, readonly Shift[]>([[0, [{ days: 0, weight: 1 }]]]);
 
 /** Even nodes with normal weights that sum to 1; one node where the dating leaves no doubt. */
 export function shiftsOf(sdDays: number): readonly Shift[] {
-  if (sdDays === 0) return EXACT;
+  let shifts = kept.get(sdDays);
+  if (!shifts) kept.set(sdDays, (shifts = nodesOf(sdDays)));
+  return shifts;
+}
+
+function nodesOf(sdDays: number): readonly Shift[] {
   const step = (2 * SHIFT_REACH) / (SHIFT_NODES - 1);
   const z = Array.from({ length: SHIFT_NODES }, (_, k) => -SHIFT_REACH + k * step);
   const sum = z.reduce((total, at) => total + density(at), 0);

@@ -94,11 +94,13 @@ function likelihoodOf(answers: readonly Answer[]): Float64Array {
 function inDoubt(likelihood: Float64Array, sdDays: number): Float64Array {
   if (sdDays === 0) return likelihood;
   const sum = new Float64Array(DAYS);
-  for (const shift of shiftsOf(sdDays))
+  for (const shift of shiftsOf(sdDays)) {
+    const whole = Math.round(shift.days);
     for (let day = 0; day < DAYS; day++) {
-      const from = Math.min(Math.max(Math.round(day - shift.days), 0), DAYS - 1);
+      const from = Math.min(Math.max(day - whole, 0), DAYS - 1);
       sum[day]! += shift.weight * likelihood[from]!;
     }
+  }
   const greatest = sum.reduce((most, one) => Math.max(most, one), 0);
   return sum.map((one) => one / greatest);
 }

@@ -22,7 +22,12 @@ export const logNormalOf = ({ p1Months, p99Months }: MilestoneWindow): LogNormal
 /** The age in months by which a share has reached it, given the normal quantile of the share. */
 export const monthsAt = ({ mu, sigma }: LogNormal, z: number): number => Math.exp(mu + sigma * z);
 
-const MONTHS = 25;
+/**
+ * The density is smooth but for the ends of its uniform part. It is integrated by these parts of a standard
+ * deviation, as far out as a double has anything of it: days may make a tail all that is left.
+ */
+const KNOTS_TO = 7.5;
+const KNOTS_EVERY = 0.75;
 
 /** The prior of a milestone; undefined for one without a published window. @param odd as for a reflex */
 export function milestonePrior(milestone: Milestone, odd = ODD): PairPrior | undefined {
@@ -33,11 +38,12 @@ export function milestonePrior(milestone: Milestone, odd = ODD): PairPrior | und
   const by = (day: number): number =>
     day <= TERM ? 0 : (1 - odd) * below(zAt(day)) + broad * (day - TERM);
   const end = by(LAST_DAY);
-  // the density is smooth but for the two ends: each month of it is integrated by itself
-  const days = new Float64Array(MONTHS + 1);
-  days[0] = FIRST_DAY;
-  for (let month = 0; month < MONTHS; month++) days[month + 1] = fromMonths(month);
-  days[MONTHS] = LAST_DAY;
+  const knots: number[] = [FIRST_DAY, TERM, LAST_DAY];
+  for (let z = -KNOTS_TO; z <= KNOTS_TO; z += KNOTS_EVERY) {
+    const day = fromMonths(monthsAt({ mu, sigma }, z));
+    if (day < LAST_DAY) knots.push(day);
+  }
+  const days = Float64Array.from(knots).sort();
   return {
     days,
     neverA: 1 - end,

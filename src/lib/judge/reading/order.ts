@@ -67,18 +67,29 @@ function density({ event, posteriors }: Placed, day: number): number {
   return sum;
 }
 
-/** All days at which a density of either may jump, ascending. */
-function edgesOf(first: Placed, second: Placed): number[] {
-  const edges = new Set<number>([FIRST_DAY, LAST_DAY]);
-  for (const { posteriors } of [first, second])
-    for (const { prior, days } of posteriors)
-      for (const list of [prior.days, days])
-        for (const day of list) if (day > FIRST_DAY && day < LAST_DAY) edges.add(day);
-  return [...edges].sort((a, b) => a - b);
+/** All days at which a density of either may jump, ascending; some more than once. */
+function edgesOf(first: Placed, second: Placed): Float64Array {
+  const lists = [...first.posteriors, ...second.posteriors].flatMap((one) => [
+    one.prior.days,
+    one.days,
+  ]);
+  const edges = new Float64Array(lists.reduce((sum, { length }) => sum + length, 2));
+  edges[0] = LAST_DAY;
+  edges[1] = FIRST_DAY;
+  let filled = 2;
+  for (const list of lists) {
+    edges.set(list, filled);
+    filled += list.length;
+  }
+  return edges.sort();
 }
 
-/** A milestone's density is smooth within a month: with so many points its error is far below what is shown. */
-const SMOOTH_POINTS = 4;
+/**
+ * A milestone's density is smooth within a month. With so many points more than a polynomial needs, an
+ * order and the same order turned round, which are integrated over the one density and over the other,
+ * agree to nine places.
+ */
+const SMOOTH_MORE = 3;
 
 /** The three ways at one shift. */
 function ordersAt(first: Placed, second: Placed, points: number): Orders {
@@ -90,6 +101,7 @@ function ordersAt(first: Placed, second: Placed, points: number): Orders {
   for (let k = 1; k < edges.length; k++) {
     const from = edges[k - 1]!;
     const width = edges[k]! - from;
+    if (width === 0 || from < FIRST_DAY || from >= LAST_DAY) continue;
     for (const { at: part, weight } of nodes) {
       const day = from + part * width;
       const likely = density(first, day);
@@ -106,10 +118,7 @@ function ordersAt(first: Placed, second: Placed, points: number): Orders {
  */
 export function ordersOf(first: Happening, second: Happening): Orders | undefined {
   const courses = [...first.courses, ...second.courses];
-  const points =
-    first.polynomial && second.polynomial
-      ? courses.length
-      : Math.max(SMOOTH_POINTS, courses.length);
+  const points = courses.length + (first.polynomial && second.polynomial ? 0 : SMOOTH_MORE);
   const sum: Orders = { firstBefore: 0, secondBefore: 0, neither: 0 };
   let total = 0;
   for (const [k, shift] of courses[0]!.shifts.entries()) {
