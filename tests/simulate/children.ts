@@ -5,8 +5,8 @@
 import { fromMonths } from '../../src/lib/age/axis.ts';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
 import type { Visit } from '../../src/lib/case/case.ts';
+import type { Finding } from '../../src/lib/case/finding.ts';
 import { sheetOf } from '../../src/lib/judge/judge.ts';
-import type { Tried } from '../../src/lib/judge/reading/asks.ts';
 import { ChildReading, Priors } from '../../src/lib/judge/reading/child.ts';
 import { IMAGINED, MILESTONE_MISSED } from '../../src/lib/judge/reading/constants.ts';
 import { logNormalOf } from '../../src/lib/judge/reading/milestone.ts';
@@ -72,7 +72,7 @@ export function visit(
   { reflexes, twice = false, milestones = true }: LookedAt,
   chance: Chance,
 ): Visit {
-  const found = reflexes.flatMap((reflex): Tried[] => {
+  const found = reflexes.flatMap((reflex): Finding[] => {
     const truth = child.reflexes.get(reflex);
     if (!truth) return [];
     const answer = () => answerOf(truth, day, missedOf(reflex), () => chance.next());

@@ -62,11 +62,29 @@ export const REMARKS: Readonly<Record<string, Readonly<Record<string, readonly R
     ],
   },
   'olhweiler-2005': {
-    'palmar-grasp': [{ note: 'Interval between the two examinations.' }],
+    'palmar-grasp': [
+      {
+        note: 'Interval between the two examinations.',
+        correction:
+          'of 100 infants 97 had let it go at 6 months: a window from 6 to 9 would have all keep it until then',
+      },
+    ],
     'plantar-grasp': [
       { note: 'Lower bound: the study ended at 12 months with the reflex still found.' },
     ],
-    moro: [{ note: 'Interval between the two examinations.' }],
+    moro: [
+      {
+        note: 'Interval between the two examinations.',
+        correction:
+          'of 100 infants 97 had let it go at 6 months: a window from 6 to 9 would have all keep it until then',
+      },
+    ],
+    'positive-support': [
+      {
+        correction:
+          'of 100 infants 97 had let it go at 6 months: a window from 6 to 9 would have all keep it until then',
+      },
+    ],
   },
   'snir-2010': {
     'dolls-eye': [
