@@ -18,7 +18,6 @@ import { TODAY_BASIS } from '../lib/judge/reading/asks.ts';
 import type { Fit } from '../lib/judge/reading/fit.ts';
 import type { Dates } from '../lib/judge/reading/course.ts';
 import { pairAsks, type SequenceCheck } from '../lib/judge/sequence.ts';
-import { isAsking } from '../lib/judge/rules/rule.ts';
 import { voicesOf } from '../lib/judge/verdict.ts';
 import { en } from '../lib/words/en.ts';
 import { agesJson } from './ages.ts';
@@ -206,22 +205,6 @@ function caseJson(record: Case, options: JudgeOptions) {
   };
 }
 
-/** What a whole visit says, beyond its findings: what is urgent first. */
-function visitSentences(visit: JudgedVisit, judge: CaseJudge): string[] {
-  const nameOf = (id: string): string => ATLAS.reflexes.get(id)?.short ?? id;
-  const pattern = en.judge.patternSentence(visit.pattern);
-  const fits = judge.fits(visit.visit);
-  return [
-    ...visit.today.map(en.judge.todaySentence),
-    ...(visit.together.length > 0 ? [en.judge.togetherSentence(visit.together.map(nameOf))] : []),
-    ...(pattern ? [pattern] : []),
-    ...visit.milestones
-      .filter(({ attention }) => isAsking(attention))
-      .map((one) => `${one.milestone.short}: ${en.judge.milestoneSentence(one)}`),
-    ...fits.flatMap((fit) => en.inferred.fitSentence(fit) ?? []),
-  ].map((sentence) => `  ${sentence}\n`);
-}
-
 function caseText(record: Case, options: JudgeOptions): string {
   const { birth, label, invented } = record.child;
   const judge = new CaseJudge(record, options);
@@ -236,7 +219,14 @@ function caseText(record: Case, options: JudgeOptions): string {
       en.judge.attentions[found.attention],
       reasonOf(found, visit, record, options).sentence,
     ]);
-    return head + columns(rows) + visitSentences(visit, judge).join('');
+    return (
+      head +
+      columns(rows) +
+      en.visit
+        .visitSentences(visit, judge.fits(one), ATLAS)
+        .map((sentence) => `  ${sentence}\n`)
+        .join('')
+    );
   });
   const orders = judge.sequences
     .filter(({ stations }) => stations.some(({ interval }) => interval !== null))

@@ -85,7 +85,7 @@ function sourceLines({ visits, options }: ReportInput): string[] {
   return [en.report.report.judgedBy(sourceCount(ids)), ...byKind];
 }
 
-function verdictSections(input: ReportInput): ReportSection[] {
+function verdictSections(input: ReportInput, when: When): ReportSection[] {
   const { record, visits, shown, options } = input;
   const t = en.report.report;
   const limits = options.limits ?? DEFAULT_LIMITS;
@@ -96,7 +96,10 @@ function verdictSections(input: ReportInput): ReportSection[] {
     return names.length > 0 ? [`${names.join(', ')}.`] : [];
   };
   const asks = asking.map((entry) => {
-    const said = en.attention.entrySentences({ ...entry, plainlyUneven: isPlainlyUneven(entry) });
+    const said = en.attention.entrySentences(
+      { ...entry, plainlyUneven: isPlainlyUneven(entry) },
+      when,
+    );
     return `${entry.reflex.name} (${en.judge.attentions[entry.attention]}): ${said.join(' ')}`;
   });
   return [
@@ -106,13 +109,13 @@ function verdictSections(input: ReportInput): ReportSection[] {
   ];
 }
 
-function courseSections(input: ReportInput, when: When): ReportSection[] {
+function courseSections(input: ReportInput, judge: CaseJudge, when: When): ReportSection[] {
   const { record, visits, shown, options } = input;
   const t = en.report.report;
   const { changed, leftOpen } = changesAt(shown, visits);
   const moved = changesTogether(changed.filter(({ move }) => move !== 'first'));
   const limits = options.limits ?? DEFAULT_LIMITS;
-  const orders = new CaseJudge(record, options).sequences;
+  const orders = judge.sequences;
   const { questions } = planFor(record, shown.visit.on, options);
   const name = (id: string): string => options.atlas.reflexes.get(id)?.short ?? id;
   return [
@@ -180,6 +183,7 @@ export function reportOf(input: ReportInput): Report {
   const when = withNames
     ? BY_DATE
     : byAge(birth.born, (on: CivilDate) => agesAt(record, on, limits));
+  const judge = new CaseJudge(record, options);
   const [question, decisions] = textSections(input);
   const findings = sidesTogether(
     shown.visit.findings.map((finding) => ({
@@ -204,8 +208,12 @@ export function reportOf(input: ReportInput): Report {
     withNames && shown.visit.note ? [{ heading: t.note, items: [shown.visit.note] }] : [];
   const sections: ReportSection[] = [
     ...(question ? [question] : []),
-    ...verdictSections(input),
-    ...courseSections(input, when),
+    {
+      heading: t.whole,
+      items: en.visit.visitSentences(shown, judge.fits(shown.visit), options.atlas, when),
+    },
+    ...verdictSections(input, when),
+    ...courseSections(input, judge, when),
     { heading: t.findings, items: findings },
     ...note,
     ...(decisions ? [decisions] : []),

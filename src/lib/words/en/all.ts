@@ -39,4 +39,5 @@ export * as tried from './tried.ts';
 export * as trouble from './trouble.ts';
 export * as unlisted from './unlisted.ts';
 export * as ui from './ui.ts';
+export * as visit from './visit.ts';
 export * as voices from './voices.ts';

@@ -47,20 +47,24 @@ interface Told {
 }
 
 /** An entry in a few sentences: what stands out, what the sources say, and on what that hangs. */
-export function entrySentences(told: Told): string[] {
+export function entrySentences(told: Told, when = BY_DATE): string[] {
   const { lead, weaker, plainlyUneven, agreement } = told;
   const { finding, judged, raised, caps } = lead;
   const said =
     judged.verdict === 'not-judged' ? [notJudgedSentence(judged.why)] : caps.map(capSentence);
+  // what nothing holds back comes before what holds the verdict back
+  const first: string[] = [];
   for (const one of raised) {
     if (one.flag === 'uneven') continue;
-    const sentence = raisedSentence(one, finding.response);
-    said.push(
+    const sentence = raisedSentence(one, finding.response, when);
+    const at = one.asks === 'discuss' ? first : said;
+    at.push(
       one.flag === 'obligatory'
         ? sentence.replace('Obligatory', `Obligatory${onSide(finding.side)}`)
         : sentence,
     );
   }
+  said.unshift(...first);
   if (weaker && plainlyUneven) {
     said.push(unevenSentence(weaker));
     if (raised.some((one) => one.common))

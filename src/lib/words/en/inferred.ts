@@ -14,7 +14,7 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 
 const REASONS: Readonly<Record<OpenReason, string>> = {
   'begins-too-late': 'the visits begin too late to show it',
-  'not-looked-at': 'not looked at in this child',
+  'not-looked-at': 'not all looked at in this child',
   'sources-overlap': 'not yet known: the sources themselves overlap',
   'still-to-come': 'not yet known: still to come',
   undated: 'no chosen source dates it',

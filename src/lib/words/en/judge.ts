@@ -11,7 +11,7 @@ import type { LostWhy } from '../../judge/reading/lost.ts';
 import type { SidePattern } from '../../judge/reading/sides.ts';
 import type { Outcome } from '../../judge/turns.ts';
 import type { NotJudged, VerdictWord } from '../../judge/verdict.ts';
-import { dateWords } from './ages.ts';
+import { BY_DATE, type When } from './ages.ts';
 import { responses, states } from './case.ts';
 
 export const verdicts: Record<VerdictWord | 'not-judged', string> = {
@@ -88,7 +88,7 @@ export function notJudgedSentence(why: NotJudged): string {
 }
 
 /** What a rule on top of the phase has raised. */
-export function raisedSentence(raised: Raised, response: Response): string {
+export function raisedSentence(raised: Raised, response: Response, when = BY_DATE): string {
   switch (raised.flag) {
     case 'uneven': {
       const other = raised.other ? responses[raised.other] : '';
@@ -110,9 +110,9 @@ export function raisedSentence(raised: Raised, response: Response): string {
     case 'returned':
       return 'Returned: it had gone at an earlier visit and is there again.';
     case 'seen-before':
-      return `${seenBefore(raised)} Try it again at this visit, and see the infant again within 4 weeks.`;
+      return `${seenBefore(raised, when)} Try it again at this visit, and see the infant again within 4 weeks.`;
     case 'lost':
-      return `${seenBefore(raised)} ${(raised.notNow?.lost ?? []).map((why) => LOST[why]).join(' ')}`;
+      return `${seenBefore(raised, when)} ${(raised.notNow?.lost ?? []).map((why) => LOST[why]).join(' ')}`;
   }
 }
 
@@ -124,10 +124,10 @@ const LOST: Readonly<Record<LostWhy, string>> = {
   'beside-another': 'Something else is to be discussed at this visit.',
 };
 
-function seenBefore({ notNow }: Raised): string {
+function seenBefore({ notNow }: Raised, when: When): string {
   if (!notNow) return '';
   const rare = notNow.goneBy < 0.005 ? 'no' : 'hardly any';
-  return `Present on ${dateWords(notNow.seenOn)} and not elicited now, at an age at which ${rare} source expects it to be gone.`;
+  return `Present ${when.at(notNow.seenOn)} and not elicited now, at an age at which ${rare} source expects it to be gone.`;
 }
 
 /** What should not wait until another day, with the way to take. */
@@ -165,7 +165,10 @@ export function patternSentence({
 }
 
 /** A milestone of a visit, in a sentence. */
-export function milestoneSentence({ why, milestone, lost }: JudgedMilestone): string {
+export function milestoneSentence(
+  { why, milestone, lost }: JudgedMilestone,
+  when = BY_DATE,
+): string {
   const { window } = milestone;
   const range = window
     ? ` In healthy children 1 in 100 did it by ${window.p1Months} months and 99 in 100 by ${window.p99Months}.`
@@ -180,10 +183,10 @@ export function milestoneSentence({ why, milestone, lost }: JudgedMilestone): st
     case 'past-99th':
       return `Not seen, at an age by which 99 in 100 healthy children did it.${range}`;
     case 'seen-before':
-      return `Seen on ${lost?.seenOn ? dateWords(lost.seenOn) : 'an earlier day'} and not now: look again, and ask the carer.`;
+      return `Seen ${lost?.seenOn ? when.at(lost.seenOn) : 'on an earlier day'} and not now: look again, and ask the carer.`;
     case 'lost':
       return lost?.seenOn
-        ? `Seen on ${dateWords(lost.seenOn)}; the carer says it is lost.`
+        ? `Seen ${when.at(lost.seenOn)}; the carer says it is lost.`
         : 'The carer says it was reached and is lost.';
     case 'replaced':
       return 'Not seen; a later skill has taken its place.';

@@ -40,6 +40,7 @@ export const report = {
   changed: 'What changed',
   changedNone: 'Nothing has changed, or nothing was seen before.',
   leftOpen: 'Not looked at again',
+  whole: 'The visit as a whole',
   orders: 'Sequences',
   awaited: 'What is awaited',
   decisions: 'Decisions',

@@ -1,0 +1,37 @@
+/** English for what a whole visit says, beyond its single findings: what should not wait comes first. */
+import type { Atlas } from '../../atlas/atlas.ts';
+import type { JudgedVisit } from '../../judge/judge.ts';
+import type { Fit } from '../../judge/reading/fit.ts';
+import { BY_DATE } from './ages.ts';
+import { fitSentence, FIT_CAUTION } from './inferred.ts';
+import {
+  attentions,
+  milestoneSentence,
+  patternSentence,
+  todaySentence,
+  togetherSentence,
+} from './judge.ts';
+
+export function visitSentences(
+  { today, together, pattern, milestones }: JudgedVisit,
+  fits: readonly Fit[],
+  atlas: Atlas,
+  when = BY_DATE,
+): string[] {
+  const nameOf = (id: string): string => atlas.reflexes.get(id)?.short ?? id;
+  const sides = patternSentence(pattern);
+  const fitting = fits.flatMap((fit) => fitSentence(fit) ?? []);
+  return [
+    ...today.map(todaySentence),
+    ...(together.length > 0 ? [togetherSentence(together.map(nameOf))] : []),
+    ...(sides ? [sides] : []),
+    ...milestones
+      .filter(({ attention }) => attention !== 'fits' && attention !== 'not-judged')
+      .map(
+        (one) =>
+          `${one.milestone.short} (${attentions[one.attention]}): ${milestoneSentence(one, when)}`,
+      ),
+    ...fitting,
+    ...(fitting.length > 0 ? [FIT_CAUTION] : []),
+  ];
+}
