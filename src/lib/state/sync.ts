@@ -6,7 +6,7 @@
 import { StoreError, type Change, type Entry, type Rows } from '../store/rows.ts';
 import { caughtUp } from './caughtUp.ts';
 import type { Keeping } from './keeping.svelte.ts';
-import { Known } from './known.ts';
+import { Known, type Writing } from './known.ts';
 import type { Shape } from './shape.ts';
 import { takeTyped } from './typedIn.svelte.ts';
 import type { Left } from './unwritten.ts';
@@ -29,6 +29,8 @@ export class Sync<T extends object> {
   readonly #keeping: Keeping;
   readonly #known: Known<T>;
   #beside: readonly Beside[] = [];
+  /** What is being written: a page that goes now does not see whether it was. */
+  #underWay: Writing<T> | undefined;
   readonly #opened: Promise<Rows>;
   #answer: (rows: Rows) => void = () => undefined;
   #working: Promise<void> = Promise.resolve();
@@ -79,12 +81,23 @@ export class Sync<T extends object> {
     );
   }
 
-  /** What differs from the store by now, with what it was known to hold, and what is written with it. */
+  /**
+   * What differs from the store by now, with what it was known to hold, and what is written with it. What
+   * was taken back while it is being written differs too, should the store take the write all the same.
+   */
   unwritten(): Left {
+    const changes = this.#known.changes();
+    const ids = new Set(changes.map(({ id }) => id));
+    const shown = this.#shape.shown();
+    const takenBack = (this.#underWay?.own ?? []).flatMap(({ id, text }) => {
+      const now = shown.get(id);
+      return ids.has(id) ? [] : [{ id, base: text, text: now && this.#shape.write(now) }];
+    });
     return {
-      entries: this.#known
-        .changes()
-        .map(({ id, text }) => ({ id, base: this.#known.textOf(id), text })),
+      entries: [
+        ...changes.map(({ id, text }) => ({ id, base: this.#known.textOf(id), text })),
+        ...takenBack,
+      ],
       beside: this.#asked().map(({ change }) => change),
     };
   }
@@ -170,7 +183,8 @@ export class Sync<T extends object> {
     const asked = this.#asked();
     const all = [...writing.own, ...asked.map(({ change }) => change), ...writing.bin];
     if (all.length === 0) return true;
-    const written = await rows.write(all);
+    this.#underWay = writing;
+    const written = await rows.write(all).finally(() => (this.#underWay = undefined));
     if (!written.ok) {
       const { table } = this.#shape;
       this.#meet(written.clashes.filter((clash) => clash.table === table));
