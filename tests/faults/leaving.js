@@ -21,6 +21,8 @@ const DELAYS = [0, 15, 50];
 const PATIENCE_MS = 6000;
 /** A key is stretched from a passphrase: that alone takes seconds on a busy machine. */
 const LOCK_PATIENCE_MS = 40_000;
+/** Tries side by side: each has its own store, and the leaving is timed within its page. */
+const AT_ONCE = 2;
 const AWAY = '#/about';
 /** What a page says of an action that it did not finish. */
 const SAID = /was not finished|were not finished/;
@@ -166,34 +168,45 @@ async function attempt(browser, site, action, way, ms) {
  * @returns {Promise<{ action: string; way: Way; count: Count }[]>}
  */
 export async function leaving({ site, times, only = '' }) {
+  const cells = ACTIONS.filter(({ name }) => name.includes(only)).flatMap((action) =>
+    WAYS.map((way) => ({
+      action,
+      way,
+      /** @type {Count} */
+      count: { tried: 0, completed: 0, said: 0, lost: 0, halved: 0, broken: 0 },
+    })),
+  );
+  const waiting = cells.flatMap((cell) =>
+    DELAYS.flatMap((ms) => Array.from({ length: times }, () => ({ ...cell, ms }))),
+  );
+  let ended = 0;
+  const all = waiting.length;
   const browser = await chromium.launch(launchOptions());
-  const cells = [];
-  try {
-    for (const action of ACTIONS.filter(({ name }) => name.includes(only)))
-      for (const way of WAYS) {
-        /** @type {Count} */
-        const count = { tried: 0, completed: 0, said: 0, lost: 0, halved: 0, broken: 0 };
-        for (const ms of DELAYS)
-          for (let time = 0; time < times; time++) {
-            // a try that did not come about, as on a machine that is too busy, counts for nothing
-            try {
-              count[await attempt(browser, site, action, way, ms)] += 1;
-              count.tried += 1;
-            } catch (error) {
-              count.broken += 1;
-              process.stderr.write(`${action.name}, ${way}: ${String(error).split('\n')[0]}\n`);
-            }
-          }
-        process.stderr.write(
-          `${action.name}, ${way}: ${count.completed} completed, ${count.said} undone and said, ` +
-            `${count.lost} lost, ${count.halved} halved, ${count.broken} not tried\n`,
-        );
-        cells.push({ action: action.name, way, count });
+  /** Takes one try after another off the list, until it is empty. */
+  const tries = async () => {
+    for (let next = waiting.shift(); next; next = waiting.shift()) {
+      const { action, way, count, ms } = next;
+      // a try that did not come about, as on a machine that is too busy, counts for nothing
+      try {
+        const outcome = await attempt(browser, site, action, way, ms);
+        count[outcome] += 1;
+        count.tried += 1;
+        if (outcome === 'lost' || outcome === 'halved')
+          process.stderr.write(`${action.name}, ${way} after ${ms} ms: ${outcome}\n`);
+      } catch (error) {
+        count.broken += 1;
+        process.stderr.write(`${action.name}, ${way}: ${String(error).split('\n')[0]}\n`);
       }
+      ended += 1;
+      if (ended % 20 === 0) process.stderr.write(`${ended} of ${all} tried\n`);
+    }
+  };
+  try {
+    await Promise.all(Array.from({ length: AT_ONCE }, tries));
   } finally {
     await browser.close();
   }
-  return cells;
+  return cells.map(({ action, way, count }) => ({ action: action.name, way, count }));
 }
 
 /** A row for each action: of each way, what was completed, undone and said, lost, halved. @param {Awaited<ReturnType<typeof leaving>>} cells */
@@ -203,9 +216,9 @@ export const leavingTable = (cells) =>
     ...Object.fromEntries(
       cells
         .filter((cell) => cell.action === action)
-        .map(({ way, count: { tried, completed, said, lost, halved } }) => [
+        .map(({ way, count: { tried, completed, said, lost, halved, broken } }) => [
           way,
-          `${tried}: ${completed} / ${said} / ${lost} / ${halved}`,
+          `${tried}: ${completed} / ${said} / ${lost} / ${halved}${broken ? `, ${broken} not tried` : ''}`,
         ]),
     ),
   }));
