@@ -198,7 +198,8 @@ export const ACTIONS = [
       parts(
         cases.find(({ id }) => id === 'kestrel')?.body !==
           before.cases.find(({ id }) => id === 'kestrel')?.body,
-        bin.length === 1,
+        // whole; the visits it lost with it lie there by themselves too
+        bin.some(({ id }) => id.startsWith('cases ')),
       ),
   },
   {
