@@ -28,7 +28,8 @@ import { caseOf } from './limits.js';
  * @property {(rows: Rows, before: Rows) => Found} found
  */
 
-const PASSPHRASE = 'three dunlins on the mud';
+/** Of the lock that stands before it is changed. */
+export const PASSPHRASE = 'three dunlins on the mud';
 const NEXT_PASSPHRASE = 'four curlews over the marsh';
 const TYPED = 'typed quickly';
 

@@ -5,7 +5,7 @@
  */
 import { chromium } from '@playwright/test';
 import { launchOptions } from '../support/browser.js';
-import { ACTIONS } from './actions.js';
+import { ACTIONS, PASSPHRASE } from './actions.js';
 
 /** @typedef {import('@playwright/test').Page} Page */
 /** @typedef {import('./actions.js').Rows} Rows */
@@ -18,7 +18,7 @@ const WAYS = ['link', 'typed hash', 'reload', 'closed window'];
 /** Between the click and the leaving, ms. */
 const DELAYS = [0, 15, 50];
 /** How long it is waited for what was asked for before it counts as not done, ms. */
-const PATIENCE_MS = 6000;
+const PATIENCE_MS = 15_000;
 /** A key is stretched from a passphrase: that alone takes seconds on a busy machine. */
 const LOCK_PATIENCE_MS = 40_000;
 /** Tries side by side: each has its own store, and the leaving is timed within its page. */
@@ -29,12 +29,10 @@ const SAID = /was not finished|were not finished/;
 
 /** All that is stored, read by the browser's own means. @param {Page} page @returns {Promise<Rows>} */
 async function storeOf(page) {
-  await page.waitForFunction(async () =>
-    (await indexedDB.databases()).some(
-      ({ name, version = 0 }) => name === 'tidemark-children' && version >= 40,
-    ),
-  );
-  return page.evaluate(async () => {
+  const read = await page.waitForFunction(async () => {
+    const name = 'tidemark-children';
+    // opened before the app has, it would be made anew and empty
+    if (!(await indexedDB.databases()).some((one) => one.name === name)) return undefined;
     /** @template T @param {IDBRequest<T>} request @returns {Promise<T>} */
     const answer = (request) =>
       new Promise((resolve, reject) => {
@@ -42,12 +40,19 @@ async function storeOf(page) {
         request.onerror = () => reject(new Error('the store does not open'));
       });
     const tables = ['cases', 'own', 'talks', 'bin', 'small'];
-    const database = await answer(indexedDB.open('tidemark-children'));
-    const asked = database.transaction(tables);
-    const all = await Promise.all(tables.map((table) => answer(asked.objectStore(table).getAll())));
-    database.close();
-    return /** @type {any} */ (Object.fromEntries(tables.map((table, at) => [table, all[at]])));
+    const database = await answer(indexedDB.open(name));
+    try {
+      if (!tables.every((table) => database.objectStoreNames.contains(table))) return undefined;
+      const asked = database.transaction(tables);
+      const all = await Promise.all(
+        tables.map((table) => answer(asked.objectStore(table).getAll())),
+      );
+      return Object.fromEntries(tables.map((table, at) => [table, all[at]]));
+    } finally {
+      database.close();
+    }
   });
+  return /** @type {any} */ (await read.jsonValue());
 }
 
 /** Opens a page by its hash, and waits until it has read its store. @param {Page} page @param {string} site */
@@ -117,6 +122,15 @@ async function actAndLeave(page, { at, types, file }, way, ms) {
   await closed;
 }
 
+/** What a page has to say is said behind its lock. @param {Page} page */
+async function unlock(page) {
+  const gate = page.getByRole('heading', { name: 'Tidemark is locked' });
+  if (!(await gate.isVisible())) return;
+  await page.getByLabel('Passphrase').fill(PASSPHRASE);
+  await page.getByRole('button', { name: 'Open', exact: true }).click();
+  await gate.waitFor({ state: 'hidden' });
+}
+
 /** What stands beside what the page was asked for: notices and alerts. @param {Page} page */
 const saidOn = async (page) =>
   (await page.locator('[role=alert], [role=status]').allInnerTexts()).join('\n');
@@ -145,6 +159,7 @@ async function attempt(browser, site, action, way, ms) {
       await page.goto(`${site}/${AWAY}`);
     }
     await page.locator('main :is(h1, h2)').first().waitFor();
+    await unlock(page);
     const isLock = action.name.includes('lock') && way !== 'reload' && way !== 'closed window';
     const until = Date.now() + (isLock ? LOCK_PATIENCE_MS : PATIENCE_MS);
     let found = action.found(await storeOf(page), before);
