@@ -15,7 +15,7 @@ import { ensureBrowser, launchOptions } from '../support/browser.js';
 
 const SITE = 'dist';
 const SINGLE = 'dist-single/tidemark.html';
-/** What the script of the first view may weigh, kB of gzip: it goes down with every saving, so that nothing grows back unseen. */
+/** What the first view's script may weigh, kB of gzip: it goes down with every saving, so that none is lost. */
 const LIMIT_KB = 142;
 const FIRST = '#/';
 const OTHERS = ['#/chart', '#/visits/3/record', '#/children', '#/reflexes', '#/talks'];
