@@ -159,13 +159,13 @@ async function attempt(browser, site, action, way, ms) {
       await page.goto(`${site}/${AWAY}`);
     }
     await page.locator('main :is(h1, h2)').first().waitFor();
-    await unlock(page);
     const isLock = action.name.includes('lock') && way !== 'reload' && way !== 'closed window';
     const until = Date.now() + (isLock ? LOCK_PATIENCE_MS : PATIENCE_MS);
     let found = action.found(await storeOf(page), before);
     let isSaid = false;
     while (found !== 'whole' && !isSaid && Date.now() < until) {
       await new Promise((resolve) => setTimeout(resolve, 200));
+      await unlock(page);
       found = action.found(await storeOf(page), before);
       isSaid = found === 'unchanged' && SAID.test(await saidOn(page));
     }
