@@ -20,6 +20,8 @@ export default {
   htmlReporter: { fileName: 'coverage/mutants/report.html' },
   clearTextReporter: { allowColor: false, logTests: false, reportTests: false },
   ignorePatterns: [
+    '!.svelte-kit', // the settings of types are made there; the rest of it is not needed
+    '/.svelte-kit/{output,generated,types}',
     '/coverage',
     '/dist*',
     '/static',

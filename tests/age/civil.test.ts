@@ -6,6 +6,8 @@ import {
   calendarSpan,
   daysBetween,
   parseCivil,
+  partsOf,
+  writtenDate,
   type CivilDate,
 } from '../../src/lib/age/civil.ts';
 
@@ -27,6 +29,8 @@ describe('civil dates', () => {
     '04.03.2026',
     '',
     '2026-03-04T10:00',
+    '+010000-01-01',
+    '2026-04-31',
   ])('refuses %j', (text) => {
     expect(parseCivil(text)).toBeUndefined();
   });
@@ -62,7 +66,14 @@ describe('civil dates', () => {
     ['2024-01-31', '2024-02-29', { months: 1, days: 0 }],
     ['2025-12-31', '2026-01-01', { months: 0, days: 1 }],
     ['2026-03-04', '2026-02-04', { months: -1, days: 0 }],
+    ['2026-03-31', '2026-02-27', { months: -1, days: -4 }],
   ])('from %s to %s', (from, to, span) => {
     expect(calendarSpan(civil(from), civil(to))).toEqual(span);
+  });
+
+  test('in parts, and written out', () => {
+    expect(partsOf(civil('2026-05-18'))).toEqual({ year: 2026, month: 5, day: 18 });
+    expect(writtenDate(civil('2026-05-18'), 'en-GB')).toBe('18 May 2026');
+    expect(writtenDate(civil('2026-01-01'), 'es')).toBe('1 de enero de 2026');
   });
 });

@@ -1,6 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { addDays, addMonths, parseCivil, type CivilDate } from '../../src/lib/age/civil.ts';
+import {
+  addDays,
+  addMonths,
+  daysBetween,
+  parseCivil,
+  type CivilDate,
+} from '../../src/lib/age/civil.ts';
 import {
   agesOn,
   birthFromDue,
@@ -28,6 +34,7 @@ describe('gestation', () => {
     ['33w', 231],
     ['33', 231],
     ['33 weeks 1 day', 232],
+    [' 33w1d ', 232],
   ])('%s is %i days', (text, days) => {
     expect(parseGestation(text)).toBe(days);
   });
@@ -139,4 +146,19 @@ test('every dating method has a spread, and the looser method the wider one', ()
   ] as const;
   const spreads = scans.map((scan) => DATING_SD_DAYS[scan]);
   expect(spreads).toEqual([...spreads].sort((a, b) => a - b));
+});
+
+describe('the date of a place on the axis, at the borders of correction', () => {
+  test('born at the very limit of "early", the age since birth counts', () => {
+    expect(dateAtAxisDay(born('2026-03-04', '37w0d'), toAxisDay(280 + 30))).toBe('2026-04-03');
+    expect(dateAtAxisDay(born('2026-03-04', '36w6d'), toAxisDay(280 + 30))).toBe('2026-04-25');
+  });
+
+  test('on the last day of correction it still holds, and on the next no more', () => {
+    const birth = born('2026-03-04', '30w0d');
+    const limit = civil('2028-03-04');
+    const days = daysBetween(birth.due, limit);
+    expect(dateAtAxisDay(birth, toAxisDay(280 + days))).toBe(limit);
+    expect(dateAtAxisDay(birth, toAxisDay(280 + days + 1))).toBe('2028-03-05');
+  });
 });

@@ -15,10 +15,8 @@ import { ensureBrowser, launchOptions } from '../support/browser.js';
 
 const SITE = 'dist';
 const SINGLE = 'dist-single/tidemark.html';
-/** What the script of the first view should weigh at most, kB of gzip. */
-const AIM_KB = 150;
-/** What it may weigh today: it goes down with every saving, so that nothing grows back unseen. */
-const LIMIT_KB = 163;
+/** What the first view's script may weigh, kB of gzip: it goes down with every saving, so that none is lost. */
+const LIMIT_KB = 142;
 const FIRST = '#/';
 const OTHERS = ['#/chart', '#/visits/3/record', '#/children', '#/reflexes', '#/talks'];
 const PAGES = process.argv.includes('--limit') ? [FIRST] : [FIRST, ...OTHERS];
@@ -91,9 +89,7 @@ for (const hash of PAGES) {
   const style = sum(files.filter((file) => file.endsWith('.css')));
   if (hash === FIRST && first > LIMIT_KB) process.exitCode = 1;
   const over =
-    hash === FIRST
-      ? `   limit ${LIMIT_KB} kB, aim ${AIM_KB} kB: ${first <= AIM_KB ? 'met' : 'missed'}`
-      : '';
+    hash === FIRST ? `   limit ${LIMIT_KB} kB: ${first <= LIMIT_KB ? 'met' : 'missed'}` : '';
   process.stdout.write(`${hash.padEnd(32)} ${kB(first)}  ${kB(beside)}  ${kB(style)}${over}\n`);
   if (process.argv.includes('--files') && hash === FIRST)
     for (const file of files.sort((a, b) => gzipKb(join(SITE, b)) - gzipKb(join(SITE, a))))

@@ -1,12 +1,12 @@
 /**
  * Every page, once at each size of window: no fault of accessibility, no sideways scroll, no word cut or
  * covered, no request but to the page's own server, and (by the fixture) no message in the console. The
- * thorough run looks at access again in the dark and on a phone. The size of a target is that of WCAG 2.2,
- * 2.5.8 (24 px).
+ * thorough run takes further views of the same pages, and looks at access again in the dark and on a
+ * phone. The size of a target is that of WCAG 2.2, 2.5.8 (24 px).
  */
 import type { Page } from '@playwright/test';
 import { accessibilityFaults, type AxeScope } from './support/accessibility.ts';
-import { ALL, smallTargets, type Scene } from './support/pages.ts';
+import { ALL, EVERYDAY, OTHERS, smallTargets, type Scene } from './support/pages.ts';
 import { expect, open, test } from './support/page.ts';
 import { sideways, textFaults } from './support/text.ts';
 
@@ -16,7 +16,7 @@ const HALL: AxeScope = { also: ['color-contrast-enhanced'] };
 async function crawl(
   page: Page,
   look: (scene: Scene) => Promise<readonly string[]>,
-  scenes: readonly Scene[] = ALL,
+  scenes: readonly Scene[],
 ): Promise<void> {
   const faults: string[] = [];
   for (const scene of scenes) {
@@ -67,42 +67,56 @@ async function lookAround(page: Page, { isForHall }: Scene): Promise<string[]> {
 }
 
 /** The scenes are shared out, so that two windows look at half of them each. */
-const HALVES = [0, 1].map((half) => ALL.filter((_, index) => index % 2 === half));
+const half = (odd: number): readonly Scene[] => EVERYDAY.filter((_, index) => index % 2 === odd);
 
-for (const [half, scenes] of HALVES.entries())
-  test(`access, layout, and no request elsewhere: part ${half + 1}`, async ({
-    page,
-    context,
-    baseURL,
-  }) => {
-    const foreign: string[] = [];
-    let asked = 0;
-    const note = (url: string): void => {
-      asked++;
-      if (!/^(?:blob|data):/.test(url) && !url.startsWith(baseURL!)) foreign.push(url);
-    };
-    context.on('request', (request) => note(request.url()));
-    page.on('websocket', (socket) => note(socket.url()));
-    await page.emulateMedia({ colorScheme: 'light', reducedMotion: 'reduce' });
-    await page.setViewportSize({ width: WINDOWS[0].width, height: WINDOWS[0].height });
-    await crawl(page, (scene) => lookAround(page, scene), scenes);
-    expect(foreign).toEqual([]);
-    expect(asked).toBeGreaterThan(50);
-  });
+for (const { name, scenes, tag } of [
+  { name: 'part 1', scenes: half(0), tag: [] },
+  { name: 'part 2', scenes: half(1), tag: [] },
+  { name: 'further views', scenes: OTHERS, tag: '@thorough' },
+])
+  test(
+    `access, layout, and no request elsewhere: ${name}`,
+    { tag },
+    async ({ page, context, baseURL }) => {
+      const foreign: string[] = [];
+      let asked = 0;
+      const note = (url: string): void => {
+        asked++;
+        if (!/^(?:blob|data):/.test(url) && !url.startsWith(baseURL!)) foreign.push(url);
+      };
+      context.on('request', (request) => note(request.url()));
+      page.on('websocket', (socket) => note(socket.url()));
+      await page.emulateMedia({ colorScheme: 'light', reducedMotion: 'reduce' });
+      await page.setViewportSize({ width: WINDOWS[0].width, height: WINDOWS[0].height });
+      await crawl(page, (scene) => lookAround(page, scene), scenes);
+      expect(foreign).toEqual([]);
+      expect(asked).toBeGreaterThan(50);
+    },
+  );
 
 test.describe('on a phone', () => {
   test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
 
-  test('layout, and targets large enough for a thumb', async ({ page }) => {
-    await crawl(page, async () => [
-      ...(await layoutFaults(page)),
-      ...(await smallTargets(page)).map((target) => `too small: ${target}`),
-    ]);
-  });
+  for (const { name, scenes, tag } of [
+    { name: 'of every page', scenes: EVERYDAY, tag: [] },
+    { name: 'of further views', scenes: OTHERS, tag: '@thorough' },
+  ])
+    test(`layout, and targets large enough for a thumb, ${name}`, { tag }, async ({ page }) => {
+      await page.emulateMedia({ reducedMotion: 'reduce' });
+      await crawl(
+        page,
+        async () => [
+          ...(await layoutFaults(page)),
+          ...(await smallTargets(page)).map((target) => `too small: ${target}`),
+        ],
+        scenes,
+      );
+    });
 });
 
 /** What a lecturer shows; the other pages are looked at in the thorough run. */
-const isShown = ({ hash }: Scene): boolean =>
+const isShown = ({ hash, isFurther }: Scene): boolean =>
+  !isFurther &&
   /^#\/(?:$|chart|axis|order|quarrels|voices|compare\/moro|stage|quiz\/stage|reflexes\/moro)/.test(
     hash,
   );
@@ -143,9 +157,13 @@ for (const [colorScheme, width] of [
     async ({ page }) => {
       await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
       await page.setViewportSize({ width, height: 844 });
-      await crawl(page, async ({ isForHall }) => [
-        ...(await accessibilityFaults(page, isForHall ? HALL : {})),
-        ...(await layoutFaults(page)),
-      ]);
+      await crawl(
+        page,
+        async ({ isForHall }) => [
+          ...(await accessibilityFaults(page, isForHall ? HALL : {})),
+          ...(await layoutFaults(page)),
+        ],
+        ALL,
+      );
     },
   );

@@ -5,7 +5,7 @@
  */
 import { chromium } from '@playwright/test';
 import { launchOptions } from '../support/browser.js';
-import { ACTIONS } from './actions.js';
+import { ACTIONS, PASSPHRASE } from './actions.js';
 
 /** @typedef {import('@playwright/test').Page} Page */
 /** @typedef {import('./actions.js').Rows} Rows */
@@ -18,21 +18,21 @@ const WAYS = ['link', 'typed hash', 'reload', 'closed window'];
 /** Between the click and the leaving, ms. */
 const DELAYS = [0, 15, 50];
 /** How long it is waited for what was asked for before it counts as not done, ms. */
-const PATIENCE_MS = 6000;
+const PATIENCE_MS = 15_000;
 /** A key is stretched from a passphrase: that alone takes seconds on a busy machine. */
 const LOCK_PATIENCE_MS = 40_000;
+/** Tries side by side: each has its own store, and the leaving is timed within its page. */
+const AT_ONCE = 2;
 const AWAY = '#/about';
 /** What a page says of an action that it did not finish. */
 const SAID = /was not finished|were not finished/;
 
 /** All that is stored, read by the browser's own means. @param {Page} page @returns {Promise<Rows>} */
 async function storeOf(page) {
-  await page.waitForFunction(async () =>
-    (await indexedDB.databases()).some(
-      ({ name, version = 0 }) => name === 'tidemark-children' && version >= 40,
-    ),
-  );
-  return page.evaluate(async () => {
+  const read = await page.waitForFunction(async () => {
+    const name = 'tidemark-children';
+    // opened before the app has, it would be made anew and empty
+    if (!(await indexedDB.databases()).some((one) => one.name === name)) return undefined;
     /** @template T @param {IDBRequest<T>} request @returns {Promise<T>} */
     const answer = (request) =>
       new Promise((resolve, reject) => {
@@ -40,12 +40,19 @@ async function storeOf(page) {
         request.onerror = () => reject(new Error('the store does not open'));
       });
     const tables = ['cases', 'own', 'talks', 'bin', 'small'];
-    const database = await answer(indexedDB.open('tidemark-children'));
-    const asked = database.transaction(tables);
-    const all = await Promise.all(tables.map((table) => answer(asked.objectStore(table).getAll())));
-    database.close();
-    return /** @type {any} */ (Object.fromEntries(tables.map((table, at) => [table, all[at]])));
+    const database = await answer(indexedDB.open(name));
+    try {
+      if (!tables.every((table) => database.objectStoreNames.contains(table))) return undefined;
+      const asked = database.transaction(tables);
+      const all = await Promise.all(
+        tables.map((table) => answer(asked.objectStore(table).getAll())),
+      );
+      return Object.fromEntries(tables.map((table, at) => [table, all[at]]));
+    } finally {
+      database.close();
+    }
   });
+  return /** @type {any} */ (await read.jsonValue());
 }
 
 /** Opens a page by its hash, and waits until it has read its store. @param {Page} page @param {string} site */
@@ -115,6 +122,15 @@ async function actAndLeave(page, { at, types, file }, way, ms) {
   await closed;
 }
 
+/** What a page has to say is said behind its lock. @param {Page} page */
+async function unlock(page) {
+  const gate = page.getByRole('heading', { name: 'Tidemark is locked' });
+  if (!(await gate.isVisible())) return;
+  await page.getByLabel('Passphrase').fill(PASSPHRASE);
+  await page.getByRole('button', { name: 'Open', exact: true }).click();
+  await gate.waitFor({ state: 'hidden' });
+}
+
 /** What stands beside what the page was asked for: notices and alerts. @param {Page} page */
 const saidOn = async (page) =>
   (await page.locator('[role=alert], [role=status]').allInnerTexts()).join('\n');
@@ -149,6 +165,7 @@ async function attempt(browser, site, action, way, ms) {
     let isSaid = false;
     while (found !== 'whole' && !isSaid && Date.now() < until) {
       await new Promise((resolve) => setTimeout(resolve, 200));
+      await unlock(page);
       found = action.found(await storeOf(page), before);
       isSaid = found === 'unchanged' && SAID.test(await saidOn(page));
     }
@@ -166,34 +183,45 @@ async function attempt(browser, site, action, way, ms) {
  * @returns {Promise<{ action: string; way: Way; count: Count }[]>}
  */
 export async function leaving({ site, times, only = '' }) {
+  const cells = ACTIONS.filter(({ name }) => name.includes(only)).flatMap((action) =>
+    WAYS.map((way) => ({
+      action,
+      way,
+      /** @type {Count} */
+      count: { tried: 0, completed: 0, said: 0, lost: 0, halved: 0, broken: 0 },
+    })),
+  );
+  const waiting = cells.flatMap((cell) =>
+    DELAYS.flatMap((ms) => Array.from({ length: times }, () => ({ ...cell, ms }))),
+  );
+  let ended = 0;
+  const all = waiting.length;
   const browser = await chromium.launch(launchOptions());
-  const cells = [];
-  try {
-    for (const action of ACTIONS.filter(({ name }) => name.includes(only)))
-      for (const way of WAYS) {
-        /** @type {Count} */
-        const count = { tried: 0, completed: 0, said: 0, lost: 0, halved: 0, broken: 0 };
-        for (const ms of DELAYS)
-          for (let time = 0; time < times; time++) {
-            // a try that did not come about, as on a machine that is too busy, counts for nothing
-            try {
-              count[await attempt(browser, site, action, way, ms)] += 1;
-              count.tried += 1;
-            } catch (error) {
-              count.broken += 1;
-              process.stderr.write(`${action.name}, ${way}: ${String(error).split('\n')[0]}\n`);
-            }
-          }
-        process.stderr.write(
-          `${action.name}, ${way}: ${count.completed} completed, ${count.said} undone and said, ` +
-            `${count.lost} lost, ${count.halved} halved, ${count.broken} not tried\n`,
-        );
-        cells.push({ action: action.name, way, count });
+  /** Takes one try after another off the list, until it is empty. */
+  const tries = async () => {
+    for (let next = waiting.shift(); next; next = waiting.shift()) {
+      const { action, way, count, ms } = next;
+      // a try that did not come about, as on a machine that is too busy, counts for nothing
+      try {
+        const outcome = await attempt(browser, site, action, way, ms);
+        count[outcome] += 1;
+        count.tried += 1;
+        if (outcome === 'lost' || outcome === 'halved')
+          process.stderr.write(`${action.name}, ${way} after ${ms} ms: ${outcome}\n`);
+      } catch (error) {
+        count.broken += 1;
+        process.stderr.write(`${action.name}, ${way}: ${String(error).split('\n')[0]}\n`);
       }
+      ended += 1;
+      if (ended % 20 === 0) process.stderr.write(`${ended} of ${all} tried\n`);
+    }
+  };
+  try {
+    await Promise.all(Array.from({ length: AT_ONCE }, tries));
   } finally {
     await browser.close();
   }
-  return cells;
+  return cells.map(({ action, way, count }) => ({ action: action.name, way, count }));
 }
 
 /** A row for each action: of each way, what was completed, undone and said, lost, halved. @param {Awaited<ReturnType<typeof leaving>>} cells */
@@ -203,9 +231,9 @@ export const leavingTable = (cells) =>
     ...Object.fromEntries(
       cells
         .filter((cell) => cell.action === action)
-        .map(({ way, count: { tried, completed, said, lost, halved } }) => [
+        .map(({ way, count: { tried, completed, said, lost, halved, broken } }) => [
           way,
-          `${tried}: ${completed} / ${said} / ${lost} / ${halved}`,
+          `${tried}: ${completed} / ${said} / ${lost} / ${halved}${broken ? `, ${broken} not tried` : ''}`,
         ]),
     ),
   }));

@@ -1,4 +1,5 @@
-/** Dates and ages against a second, general-purpose date library: the Temporal polyfill. */
+/** Dates and ages against two general-purpose date libraries: the Temporal polyfill, and luxon. */
+import { DateTime } from 'luxon';
 import { Temporal } from 'temporal-polyfill';
 import { describe, expect, test } from 'vitest';
 import {
@@ -7,6 +8,8 @@ import {
   calendarSpan,
   daysBetween,
   parseCivil,
+  partsOf,
+  writtenDate,
   type CivilDate,
 } from '../../src/lib/age/civil.ts';
 import { agesOn, birthFromGestation, type Birth } from '../../src/lib/age/clocks.ts';
@@ -32,6 +35,9 @@ const corner = [
   '2100-02-28',
   '2025-10-26',
   '2026-03-29',
+  '0001-01-01',
+  '0099-12-31',
+  '1900-02-28',
 ];
 
 describe('against Temporal, on 5000 random dates and the corners of the calendar', () => {
@@ -52,6 +58,34 @@ describe('against Temporal, on 5000 random dates and the corners of the calendar
         plain(date).until(plain(later), { largestUnit: 'day' }).days,
       );
     }
+  });
+
+  test('read, in parts, and written out in the languages of a family', () => {
+    for (const date of dates) {
+      const moment = DateTime.fromISO(date, { zone: 'utc' });
+      expect(parseCivil(date)).toBe(date);
+      const { year, month, day } = moment;
+      expect(partsOf(date)).toEqual({ year, month, day });
+    }
+    for (const date of dates.slice(0, 100))
+      for (const tag of ['en-GB', 'es', 'de'])
+        expect(writtenDate(date, tag)).toBe(
+          DateTime.fromISO(date, { zone: 'utc' })
+            .setLocale(tag)
+            .toLocaleString({ day: 'numeric', month: 'long', year: 'numeric' }),
+        );
+  });
+
+  test('days that no month has are no dates', () => {
+    for (const { year, month } of dates.map(partsOf))
+      for (const day of [0, 29, 30, 31, 32]) {
+        const [y, m, d] = [year, month, day].map((part, at) =>
+          String(part).padStart(at === 0 ? 4 : 2, '0'),
+        );
+        const text = `${y}-${m}-${d}`;
+        const { isValid } = DateTime.fromISO(text, { zone: 'utc' });
+        expect(parseCivil(text)).toBe(isValid ? text : undefined);
+      }
   });
 
   /**

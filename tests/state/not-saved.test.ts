@@ -8,7 +8,7 @@ import { Keeping } from '../../src/lib/state/keeping.svelte.ts';
 import { newRev, type Rows } from '../../src/lib/store/rows.ts';
 import { keptIn, memoryWith } from '../support/rows.ts';
 
-beforeEach(() => void vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] }));
+beforeEach(() => void vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout', 'performance'] }));
 afterEach(() => void vi.useRealTimers());
 
 test('after many rounds that others won it is said not to be saved, and tried anew', async () => {

@@ -55,3 +55,31 @@ test('what no page wrote is no word', async () => {
   expect((await begun(place)).unfinished).toEqual([]);
   expect(place.length).toBe(0);
 });
+
+test('a word that comes when the next page has begun is said there, and not again', async () => {
+  const place = smallPlace();
+  const gone = await begun(place);
+  const next = await begun(place);
+  void gone.during('lock', never);
+  gone.leave([]);
+  // a browser tells the other pages of each entry, and of each that goes
+  const key = place.key(0)!;
+  next.hear(key, place.getItem(key));
+  next.hear('tidemark-settings', '[{"kind":"file"}]');
+  next.hear(key.replace('unfinished', 'unfinished-b'), null);
+  expect(next.unfinished).toEqual(['lock']);
+  next.hush();
+  expect(next.unfinished).toEqual([]);
+  expect((await begun(place)).unfinished).toEqual([]);
+});
+
+test('a late word of a lock that is another by now is none', async () => {
+  const place = smallPlace();
+  const gone = await begun(place, 'old');
+  const next = await begun(place, 'new');
+  void gone.during('lock', never);
+  gone.leave([]);
+  const key = place.key(0)!;
+  next.hear(key, place.getItem(key));
+  expect(next.unfinished).toEqual([]);
+});

@@ -212,3 +212,54 @@ test('what is brought back and undone before it was written stays in the bin', a
   await desk.written;
   expect(await rows.read('bin')).toEqual([]);
 });
+
+test('what is taken back while it is being written comes back, should the page go in between', async () => {
+  const rows = memoryWith(seed);
+  let arrives = (): void => undefined;
+  const onItsWay = new Promise<void>((resolve) => (arrives = resolve));
+  // the store takes the write, and the page never hears of it
+  const unheard: Rows = {
+    ...rows,
+    write: async (changes) => {
+      await rows.write(changes);
+      arrives();
+      return new Promise(() => undefined);
+    },
+  };
+  const gone = await deskOn(unheard);
+  gone.removeChild('kestrel');
+  await onItsWay;
+  gone.undo();
+  const left = gone.unwritten();
+  expect(await keptIn(rows)).toEqual([]);
+
+  const next = await deskOn(rows);
+  await next.catchUp(left);
+  await next.written;
+  expect(await keptIn(rows)).toEqual(seed);
+  expect(await rows.read('bin')).toEqual([]);
+});
+
+test('what is taken back while it is being written is as it was, should the store not take it', async () => {
+  const rows = memoryWith(seed);
+  let arrives = (): void => undefined;
+  const onItsWay = new Promise<void>((resolve) => (arrives = resolve));
+  const gone = await deskOn({
+    ...rows,
+    write: () => {
+      arrives();
+      return new Promise(() => undefined);
+    },
+  });
+  ask(gone, 'asked, and taken back');
+  await onItsWay;
+  gone.undo();
+  const left = gone.unwritten();
+
+  const before = await rows.read('cases');
+  const next = await deskOn(rows);
+  await next.catchUp(left);
+  await next.written;
+  expect(await rows.read('cases')).toEqual(before);
+  expect(await rows.read('clashes')).toEqual([]);
+});

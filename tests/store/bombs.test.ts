@@ -1,7 +1,7 @@
 /**
  * Files made to exhaust whoever reads them: endless text, brackets without end, numbers without measure,
  * lists of nothing, names in masses, packed zeros. Each is refused with a sentence or read, and what is
- * read is sound. They fill what their format allows in a thorough run, and a tenth of it in the everyday
+ * read is sound. They fill what their format allows in a thorough run, and a fiftieth of it in the everyday
  * one, but for the first of each. How long each takes is measured by the table of faults.
  */
 import { gzipSync } from 'node:zlib';

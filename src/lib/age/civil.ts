@@ -1,8 +1,7 @@
 /**
- * Civil dates: a day in the calendar, without a time of day or a time zone that could shift it.
- * The one door to luxon.
+ * Civil dates: a day in the calendar, without a time of day or a time zone that could shift it. The one
+ * door to the language's own `Date`, which counts by the Gregorian calendar in UTC.
  */
-import { DateTime } from 'luxon';
 
 declare const civilDate: unique symbol;
 
@@ -11,39 +10,39 @@ export type CivilDate = string & { readonly [civilDate]: 'CivilDate' };
 
 const ISO = /^\d{4}-\d{2}-\d{2}$/;
 
-/** Reading a date is the slow part of every count; a clinic's dates repeat, so some are kept. */
-const KEPT = 4096;
-const kept = new Map<CivilDate, DateTime>();
-
-function at(date: CivilDate): DateTime {
-  let moment = kept.get(date);
-  if (!moment) {
-    if (kept.size >= KEPT) kept.clear();
-    kept.set(date, (moment = DateTime.fromISO(date, { zone: 'utc' })));
-  }
-  return moment;
-}
+const at = (date: string): Date => new Date(`${date}T00:00:00Z`);
 
 const MS_PER_DAY = 86_400_000;
+
+const civil = (moment: Date): CivilDate => moment.toISOString().split('T')[0] as CivilDate;
 
 /** Reads `YYYY-MM-DD`; undefined when the form is another or the day does not exist (30 February). */
 export function parseCivil(text: string): CivilDate | undefined {
   const trimmed = text.trim();
   if (!ISO.test(trimmed)) return undefined;
-  return DateTime.fromISO(trimmed, { zone: 'utc' }).isValid ? (trimmed as CivilDate) : undefined;
+  const moment = at(trimmed);
+  // a day that a month does not have is read as one of the next, or not at all
+  return !Number.isNaN(moment.getTime()) && civil(moment) === trimmed
+    ? (trimmed as CivilDate)
+    : undefined;
 }
 
 /** Whole days from one date to another; negative when `to` is earlier. */
 export const daysBetween = (from: CivilDate, to: CivilDate): number =>
-  Math.round((at(to).toMillis() - at(from).toMillis()) / MS_PER_DAY); // in UTC every day has 24 hours
+  (at(to).getTime() - at(from).getTime()) / MS_PER_DAY; // in UTC every day has 24 hours
 
 /** The date a number of whole days later (or earlier). */
 export const addDays = (date: CivilDate, days: number): CivilDate =>
-  at(date).plus({ days }).toISODate() as CivilDate;
+  civil(new Date(at(date).getTime() + days * MS_PER_DAY));
 
 /** The date a number of calendar months later; the 31st becomes the last day of a shorter month. */
-export const addMonths = (date: CivilDate, months: number): CivilDate =>
-  at(date).plus({ months }).toISODate() as CivilDate;
+export function addMonths(date: CivilDate, months: number): CivilDate {
+  const moment = at(date);
+  const day = moment.getUTCDate();
+  moment.setUTCMonth(moment.getUTCMonth() + months + 1, 0); // the last day of the month it comes to
+  moment.setUTCDate(Math.min(day, moment.getUTCDate()));
+  return civil(moment);
+}
 
 /** A span counted by the calendar: whole months, then the days that are left. Both carry the sign. */
 export interface CalendarSpan {
@@ -57,16 +56,31 @@ export interface CalendarSpan {
  * shorter month, as in `addMonths`. Backwards it is the mirrored span, negated.
  */
 export function calendarSpan(from: CivilDate, to: CivilDate): CalendarSpan {
-  const { months, days } = at(to).diff(at(from), ['months', 'days']).toObject();
-  return { months: Math.trunc(months ?? 0), days: Math.round(days ?? 0) };
+  if (daysBetween(from, to) < 0) {
+    const { months, days } = calendarSpan(to, from);
+    return { months: 0 - months, days: 0 - days };
+  }
+  const [first, last] = [partsOf(from), partsOf(to)];
+  const most = 12 * (last.year - first.year) + last.month - first.month;
+  const months = daysBetween(addMonths(from, most), to) < 0 ? most - 1 : most;
+  return { months, days: daysBetween(addMonths(from, months), to) };
 }
 
 /** A date written out in a language: `18 May 2026`, `18 de mayo de 2026`. @param tag as in BCP 47 */
 export const writtenDate = (date: CivilDate, tag: string): string =>
-  at(date).setLocale(tag).toLocaleString({ day: 'numeric', month: 'long', year: 'numeric' });
+  at(date).toLocaleDateString(tag, {
+    day: 'numeric',
+    month: 'long',
+    year: 'numeric',
+    timeZone: 'UTC',
+  });
 
 /** Year, month (1-12) and day of a date, for wording it. */
 export function partsOf(date: CivilDate): { year: number; month: number; day: number } {
-  const { year, month, day } = at(date);
-  return { year, month, day };
+  const moment = at(date);
+  return {
+    year: moment.getUTCFullYear(),
+    month: moment.getUTCMonth() + 1,
+    day: moment.getUTCDate(),
+  };
 }

@@ -1,21 +1,13 @@
-/** The children on the desk: which one is open, what was done, undone, and kept. */
+/** The children on the desk: which one is open, and what is done with them. */
 import type { Atlas } from '../atlas/atlas.ts';
 import type { Case } from '../case/case.ts';
-import { caseText, parseCaseText } from '../case/file.ts';
 import { parseRaw } from '../case/parse.ts';
 import { refused, type Parsed } from '../case/problem.ts';
 import type { RawCase, RawChild, RawFollowUp, RawVisit } from '../case/shape.ts';
-import type { Change, Rows } from '../store/rows.ts';
-import type { Kept, Unread } from '../store/store.ts';
-import {
-  mergeKept,
-  problemsById,
-  recordsOf,
-  replayed,
-  settledKept,
-  settledRecords,
-} from './clash.ts';
-import type { Did, Told } from './did.ts';
+import type { Kept } from '../store/store.ts';
+import { settledKept } from './clash.ts';
+import { DeskKept } from './deskKept.svelte.ts';
+import type { Did } from './did.ts';
 import { Drafts } from './drafts.svelte.ts';
 import {
   newRaw,
@@ -27,127 +19,28 @@ import {
   withVisit,
 } from './edits.ts';
 import { isExample } from './examples/ids.ts';
-import { History } from './history.svelte.ts';
 import { newId } from './ids.ts';
-import { Keeping } from './keeping.svelte.ts';
+import type { Keeping } from './keeping.svelte.ts';
 import { typedOver } from './overtaken.ts';
-import { goneFromCase } from './parts.ts';
-import { Sitting } from './sitting.ts';
-import { Sync } from './sync.ts';
-import type { Left } from './unwritten.ts';
-
-/** All that undo goes back over. */
-interface Desktop {
-  shelf: readonly Kept[];
-  openId: string | undefined;
-}
 
 /** What is answered to a change where the store is of a newer Tidemark. */
 const READ_ONLY = refused({ code: 'read-only', at: { field: 'file' } });
 
-export class Desk {
-  #top = $state.raw<Desktop>({ shelf: [], openId: undefined });
-  unread = $state.raw<readonly Unread[]>([]);
-  told = $state.raw<Told | undefined>(undefined);
-  /** Where records are kept; undefined until the store has answered. */
-  keeping = $state<Rows['kind'] | undefined>(undefined);
-  readonly history = new History<Desktop, Did>();
+export class Desk extends DeskKept {
   /** What is typed in of a visit and cannot be kept yet. */
   readonly drafts: Drafts;
-  readonly #atlas: Atlas;
-  readonly #problems = problemsById();
-  readonly #sitting = new Sitting();
-  readonly #sync: Sync<Case>;
 
-  constructor(
-    atlas: Atlas,
-    first: readonly Kept[],
-    openId: string | undefined,
-    keeping = new Keeping(),
-  ) {
-    this.#atlas = atlas;
+  constructor(atlas: Atlas, first: readonly Kept[], openId: string | undefined, keeping?: Keeping) {
+    super(atlas, first, openId, keeping);
     this.drafts = new Drafts(this, atlas);
-    this.#top = { shelf: first, openId: openId ?? first[0]?.id };
-    this.#sync = new Sync<Case>(
-      {
-        table: 'cases',
-        write: caseText,
-        read: (id, text) => this.#read(id, text),
-        merge: (both) => mergeKept(both, atlas),
-        gone: (before, after, id) =>
-          goneFromCase(before, after, (part) => this.#sitting.isFresh(id, part, part.finding)),
-        shown: () => recordsOf(this.shelf),
-        settle: (records) => this.#settle(records),
-        wasRead: () => {
-          const unread = this.#sync.unread.map((id) => ({
-            id,
-            problems: this.#problems.get(id) ?? [],
-          }));
-          if (unread.length > 0 || this.unread.length > 0) this.unread = unread;
-        },
-      },
-      keeping,
-    );
-    this.#sync.expect(recordsOf(first));
-  }
-
-  get shelf(): readonly Kept[] {
-    return this.#top.shelf;
-  }
-
-  get open(): Kept | undefined {
-    return this.shelf.find((kept) => kept.id === this.#top.openId) ?? this.shelf[0];
-  }
-
-  /** Settles when all that was changed is written, or was refused. */
-  get written(): Promise<void> {
-    return this.#sync.written;
-  }
-
-  /** Takes what the store holds in place of what the desk began with. */
-  async load(rows: Rows): Promise<void> {
-    await this.#sync.load(rows);
-    this.keeping = rows.kind;
-  }
-
-  /** What goes into a backup, and how much of it is new since the last. */
-  get backed(): Pick<Sync<Case>, 'texts' | 'look' | 'changedSince'> {
-    return this.#sync;
-  }
-
-  /** What is not written yet. */
-  unwritten(): Left {
-    return this.#sync.unwritten();
-  }
-
-  /** Takes in what a page that has gone could not write any more, over what has come since. */
-  catchUp(left: Left): Promise<void> {
-    return this.#sync.catchUp(left);
-  }
-
-  /** Takes children in beside or in place of those here, as one change; `beside` is written with it, and not if it is undone before. */
-  takeIn(
-    children: readonly Kept[],
-    did: 'brought-back' | 'backup-taken' | 'clash-decided',
-    stroke?: number,
-    beside: readonly Change[] = [],
-  ): boolean {
-    const before = recordsOf(this.shelf);
-    const next = { ...this.#top, shelf: settledKept(this.shelf, children) };
-    if (!this.#become(next, did, stroke)) return false;
-    this.#sync.ask(beside, () => {
-      const now = recordsOf(this.shelf);
-      return children.some(({ id }) => now.get(id) !== before.get(id));
-    });
-    return true;
   }
 
   openChild(id: string): void {
-    this.#top = { ...this.#top, openId: id };
+    this.top = { ...this.top, openId: id };
   }
 
   addChild(child: RawChild): Parsed<Case> {
-    return this.#added(parseRaw(newRaw(child), this.#atlas), 'child-added');
+    return this.#added(parseRaw(newRaw(child), this.atlas), 'child-added');
   }
 
   /** Takes a record that came in a file as a new child. */
@@ -160,7 +53,7 @@ export class Desk {
     const [first] = records;
     if (!first) return;
     const shelf = settledKept(this.shelf, records);
-    this.#become({ shelf, openId: first.id }, 'records-taken');
+    this.become({ shelf, openId: first.id }, 'records-taken');
   }
 
   changeChild(child: RawChild): Parsed<Case> {
@@ -171,7 +64,7 @@ export class Desk {
   wouldBe(child: RawChild): Parsed<Case> {
     const { open } = this;
     return open
-      ? parseRaw(withChild(open.record, child), this.#atlas)
+      ? parseRaw(withChild(open.record, child), this.atlas)
       : refused({ code: 'missing', at: { field: 'child' } });
   }
 
@@ -191,17 +84,17 @@ export class Desk {
     // what a family is told is one child's own: a copy may be made for a twin
     const raw = withFollowUp(from.record, { archived: false });
     delete raw.family;
-    const parsed = parseRaw({ ...raw, child: { ...raw.child, label } }, this.#atlas);
+    const parsed = parseRaw({ ...raw, child: { ...raw.child, label } }, this.atlas);
     if (!parsed.ok) return parsed;
     const shelf = [...this.shelf, { id: newId(), record: parsed.value }];
-    return this.#become({ ...this.#top, shelf }, 'duplicated') ? parsed : READ_ONLY;
+    return this.become({ ...this.top, shelf }, 'duplicated') ? parsed : READ_ONLY;
   }
 
   /** Puts invented children beside the others; one that is here already stays as it is. */
   addExamples(examples: readonly Kept[]): void {
     const fresh = examples.filter(({ id }) => !this.shelf.some((kept) => kept.id === id));
     if (fresh.length === 0) return;
-    this.#become({ ...this.#top, shelf: [...this.shelf, ...fresh] }, 'examples-added');
+    this.become({ ...this.top, shelf: [...this.shelf, ...fresh] }, 'examples-added');
   }
 
   clearExamples(): void {
@@ -218,7 +111,7 @@ export class Desk {
     const value = numberOf(parsed.value, visit);
     const before = number === undefined ? undefined : rawVisit(open.record, number);
     const after = rawVisit(parsed.value, value);
-    if (after) this.#sitting.wrote(open.id, before, after);
+    if (after) this.sitting.wrote(open.id, before, after);
     return { ok: true, value };
   }
 
@@ -230,8 +123,8 @@ export class Desk {
     const { open } = this;
     if (!open) return refused({ code: 'missing', at: { field: 'child' } });
     if (this.keeping === 'newer') return READ_ONLY;
-    const { parsed, beside } = typedOver(open, before, after, this.#atlas);
-    this.#sync.ask(beside);
+    const { parsed, beside } = typedOver(open, before, after, this.atlas);
+    this.ask(beside);
     return parsed;
   }
 
@@ -239,36 +132,17 @@ export class Desk {
     return this.#changed((record) => withoutVisit(record, number), 'visit-removed');
   }
 
-  undo(): void {
-    const step = this.history.undo();
-    if (!step) return;
-    this.#put(this.#over(step));
-    this.#tell('undid', step.did);
-  }
-
-  redo(): void {
-    const step = this.history.redo();
-    if (!step) return;
-    this.#put(this.#over(step));
-    this.#tell('redid', step.did);
-  }
-
-  /** The sentence about the last change has been read. */
-  hush(): void {
-    this.told = undefined;
-  }
-
   #without(goes: (kept: Kept) => boolean, did: Did): void {
     const shelf = this.shelf.filter((kept) => !goes(kept));
-    const openId = shelf.find(({ id }) => id === this.#top.openId)?.id ?? shelf[0]?.id;
-    this.#become({ shelf, openId }, did);
+    const openId = shelf.find(({ id }) => id === this.top.openId)?.id ?? shelf[0]?.id;
+    this.become({ shelf, openId }, did);
   }
 
   #added(parsed: Parsed<Case>, did: Did): Parsed<Case> {
     if (!parsed.ok) return parsed;
     const id = newId();
     const shelf = [...this.shelf, { id, record: parsed.value }];
-    return this.#become({ shelf, openId: id }, did) ? parsed : READ_ONLY;
+    return this.become({ shelf, openId: id }, did) ? parsed : READ_ONLY;
   }
 
   #changed(
@@ -279,49 +153,10 @@ export class Desk {
   ): Parsed<Case> {
     const open = this.shelf.find((kept) => kept.id === id);
     if (!open) return refused({ code: 'missing', at: { field: 'child' } });
-    const parsed = parseRaw(edit(open.record), this.#atlas);
+    const parsed = parseRaw(edit(open.record), this.atlas);
     if (!parsed.ok) return parsed;
     const changed = { id: open.id, record: parsed.value };
     const shelf = this.shelf.map((kept) => (kept.id === open.id ? changed : kept));
-    return this.#become({ ...this.#top, shelf }, did, stroke) ? parsed : READ_ONLY;
-  }
-
-  /** Makes a change that can be undone; says no where the store is of a newer Tidemark. */
-  #become(next: Desktop, did: Did, stroke?: number): boolean {
-    if (this.keeping === 'newer') return false;
-    const isOnward = stroke !== undefined && stroke === this.history.lastStroke;
-    this.history.record(this.#top, next, did, stroke);
-    this.#put(next);
-    if (!isOnward) this.#tell('did', did); // words that are typed on are told of once
-    return true;
-  }
-
-  #tell(what: Told['what'], did: Did): void {
-    this.told = { what, did, count: (this.told?.count ?? 0) + 1 };
-  }
-
-  /** A step back or forth, over what has come from other windows since. */
-  #over({ from, value }: { from: Desktop; value: Desktop }): Desktop {
-    const shelf = replayed(from.shelf, value.shelf, this.shelf, this.#atlas);
-    const isThere = shelf.some(({ id }) => id === value.openId);
-    return { shelf, openId: isThere ? value.openId : shelf[0]?.id };
-  }
-
-  /** Shows a state; what differs from the store is written. */
-  #put(next: Desktop): void {
-    this.#top = next;
-    this.#sync.changed();
-  }
-
-  #read(id: string, text: string): Case | undefined {
-    const parsed = parseCaseText(text, this.#atlas);
-    if (parsed.ok) this.#problems.delete(id);
-    else this.#problems.set(id, parsed.problems);
-    return parsed.ok ? parsed.value : undefined;
-  }
-
-  /** What another window did is shown, and undo goes on over it. */
-  #settle(records: ReadonlyMap<string, Case | undefined>): void {
-    this.#top = { ...this.#top, shelf: settledRecords(this.shelf, records) };
+    return this.become({ ...this.top, shelf }, did, stroke) ? parsed : READ_ONLY;
   }
 }

@@ -24,6 +24,9 @@ export class Underway {
   readonly #place: () => Place | undefined;
   // eslint-disable-next-line svelte/prefer-svelte-reactivity -- nothing of it is shown
   readonly #now = new Set<Mark>();
+  /** Words that came after this page had begun: they lie there until they have been read. */
+  // eslint-disable-next-line svelte/prefer-svelte-reactivity -- nothing of it is shown
+  readonly #late = new Set<string>();
   /** One for each page. */
   readonly #key = `${PREFIX}${newId()}`;
   /** The `rev` of the lock's row as it was read last: it is another once the lock was changed. */
@@ -46,10 +49,26 @@ export class Underway {
         const found = readMarks(place?.getItem(key));
         place?.removeItem(key);
         return found;
-      })
-      .filter(({ kind, lock }) => kind !== 'lock' || lock === this.#lock);
+      });
+    this.#say(marks);
+  }
+
+  /**
+   * What another page has put into the browser's small storage: one that is closed in the middle of long
+   * work may leave its word only when the next has begun.
+   */
+  hear(key: string | null, text: string | null): void {
+    if (!key?.startsWith(PREFIX) || text === null) return;
+    this.#late.add(key);
+    this.#say(readMarks(text));
+  }
+
+  #say(marks: readonly Mark[]): void {
+    const kinds = marks
+      .filter(({ kind, lock }) => kind !== 'lock' || lock === this.#lock)
+      .map(({ kind }) => kind);
     // eslint-disable-next-line svelte/prefer-svelte-reactivity -- it is gone with this line
-    this.unfinished = [...new Set(marks.map(({ kind }) => kind))];
+    this.unfinished = [...new Set([...this.unfinished, ...kinds])];
   }
 
   /** Does something that a page may go in the middle of. */
@@ -84,6 +103,8 @@ export class Underway {
   /** What was not finished has been read. */
   hush(): void {
     this.unfinished = [];
+    for (const key of this.#late) this.#place()?.removeItem(key);
+    this.#late.clear();
   }
 }
 

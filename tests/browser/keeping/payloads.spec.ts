@@ -275,8 +275,8 @@ const WAYS: Readonly<
   },
 };
 
-/** One for each kind of file that a person opens; how the others are read is also tried in tests/store. */
-const EVERYDAY = ['a case file', "a clinic's sheet of visits", 'a backup'];
+/** The two files of one's own that hold all there is; how the others are read is also tried in tests/store. */
+const EVERYDAY = ['a case file', 'a backup'];
 
 for (const [way, enter] of Object.entries(WAYS)) {
   const title = `script that comes in by ${way} is refused, or shown as the text it is`;

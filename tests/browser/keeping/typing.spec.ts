@@ -141,24 +141,28 @@ test(
   },
 );
 
-test('two windows typing one note: both are kept, and the user is asked', async ({ page }) => {
-  const heard: string[] = [];
-  const other = await second(page, heard);
-  await open(page, '#/visits/3');
-  await open(other, '#/visits/3');
-  // the typing never pauses for long enough
-  await other.clock.pauseAt(new Date('2026-06-08T10:00:10'));
-  const before = await noteOf(other).inputValue();
-  await typeIn(other, 'in the other');
-  await setNote(page, 'in the one');
-  const asked = '1 record was changed otherwise in two windows: choose';
-  await expect(page.getByRole('link', { name: asked })).toBeVisible();
-  await expect(noteOf(other)).toHaveValue(`${before}in the other`);
-  await open(page, '#/keeping');
-  await expect(page.getByText(`${before}in the other`)).toBeVisible();
-  await expect(page.getByText('in the one')).toBeVisible();
-  expect(heard).toEqual([]);
-});
+test(
+  'two windows typing one note: both are kept, and the user is asked',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    const heard: string[] = [];
+    const other = await second(page, heard);
+    await open(page, '#/visits/3');
+    await open(other, '#/visits/3');
+    // the typing never pauses for long enough
+    await other.clock.pauseAt(new Date('2026-06-08T10:00:10'));
+    const before = await noteOf(other).inputValue();
+    await typeIn(other, 'in the other');
+    await setNote(page, 'in the one');
+    const asked = '1 record was changed otherwise in two windows: choose';
+    await expect(page.getByRole('link', { name: asked })).toBeVisible();
+    await expect(noteOf(other)).toHaveValue(`${before}in the other`);
+    await open(page, '#/keeping');
+    await expect(page.getByText(`${before}in the other`)).toBeVisible();
+    await expect(page.getByText('in the one')).toBeVisible();
+    expect(heard).toEqual([]);
+  },
+);
 
 test(
   'words typed on over what came from another window are asked about, not lost',

@@ -98,3 +98,47 @@ test('a typed address is gone to within the page, and Back and Forward lead thro
   await expect(heading).toHaveText('Settings');
   expect(await isSamePage()).toBe(true);
 });
+
+test('what is read stays in its place when its letters arrive', async ({ page }) => {
+  await page.addInitScript(() => {
+    const moved: number[] = [];
+    Object.assign(globalThis, { moved });
+    new PerformanceObserver((seen) => {
+      // of the interface Layout Instability (WICG), which the types of the browser do not know
+      for (const entry of seen.getEntries() as (PerformanceEntry & { value: number })[])
+        moved.push(entry.value);
+    }).observe({ type: 'layout-shift', buffered: true });
+  });
+  let held = Promise.resolve();
+  let letters = 0;
+  await page.route('**/*.woff2', async (route) => {
+    letters += 1;
+    await held;
+    await route.continue();
+  });
+  for (const viewport of [
+    { width: 1280, height: 900 },
+    { width: 390, height: 844 },
+  ]) {
+    let letThrough = (): void => undefined;
+    held = new Promise((resolve) => (letThrough = resolve));
+    await page.setViewportSize(viewport);
+    await page.goto('about:blank');
+    await page.goto('/#/');
+    await expect(asking(page)).toHaveCount(3);
+    await expect(page.getByRole('region', { name: 'Expected orders' })).toContainText('in order');
+    letThrough();
+    await page.evaluate(() => document.fonts.ready);
+    const moved = await page.evaluate(async () => {
+      for (let frame = 0; frame < 3; frame++)
+        await new Promise((drawn) => requestAnimationFrame(drawn));
+      return (globalThis as unknown as { moved: number[] }).moved;
+    });
+    // 0.1 is called good (web.dev, Cumulative Layout Shift); ours is half of it
+    expect(
+      moved.reduce((sum, one) => sum + one, 0),
+      `${viewport.width} wide`,
+    ).toBeLessThan(0.05);
+  }
+  expect(letters).toBeGreaterThan(0);
+});

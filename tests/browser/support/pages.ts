@@ -11,6 +11,8 @@ export interface Scene {
   act?: (page: Page) => Promise<void>;
   /** Shown to a whole room: contrast has to be the enhanced one (WCAG 2.2, 1.4.6). */
   isForHall?: boolean;
+  /** Another view of a page that is looked at anyway: for the thorough run. */
+  isFurther?: boolean;
 }
 
 /** Pages that need nothing done, by address. */
@@ -202,12 +204,39 @@ const SCENES: readonly Scene[] = [
   },
 ];
 
+/** Pages that another entry shows too: with more on them, or of the same kind. */
+const FURTHER: readonly string[] = [
+  '#/visits/3', // with an opened finding
+  '#/visits/new/record', // asked for a reason, and with its keys
+  '#/next', // with everything open
+  '#/children', // with the invented ones
+  '#/share', // with a file handed over
+  '#/reflexes?does=arms-unlike',
+  '#/reflexes/atnr',
+  '#/reflexes/nowhere',
+  '#/compare/moro/acoustic-startle', // four beside one another are harder to fit
+  '#/quiz?seed=5&count=6&difficulty=medium', // answered
+  '#/quiz?seed=9&count=3&difficulty=hard&kinds=name',
+  '#/stage/tables?step=2', // with its keys
+  '#/quiz/stage/5?count=6&difficulty=medium', // answered
+  '#/quiz/stage/9?count=3&difficulty=hard&kinds=order',
+];
+
+const plain = (hash: string): Scene => ({
+  name: hash,
+  hash,
+  isFurther: FURTHER.includes(hash),
+});
+
 /** Everything the crawl looks at, in an order in which each can be reached. */
 export const ALL: readonly Scene[] = [
-  ...PAGES.map((hash) => ({ name: hash, hash })),
-  ...STAGES.map((hash) => ({ name: hash, hash, isForHall: hash.includes('quiz') })),
+  ...PAGES.map(plain),
+  ...STAGES.map((hash) => ({ ...plain(hash), isForHall: hash.includes('quiz') })),
   ...SCENES,
 ];
+export const EVERYDAY = ALL.filter(({ isFurther }) => !isFurther);
+export const OTHERS = ALL.filter(({ isFurther }) => isFurther);
+if (OTHERS.length !== FURTHER.length) throw new Error('a further view is no page of the list');
 
 /** The letters of the kinds of control that a thumb has to hit; the area counts that answers a touch. */
 export const smallTargets = (page: Page): Promise<string[]> =>

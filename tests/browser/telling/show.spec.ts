@@ -207,7 +207,7 @@ test(
   },
 );
 
-test('in Spanish all of it is Spanish, and marked so', async ({ page }) => {
+test('in Spanish all of it is Spanish, and marked so', { tag: '@thorough' }, async ({ page }) => {
   await openFew(page, 'Heron', { language: 'es', calledName: 'Luz' });
   await open(page, '#/show');
   await expect(page.locator('.show')).toHaveAttribute('lang', /^es/);

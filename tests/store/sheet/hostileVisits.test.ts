@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { MAX_SHEET_COLUMNS, textOf } from '../../../src/lib/store/sheet/read.ts';
 import { hostileBytes, hostileText } from '../../support/hostile.ts';
-import { runs, written } from '../../support/runs.ts';
+import { bytesOf, runs, written } from '../../support/runs.ts';
 import { holds } from '../../support/sheets.ts';
 
 const [CUT, CODED] = [runs(4000), runs(1500)];
@@ -73,10 +73,10 @@ describe('hostile sheets', () => {
     ['every cell the same word that is not decided', 'Moro L', '+'],
     ['every cell an answer for the same reflex', 'Moro L', 'no'],
     ['every column the name of an object', '__proto__', 'x'],
-  ])('the largest there can be: %s', (_, header, word) => {
+  ])('the widest there can be, and in a thorough run the largest: %s', (_, header, word) => {
     const wide = MAX_SHEET_COLUMNS - 2;
     const row = `\n,1.2.26${`,${word}`.repeat(wide)}`;
-    const rowCount = Math.min(5000, Math.floor(1_990_000 / row.length));
+    const rowCount = Math.min(5000, Math.floor(bytesOf(1_990_000) / row.length));
     holds(
       `Child,Date${`,${header}`.repeat(wide)}${row.repeat(rowCount)}`,
       'sheet of visits',
