@@ -86,6 +86,10 @@ export default defineConfig(
               group: ['svelte', 'svelte/*', '$app/*', '$env/*', 'node:*', 'dexie'],
               message: 'This folder is pure: no page, no file, no database.',
             },
+            {
+              group: ['luxon'],
+              message: 'age/written.ts is the one door to luxon: write dates out with it.',
+            },
           ],
           paths: [
             {
@@ -113,6 +117,10 @@ export default defineConfig(
       ],
       'no-restricted-properties': ['error', { object: 'Math', property: 'random', message: CLOCK }],
     },
+  },
+  {
+    files: ['src/lib/age/written.ts'],
+    rules: { 'no-restricted-imports': 'off' },
   },
   {
     // the one door to the calendar of the language: its dates are counted in UTC and read no clock

@@ -7,9 +7,9 @@ import {
   daysBetween,
   parseCivil,
   partsOf,
-  writtenDate,
   type CivilDate,
 } from '../../src/lib/age/civil.ts';
+import { writtenDate } from '../../src/lib/age/written.ts';
 
 const civil = (text: string): CivilDate => {
   const date = parseCivil(text);

@@ -1,7 +1,8 @@
 /** The family's words: nothing left out in any language, every place known, dates as the language has them. */
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
-import { addDays, parseCivil, writtenDate } from '../../src/lib/age/civil.ts';
+import { addDays, parseCivil } from '../../src/lib/age/civil.ts';
+import { writtenDate } from '../../src/lib/age/written.ts';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
 import { LANGUAGES, PRONOUNS } from '../../src/lib/case/family.ts';
 import {

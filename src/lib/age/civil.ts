@@ -66,15 +66,6 @@ export function calendarSpan(from: CivilDate, to: CivilDate): CalendarSpan {
   return { months, days: daysBetween(addMonths(from, months), to) };
 }
 
-/** A date written out in a language: `18 May 2026`, `18 de mayo de 2026`. @param tag as in BCP 47 */
-export const writtenDate = (date: CivilDate, tag: string): string =>
-  at(date).toLocaleDateString(tag, {
-    day: 'numeric',
-    month: 'long',
-    year: 'numeric',
-    timeZone: 'UTC',
-  });
-
 /** Year, month (1-12) and day of a date, for wording it. */
 export function partsOf(date: CivilDate): { year: number; month: number; day: number } {
   const moment = at(date);

@@ -62,29 +62,11 @@ export const REMARKS: Readonly<Record<string, Readonly<Record<string, readonly R
     ],
   },
   'olhweiler-2005': {
-    'palmar-grasp': [
-      {
-        note: 'Interval between the two examinations.',
-        correction:
-          'of 100 infants 97 had let it go at 6 months: a window from 6 to 9 would have all keep it until then',
-      },
-    ],
+    'palmar-grasp': [{ note: 'Interval between the two examinations.' }],
     'plantar-grasp': [
       { note: 'Lower bound: the study ended at 12 months with the reflex still found.' },
     ],
-    moro: [
-      {
-        note: 'Interval between the two examinations.',
-        correction:
-          'of 100 infants 97 had let it go at 6 months: a window from 6 to 9 would have all keep it until then',
-      },
-    ],
-    'positive-support': [
-      {
-        correction:
-          'of 100 infants 97 had let it go at 6 months: a window from 6 to 9 would have all keep it until then',
-      },
-    ],
+    moro: [{ note: 'Interval between the two examinations.' }],
   },
   'snir-2010': {
     'dolls-eye': [

@@ -1,5 +1,6 @@
 /** Fills the places of sentences and puts the clinician's edits in their stead. */
-import { writtenDate, type CivilDate } from '../age/civil.ts';
+import type { CivilDate } from '../age/civil.ts';
+import { writtenDate } from '../age/written.ts';
 import type { Reflex } from '../atlas/types.ts';
 import type { FamilyEdit } from '../case/family.ts';
 import {
