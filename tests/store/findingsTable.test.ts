@@ -111,6 +111,7 @@ describe('the table of findings', () => {
         side: 'left',
         response: 'elicited',
         state: 'quiet-alert',
+        tries: '1',
         verdict: 'fits',
         why_not_judged: '',
         share: '0.6667',

@@ -4,7 +4,7 @@
  * something came out of turn their path runs back and crosses the first. Over a window, how likely it came
  * in each week, as inferred in the child.
  */
-import { area, curveBumpX, curveMonotoneX, line } from 'd3';
+import { curveBumpX, line } from 'd3';
 import type { Measure } from './labels.ts';
 import type { Density, OpenInterval, StationData, Stretch, StripData } from './model.ts';
 import type { AxisScale } from './scale.ts';
@@ -88,14 +88,9 @@ export function densityPath(
     x: scale.x(from + (Math.max(0, first - 1) + index + 0.5) * stepDays),
     height,
   }));
-  return (
-    area<(typeof points)[number]>()
-      .x(({ x }) => x)
-      .y0(y)
-      .y1(({ height }) => y - height * heightPx)
-      .curve(curveMonotoneX)
-      .digits(2)(points) ?? ''
-  );
+  const at = (value: number): string => value.toFixed(1);
+  const top = points.map(({ x, height }) => `L${at(x)} ${at(y - height * heightPx)}`).join('');
+  return `M${at(points[0]!.x)} ${at(y)}${top}L${at(points.at(-1)!.x)} ${at(y)}Z`;
 }
 
 function placeStation(

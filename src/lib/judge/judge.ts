@@ -7,7 +7,7 @@ import { DEFAULT_LIMITS, type Ages, type CorrectionLimits } from '../age/clocks.
 import type { Atlas, SourcedCount } from '../atlas/atlas.ts';
 import type { Reflex, Side } from '../atlas/types.ts';
 import { agesAt, type Case, type Visit } from '../case/case.ts';
-import { isElicited, type Finding } from '../case/finding.ts';
+import { isElicited, triesOf, type Finding } from '../case/finding.ts';
 import { capsOf, type Cap, type Made } from './caps.ts';
 import { readAt, totalsOf, type Reading, type Totals } from './expectation.ts';
 import { judgeMilestones, type JudgedMilestone } from './milestones.ts';
@@ -281,7 +281,7 @@ export class CaseJudge {
       const notNow =
         finding.response === 'not-elicited' ? this.#past.notNowAt(finding, visit.on) : undefined;
       if (!notNow || !answersForSide(finding, visit.findings)) return found;
-      const raised = [...found.raised, raisedByLoss(notNow)];
+      const raised = [...found.raised, raisedByLoss(notNow, triesOf(finding))];
       return { ...found, raised, attention: mostOf(found.attention, raised) };
     });
   }

@@ -6,7 +6,8 @@
 import type { NotNow } from '../reading/lost.ts';
 import type { Raised } from './rule.ts';
 
-export const raisedByLoss = (notNow: NotNow): Raised =>
+/** @param tries how often it was tried at this visit */
+export const raisedByLoss = (notNow: NotNow, tries = 1): Raised =>
   notNow.lost.length > 0
     ? { flag: 'lost', asks: 'discuss', notNow }
-    : { flag: 'seen-before', asks: 'watch', notNow };
+    : { flag: 'seen-before', asks: 'watch', notNow, ...(tries > 1 ? { triedAgain: true } : {}) };

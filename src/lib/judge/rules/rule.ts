@@ -69,6 +69,8 @@ export interface Raised {
   crying?: boolean;
   /** For seen before and lost: when it was last seen, and why it is lost. */
   notNow?: NotNow;
+  /** For seen before: it was tried more than once at this visit. */
+  triedAgain?: boolean;
 }
 
 export type Rule = (context: RuleContext) => Raised | undefined;

@@ -110,7 +110,9 @@ export function raisedSentence(raised: Raised, response: Response, when = BY_DAT
     case 'returned':
       return 'Returned: it had gone at an earlier visit and is there again.';
     case 'seen-before':
-      return `${seenBefore(raised, when)} Try it again at this visit, and see the infant again within 4 weeks.`;
+      return `${seenBefore(raised, when)} ${
+        raised.triedAgain ? 'See' : 'Try it again at this visit, and see'
+      } the infant again within 4 weeks.`;
     case 'lost':
       return `${seenBefore(raised, when)} ${(raised.notNow?.lost ?? []).map((why) => LOST[why]).join(' ')}`;
   }
