@@ -38,6 +38,7 @@ export const PAGES = [
   '#/lock',
   '#/sources',
   '#/voices',
+  '#/reading',
   '#/about',
   '#/settings',
   '#/reflexes',
