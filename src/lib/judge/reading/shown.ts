@@ -22,8 +22,8 @@ export type ConstantUnit =
   | 'count'
   | 'steps';
 
-/** `ours`: a choice that no source prescribes. The others are mathematics, printed in standard tables. */
-export type ConstantBasis = 'ours' | 'normal-table' | 'chi-squared-table';
+/** `ours`: a choice that no source prescribes. The tables are standard ones. `guideline`: named in `asks.ts`. */
+export type ConstantBasis = 'ours' | 'normal-table' | 'chi-squared-table' | 'guideline';
 
 export const GROUPS = ['grades', 'today', 'model', 'orders', 'lost', 'fit'] as const;
 export type ConstantGroup = (typeof GROUPS)[number];
@@ -58,6 +58,7 @@ const ABOUT: Readonly<Record<ConstantName, About>> = {
   TOGETHER: ['grades', 'count'],
   TODAY_LOST: ['today', 'count'],
   TODAY_FEEDING_FROM: ['today', 'axis-day'],
+  TODAY_FEEDING_UNTIL: ['today', 'axis-day', 'guideline'],
   FIRST_DAY: ['model', 'axis-day'],
   LAST_DAY: ['model', 'axis-day'],
   ODD: ['model', 'probability'],

@@ -267,6 +267,7 @@ export function unitWords({ unit, value }: Pick<ShownConstant, 'unit' | 'value'>
 const BASES: Readonly<Record<ConstantBasis, string>> = {
   ours: 'ours',
   'normal-table': 'published: standard table of the normal distribution',
+  guideline: 'published: the guideline named under “see a doctor today”',
   'chi-squared-table': 'published: standard table of chi-squared, 1 degree of freedom',
 };
 export const basisWords = (basis: ConstantBasis): string => BASES[basis];
@@ -294,6 +295,7 @@ export const constantWhat: Readonly<Record<ConstantName, string>> = {
   TODAY_LOST:
     'lost lifelong reactions, each tried twice, from which a doctor is to see the child today',
   TODAY_FEEDING_FROM: 'sucking and swallowing are expected of an alert infant from this age on',
+  TODAY_FEEDING_UNTIL: 'and below this age: later the sucking reflex may have integrated',
   FIRST_DAY: 'first day of the axis on which events are placed',
   LAST_DAY: 'last day of the axis; later is never',
   ODD: 'a child differs from every source',

@@ -138,7 +138,7 @@ export function todaySentence({ code }: Pick<Today, 'code'>): string {
     case 'lost-reactions':
       return 'Two or more lifelong reactions are lost, each missing at two tries. To be seen by a doctor today: follow the local pathway.';
     case 'no-feeding':
-      return 'Neither sucking nor swallowing in an alert infant. To be seen by a doctor today: follow the local pathway.';
+      return 'Neither sucking nor swallowing in an alert young infant. To be seen by a doctor today: follow the local pathway.';
   }
 }
 
