@@ -225,8 +225,6 @@ export const exampleOdd = (n: Said, { dates }: Worked): string =>
 export const oddCaption = 'With children who differ from every source';
 export const plainCaption = 'If no child differs from both sources';
 export const cell = (value: number): string => fixed(value);
-/** Of a factor: no more digits than it has. */
-export const factor = number;
 
 export const constants = {
   id: 'constants',
