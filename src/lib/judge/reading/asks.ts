@@ -151,7 +151,12 @@ export function todayOn(
   const triedTwice = ({ reflex, side, days: missed }: NotNow): boolean =>
     missed > 1 || triesOn(visits, on, { reflex, side }) >= TRIES;
   const reactions = notNow.filter(
-    (one) => one.on === on && one.lifelong && one.lost.length > 0 && triedTwice(one),
+    (one) =>
+      one.on === on &&
+      one.lifelong &&
+      // what is lost only for standing beside something else is no reason to hurry
+      one.lost.some((why) => why !== 'beside-another') &&
+      triedTwice(one),
   );
   const about = [...new Set(reactions.map(({ reflex }) => reflex))];
   if (about.length >= TODAY_LOST) found.push({ code: 'lost-reactions', on, about });

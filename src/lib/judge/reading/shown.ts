@@ -51,6 +51,7 @@ const ABOUT: Readonly<Record<ConstantName, About>> = {
   WEAK_ESTABLISHED: ['grades', 'probability'],
   MARKED_STEPS: ['grades', 'steps'],
   MARKED_EXPECTATION: ['grades', 'probability'],
+  CREDIBLY_GONE: ['grades', 'probability'],
   STAYS_DAYS: ['grades', 'count'],
   EXPECTED_THERE: ['grades', 'probability'],
   Z90: ['grades', 'standard-deviations', 'normal-table'],

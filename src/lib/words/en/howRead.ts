@@ -285,6 +285,8 @@ export const constantWhat: Readonly<Record<ConstantName, string>> = {
   MARKED_STEPS: 'two sides that differ by so many steps differ markedly',
   MARKED_EXPECTATION:
     'a marked difference is to be discussed if the mean expectation is at least this',
+  CREDIBLY_GONE:
+    'From this probability on, a response that was missing had gone: then its coming back is to be discussed, else watched.',
   STAYS_DAYS: 'days in a row with the same side the stronger, from which a difference stays',
   EXPECTED_THERE: 'from this mean expectation on, the weaker side is the less expected',
   Z90: 'the 90th percentile of a milestone',

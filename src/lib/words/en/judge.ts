@@ -108,7 +108,9 @@ export function raisedSentence(raised: Raised, response: Response): string {
         ? 'Obligatory, seen while crying: to be seen again in a calm infant. If the infant still cannot leave the posture, it is to be discussed.'
         : 'Obligatory: the infant cannot leave the posture. To be discussed at any age.';
     case 'returned':
-      return 'Returned: it had gone at an earlier visit and is there again.';
+      return raised.asks === 'watch'
+        ? 'Not elicited at an earlier visit and present again: it may only have been missed then.'
+        : 'Returned: it had gone at an earlier visit and is present again.';
     case 'seen-before':
       return `${seenBefore(raised)} Try it again at this visit, and see the infant again within 4 weeks.`;
     case 'lost':
