@@ -265,11 +265,11 @@ describe('milestones', () => {
 
 describe('today', () => {
   test('neither sucking nor swallowing in an alert infant of 37 weeks or more', () => {
-    const feeding = (gestation: string) =>
+    const feeding = (gestation: string, on = '2026-01-03') =>
       judge(
         [
           {
-            on: '2026-01-03',
+            on,
             findings: [
               ['sucking', 'midline', 'not-elicited'],
               ['swallowing', 'midline', 'not-elicited'],
@@ -282,6 +282,10 @@ describe('today', () => {
     expect(now.today.map(({ code }) => code)).toEqual(['no-feeding']);
     expect(now.findings.map(({ attention }) => attention)).toEqual(['today', 'today']);
     expect(feeding('34w0d').today).toEqual([]);
+    // the guideline's young infant is under 3 months (91.3 days); then sucking may have integrated
+    expect(feeding('40w0d', '2026-04-02').today).toHaveLength(1);
+    expect(feeding('40w0d', '2026-04-03').today).toEqual([]);
+    expect(feeding('40w0d', '2027-01-03').today).toEqual([]);
   });
 });
 

@@ -149,7 +149,16 @@ describe('on top of the phase', () => {
     ];
     const back = judgeAll(visits(['rooting', 'left', 'not-elicited']));
     expect(back.map((f) => f.raised.map((r) => r.flag))).toEqual([[], [], ['returned']]);
-    expect(back[2]!.attention).toBe('discuss');
+    // at 2 months it had more likely been missed than gone
+    expect(back[2]!.attention).toBe('watch');
+    const moro = [2, 7, 9].map((month, index) => ({
+      on: at(month),
+      findings: [['moro', 'left', index === 1 ? 'not-elicited' : 'elicited'] as ShortFinding],
+    }));
+    expect(judgeAll(moro)[2]).toMatchObject({
+      attention: 'discuss',
+      raised: [{ flag: 'returned', asks: 'discuss' }],
+    });
     expect(judgeAll(visits(['rooting', 'left', 'not-elicited', 'crying']))[2]!.raised).toEqual([]);
   });
 

@@ -23,6 +23,18 @@ export const graded: Grading = (record) =>
     .at(-1)!
     .findings.map(({ reflex, attention }) => ({ reflex: reflex.id, asks: attention }));
 
+/** Why the last visit of a record has something to be discussed: each flag, or the verdict alone; and `today`. */
+export function reasonsOf(record: Case): ReadonlySet<string> {
+  const { findings, today } = judgeCase(record, { atlas: ATLAS, sheet: SHEET }).at(-1)!;
+  const reasons = findings
+    .filter(({ attention }) => DISCUSSED.has(attention))
+    .flatMap(({ raised, judged }): string[] => {
+      const flags = raised.filter(({ asks }) => DISCUSSED.has(asks)).map(({ flag }) => flag);
+      return flags.length > 0 ? flags : [judged.verdict];
+    });
+  return new Set(today.length > 0 ? [...reasons, 'today'] : reasons);
+}
+
 const DISCUSSED: ReadonlySet<string> = new Set(['discuss', 'today']);
 const ASKED: ReadonlySet<string> = new Set([...DISCUSSED, 'watch']);
 
@@ -75,6 +87,24 @@ export function burdenAt(
     sum.watched += grades.filter(({ asks }) => asks === 'watch').length;
   }
   return sum;
+}
+
+/** At how many visits of healthy children each reason makes something to be discussed. */
+export function reasonsAt(
+  visits: number,
+  seed: number,
+  months: number,
+  seen: Seen,
+): ReadonlyMap<string, number> {
+  const chance = chanceOf(seed);
+  const counted = new Map<string, number>();
+  for (let left = visits; left > 0; left--) {
+    const child = healthy(chance);
+    const tested = chance.shuffled(ALL).slice(0, REFLEXES_TESTED);
+    for (const reason of reasonsOf(recordOf(child, months, tested, seen, chance)))
+      counted.set(reason, (counted.get(reason) ?? 0) + 1);
+  }
+  return counted;
 }
 
 /** A reflex is of the core where so many voices judge by it. */

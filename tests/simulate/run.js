@@ -95,3 +95,17 @@ for (const before of [false, true])
       row(`${months} months`, percent(discussed, visits), (watched / visits).toFixed(2), ...asked);
     }
   }
+
+const REASONS = ['persisting', 'missing', 'returned', 'lost', 'today'];
+table('Why: healthy visits with a discussion', 'seen', 'at', ...REASONS);
+for (const before of [false, true])
+  for (const twice of [false, true])
+    for (const months of burden.AGES) {
+      const reasons = burden.reasonsAt(VISITS, seed, months, { before, twice });
+      const name = `${before ? 'at each age so far' : 'first visit'}, tried ${twice ? 'twice' : 'once'}`;
+      row(
+        name,
+        `${months} months`,
+        ...REASONS.map((reason) => percent(reasons.get(reason) ?? 0, VISITS)),
+      );
+    }

@@ -30,17 +30,21 @@ const TELLS_LITTLE: ReadonlySet<string> = new Set([
   'protective-stepping',
 ]);
 
+/** Ours: the chance that a response that is there is not elicited. */
+export const MISSED = 0.1;
+export const MISSED_TELLS_LITTLE = 0.5;
+
 export interface Absence {
   tells: 'tells' | 'tells-little';
-  /** The chance that a response that is there is not elicited: 0.1, or 0.5 where absence tells little. */
-  missed: 0.1 | 0.5;
+  /** The chance that a response that is there is not elicited: greater where absence tells little. */
+  missed: typeof MISSED | typeof MISSED_TELLS_LITTLE;
 }
 
 /** How far a response of this reflex that was not elicited counts. */
 export const absenceOf = (reflex: string): Absence =>
   TELLS_LITTLE.has(reflex)
-    ? { tells: 'tells-little', missed: 0.5 }
-    : { tells: 'tells', missed: 0.1 };
+    ? { tells: 'tells-little', missed: MISSED_TELLS_LITTLE }
+    : { tells: 'tells', missed: MISSED };
 
 /** Ages in months after term, negative before; both included. */
 export interface UnlikeSides {

@@ -114,7 +114,8 @@ export function sizesFor(
   const strip = shown.strip && data.sequences.length > 0;
   const stations = strip ? data.sequences.reduce((n, s) => n + s.stations.length, 0) : 0;
   const station = (tight ? 32 : 40) * text;
-  const fit = 17 * text;
+  // where names stand above their ridges, so do the words above these bands
+  const fit = (narrow ? 30 : 17) * text;
   const fits = shown.dense ? 0 : (data.child?.fits?.length ?? 0);
   const nameAbove = narrow ? 17 * text : 0;
   let pitch = shown.dense ? 20 * text : USUAL_PITCH * text;

@@ -237,6 +237,7 @@ export class CaseJudge {
       totals,
       ageDays: ages.axisDay,
       stays: other && other.response !== finding.response ? this.#past.staysOn(reflex.id, on) : 0,
+      goneBy: (day) => this.reading.goneBy(reflex.id, finding.side, day),
       onlyCrying,
     });
     const made: Made = {
@@ -257,16 +258,21 @@ export class CaseJudge {
     return { finding, reflex, judged, attention, raised, caps, reading };
   }
 
-  /** Whether anything but a reflex is to be discussed on a day, whatever was seen before. */
+  /** Whether anything but a reflex is to be discussed on a day, by what was seen that day alone. */
   #discusses(on: CivilDate, besides: string): boolean {
     const isDiscussed = (attention: Attention): boolean => asksMore(attention, 'watch');
+    const ofTheDay = ({ judged, caps, raised }: JudgedFinding): Attention =>
+      mostOf(
+        attentionOf(judged, caps),
+        raised.filter(({ flag }) => flag !== 'returned'),
+      );
     return (
       this.#past.lostMilestones.some((one) => one.on === on && isDiscussed(one.asks)) ||
       this.record.visits.some(
         (visit) =>
           visit.on === on &&
           this.#begin(visit).findings.some(
-            ({ reflex, attention }) => reflex.id !== besides && isDiscussed(attention),
+            (found) => found.reflex.id !== besides && isDiscussed(ofTheDay(found)),
           ),
       )
     );

@@ -9,6 +9,9 @@ export const DISCUSS_SHARE = 0.9;
 /** With a share above this one it is watched, with less it asks for nothing: half of the sources see it so. */
 export const WATCH_SHARE = 0.5;
 
+/** A response had credibly gone at a miss from this probability on: more likely gone than only missed. */
+export const CREDIBLY_GONE = 0.5;
+
 /** A difference between the sides that was there on so many days in a row stays: it asks for more. */
 export const STAYS_DAYS = 2;
 

@@ -58,7 +58,7 @@ test('a lost skill that the carer confirms should not wait, and the family is to
       milestones: [{ milestone: 'rolling', seen: false, lost: true }],
     },
   ]);
-  await expect(page.getByRole('alert')).toContainText('To be seen by a doctor today');
+  await expect(page.getByRole('note')).toContainText('To be seen by a doctor today');
   await open(page, '#/visits/2');
   await expect(page.getByLabel('the carer says it was there and is lost')).toBeChecked();
 });

@@ -126,7 +126,7 @@ test('what is read stays in its place when its letters arrive', async ({ page })
     await page.goto('about:blank');
     await page.goto('/#/');
     await expect(asking(page)).toHaveCount(3);
-    await expect(page.getByRole('region', { name: 'Expected orders' })).toContainText('in order');
+    await expect(page.getByRole('region', { name: 'Sequences' })).toContainText('in order');
     letThrough();
     await page.evaluate(() => document.fonts.ready);
     const moved = await page.evaluate(async () => {

@@ -40,6 +40,7 @@ export const PAGES = [
   '#/lock',
   '#/sources',
   '#/voices',
+  '#/reading',
   '#/about',
   '#/settings',
   '#/reflexes',

@@ -1,52 +1,37 @@
 /**
- * One example worked by hand, step by step, as a reader can follow it: two sources, one reflex, two visits.
- * The reflex and both sources are invented; the error rates are those of the app.
+ * One example worked by hand, step by step, as a reader can follow it on the page that says how reading works:
+ * two sources, one reflex, two visits. The reflex and both sources are invented; the error rates are those of
+ * the app. What stands here was worked out by hand and not by the app.
  */
 import { describe, expect, test } from 'vitest';
 import { fromMonths, toMonths, type AxisDay } from '../../../src/lib/age/axis.ts';
-import type { SourcedClaim } from '../../../src/lib/atlas/atlas.ts';
+import { MISSED } from '../../../src/lib/atlas/weight.ts';
 import { IMAGINED, ODD, ODD_NEVER } from '../../../src/lib/judge/reading/constants.ts';
-import { Inferred, seen } from '../../../src/lib/judge/reading/course.ts';
-import { eventsOf, Prior, priorOf, type EventPrior } from '../../../src/lib/judge/reading/prior.ts';
-import { windowsOf } from '../../../src/lib/judge/window.ts';
+import { Inferred } from '../../../src/lib/judge/reading/course.ts';
+import { eventsOf, priorOf } from '../../../src/lib/judge/reading/prior.ts';
+import {
+  DAYS,
+  partsOf as parts,
+  SOURCES,
+  VISITS,
+  WINDOWS,
+  worked,
+  workedWithOdd,
+} from '../../../src/lib/judge/reading/worked.ts';
 import { bruteBy, gridOf } from '../../support/bruteCourse.ts';
 
-const MISSED = 0.1;
-
-/** A source that has the response there by term, and gone from one month to another. */
-const source = (family: string, low: number, high: number): SourcedClaim => ({
-  reflex: 'invented',
-  role: 'window',
-  basis: 'memory',
-  population: 'term infants',
-  appearsStatus: 'implied',
-  integratesStatus: 'given',
-  integrates: { asPrinted: `${low} to ${high} months`, unit: 'mo', low, high },
-  source: {
-    id: family,
-    short: family,
-    year: 2000,
-    tier: 'course-notes',
-    basis: 'memory',
-    claims: [],
-    counts: [],
-  },
-  family,
-  judgedByDefault: true,
-});
-
-// Source 1: gone at 4 to 6 months. Source 2: gone at 6 to 8 months. Both: there by term.
-const WINDOWS = windowsOf([source('one', 4, 6), source('two', 6, 8)]);
-
-// At 5 months it is elicited, at 7 months it is not. Both ages are exact.
-const DAYS = [seen(fromMonths(5), true, MISSED), seen(fromMonths(7), false, MISSED)];
-
-/** P(gone before the first visit, between the two, after the second or never). */
-const parts = (course: Inferred): number[] => {
-  const [first, second] = [5, 7].map((months) => course.by('integrates', fromMonths(months)));
-  return [first!, second! - first!, 1 - second!];
-};
 const monthsOf = (day: number) => toMonths(day as AxisDay);
+
+test('the example: gone at 4 to 6 months, and at 6 to 8; elicited at 5, not elicited at 7', () => {
+  expect(SOURCES.map(({ low, high }) => [low, high])).toEqual([
+    [4, 6],
+    [6, 8],
+  ]);
+  expect(VISITS.map(({ months, elicited }) => [months, elicited])).toEqual([
+    [5, true],
+    [7, false],
+  ]);
+});
 
 describe('without the tenth of children who differ from every source', () => {
   const alone = new Inferred(priorOf(WINDOWS, 0), [], 0);
@@ -80,13 +65,35 @@ describe('without the tenth of children who differ from every source', () => {
   const together = 0.4684;
 
   test('steps 3 to 5: what the sources and the visits say together', () => {
-    expect(IMAGINED).toBe(0.02);
+    expect([IMAGINED, MISSED]).toEqual([0.02, 0.1]);
     expect(weighed[0]! + weighed[1]! + weighed[2]!).toBeCloseTo(together, 12);
     const found = parts(course);
     found.forEach((part, k) => {
       expect(part).toBeCloseTo(weighed[k]! / together, 9);
     });
     expect(found.map((part) => part.toFixed(4))).toEqual(['0.0105', '0.9415', '0.0480']);
+  });
+
+  test('the page shows each of these numbers', () => {
+    const shown = worked();
+    expect(shown.parts.map(({ visits }) => visits.map((one) => one.toFixed(2)))).toEqual([
+      ['0.02', '0.98'],
+      ['0.90', '0.98'],
+      ['0.90', '0.10'],
+    ]);
+    expect(shown.parts.map(({ product }) => product.toFixed(4))).toEqual([
+      '0.0049',
+      '0.4410',
+      '0.0225',
+    ]);
+    expect(shown.total).toBeCloseTo(together, 12);
+    expect(shown.parts.map(({ share }) => share.toFixed(4))).toEqual([
+      '0.0105',
+      '0.9415',
+      '0.0480',
+    ]);
+    expect(shown.states.gone).toBeCloseTo(0.952, 3);
+    expect(shown.dates.median).toBeCloseTo(6.04, 2);
   });
 
   // Step 6. At 7 months it is gone with 0.0105 + 0.9415 = 0.952, and still there with 0.048.
@@ -120,12 +127,11 @@ describe('with a tenth of children who differ from every source', () => {
   // together 0.4321; as shares: 0.0110, 0.9256, 0.0635
   test('for when it goes, if it surely was there by term', () => {
     expect([ODD, ODD_NEVER]).toEqual([0.1, 0.5]);
-    const surely: EventPrior = { pieces: [{ from: 140, to: 140, weight: 1 }], dated: true };
-    const prior = new Prior(surely, eventsOf(WINDOWS).integrates);
-    const alone = parts(new Inferred(prior, [], 0));
-    expect(alone.map((part) => part.toFixed(4))).toEqual(['0.2418', '0.4535', '0.3047']);
-    const found = parts(new Inferred(prior, DAYS, 0));
-    expect(found.map((part) => part.toFixed(4))).toEqual(['0.0110', '0.9256', '0.0635']);
+    const { parts: shown, total } = workedWithOdd();
+    expect(shown.map(({ sources }) => sources.toFixed(4))).toEqual(['0.2418', '0.4535', '0.3047']);
+    expect(shown.map(({ product }) => product.toFixed(4))).toEqual(['0.0047', '0.4000', '0.0274']);
+    expect(total).toBeCloseTo(0.4321, 3);
+    expect(shown.map(({ share }) => share.toFixed(4))).toEqual(['0.0110', '0.9256', '0.0635']);
   });
 
   // For when it comes too, as the app has it, the parts are of two dates: counted day by day instead.

@@ -5,7 +5,13 @@
 import type { CivilDate } from '../../age/civil.ts';
 import type { Visit } from '../../case/case.ts';
 import { isElicited, triesOf, type Finding } from '../../case/finding.ts';
-import { TODAY_FEEDING_FROM, TODAY_LOST, TOGETHER, TRIES } from './constants.ts';
+import {
+  TODAY_FEEDING_FROM,
+  TODAY_FEEDING_UNTIL,
+  TODAY_LOST,
+  TOGETHER,
+  TRIES,
+} from './constants.ts';
 import { OTHER_SIDE } from './days.ts';
 import type { LostMilestone, NotNow } from './lost.ts';
 
@@ -89,7 +95,9 @@ export type TodayCode = 'lost-milestone' | 'lost-reactions' | 'no-feeding';
  *   asks for early review by a senior clinician; a hospital's advice for the first month has a poor suck or
  *   one that cannot be sustained call for a doctor at once, by day or night (both read). That a young
  *   infant who cannot feed is referred urgently is also in the WHO booklet on illness under 2 months
- *   (memory). That both reflexes must be missing, in an alert infant of 37 weeks or more, is ours.
+ *   (memory). That both reflexes must be missing, in an alert infant of 37 weeks or more, is ours. The
+ *   guideline's young infant is under 3 months: later the sucking reflex may have integrated, and one missed
+ *   swallow would make a healthy child urgent.
  */
 export const TODAY_BASIS: Readonly<Record<TodayCode, TodayBasis>> = {
   'lost-milestone': { basis: 'ours', source: 'NICE NG127, 2019: motor regression; gait' },
@@ -111,7 +119,8 @@ const ALERT: ReadonlySet<Finding['state']> = new Set(['quiet-alert', 'active-ale
 
 /** Neither sucking nor swallowing on a day, each looked for while alert, and elicited by nobody. */
 function noFeeding(visits: readonly Visit[], on: CivilDate, postmenstrualDays: number): boolean {
-  if (postmenstrualDays < TODAY_FEEDING_FROM) return false;
+  if (postmenstrualDays < TODAY_FEEDING_FROM || postmenstrualDays >= TODAY_FEEDING_UNTIL)
+    return false;
   const sameDay = visits.filter((visit) => visit.on === on);
   return FEEDING.every(
     (reflex) =>
@@ -142,7 +151,12 @@ export function todayOn(
   const triedTwice = ({ reflex, side, days: missed }: NotNow): boolean =>
     missed > 1 || triesOn(visits, on, { reflex, side }) >= TRIES;
   const reactions = notNow.filter(
-    (one) => one.on === on && one.lifelong && one.lost.length > 0 && triedTwice(one),
+    (one) =>
+      one.on === on &&
+      one.lifelong &&
+      // what is lost only for standing beside something else is no reason to hurry
+      one.lost.some((why) => why !== 'beside-another') &&
+      triedTwice(one),
   );
   const about = [...new Set(reactions.map(({ reflex }) => reflex))];
   if (about.length >= TODAY_LOST) found.push({ code: 'lost-reactions', on, about });

@@ -2,6 +2,7 @@
  * One child read over all visits: every course inferred, on demand, from the chosen sources, the days on
  * which it was looked at and the dating. Priors are worked out once for a set of sources.
  */
+import type { CivilDate } from '../../age/civil.ts';
 import { DEFAULT_LIMITS, type CorrectionLimits } from '../../age/clocks.ts';
 import type { Atlas } from '../../atlas/atlas.ts';
 import type { Side, Station } from '../../atlas/types.ts';
@@ -100,6 +101,16 @@ export class ChildReading {
     const course = this.#infer(prior, days, known.absence.missed);
     this.#courses.set(key, course);
     return course;
+  }
+
+  /** P(a reflex, or a side of it, has gone by a date), from the sources and its days up to that date. */
+  goneBy(reflex: string, side: Side, on: CivilDate): number {
+    const prior = this.priors.reflex(reflex);
+    const known = this.priors.atlas.reflexes.get(reflex);
+    if (!prior?.datedI || !known) return 0;
+    const days = (this.days.get(reflex)?.sides[side] ?? NO_DAYS).filter((day) => day.on <= on);
+    const course = this.#infer(prior, days, known.absence.missed);
+    return course.contradicted ? 0 : course.by('integrates', this.clock.dayOn(on));
   }
 
   /** The course of a milestone; undefined for one without a published window. */

@@ -90,6 +90,12 @@ export const TODAY_LOST = 2;
 /** Ours: sucking and swallowing are both asked of an alert infant from 37w0d on. */
 export const TODAY_FEEDING_FROM: AxisDay = toAxisDay(37 * 7);
 
+/**
+ * Below this age, 3 months after term. The guideline that it rests on has it as the end of the young infant
+ * (published: Royal Children's Hospital Melbourne, read); later the sucking reflex may have integrated.
+ */
+export const TODAY_FEEDING_UNTIL: AxisDay = fromMonths(3);
+
 /** Ours: of two sides that differ the weaker one is less expected from this mean expectation on. */
 export const EXPECTED_THERE = 0.5;
 

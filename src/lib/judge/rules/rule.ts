@@ -48,6 +48,8 @@ export interface RuleContext {
   ageDays: number;
   /** On how many days in a row, this one the last, the same side was the stronger; 0 where they agree. */
   stays: number;
+  /** P(gone by a date), from the sources and the child's days up to it, 0 to 1; 0 where no source dates it. */
+  goneBy: (on: CivilDate) => number;
   /** Seen while crying, and that day in no other state: it is to be seen again in a calm infant. */
   onlyCrying: boolean;
 }

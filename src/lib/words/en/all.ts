@@ -15,6 +15,7 @@ export * as familyPage from './familyPage.ts';
 export * as forms from './forms.ts';
 export * as keeping from './keeping.ts';
 export * as ground from './ground.ts';
+export * as howRead from './howRead.ts';
 export * as inferred from './inferred.ts';
 export * as judge from './judge.ts';
 export * as lock from './lock.ts';

@@ -108,7 +108,9 @@ export function raisedSentence(raised: Raised, response: Response, when = BY_DAT
         ? 'Obligatory, seen while crying: to be seen again in a calm infant. If the infant still cannot leave the posture, it is to be discussed.'
         : 'Obligatory: the infant cannot leave the posture. To be discussed at any age.';
     case 'returned':
-      return 'Returned: it had gone at an earlier visit and is there again.';
+      return raised.asks === 'watch'
+        ? 'Not elicited at an earlier visit and present again: it may only have been missed then.'
+        : 'Returned: it had gone at an earlier visit and is present again.';
     case 'seen-before':
       return `${seenBefore(raised, when)} ${
         raised.triedAgain ? 'See' : 'Try it again at this visit, and see'
@@ -140,7 +142,7 @@ export function todaySentence({ code }: Pick<Today, 'code'>): string {
     case 'lost-reactions':
       return 'Two or more lifelong reactions are lost, each missing at two tries. To be seen by a doctor today: follow the local pathway.';
     case 'no-feeding':
-      return 'Neither sucking nor swallowing in an alert infant. To be seen by a doctor today: follow the local pathway.';
+      return 'Neither sucking nor swallowing in an alert young infant. To be seen by a doctor today: follow the local pathway.';
   }
 }
 

@@ -68,7 +68,7 @@ export const about = {
         'Ages are counted in whole days of the calendar from the birth date and the gestation or due date. In a child born early the corrected age counts, up to a limit that is a setting; the screen says which age was used and why.',
         'A due date is not exact. Each way of dating has a spread, and every verdict is computed over that spread: where it hangs on the due date, it says so.',
         'Each source is read as a window in which a response appears and one in which it goes. Where a source says nothing of an age it is silent, and silence is not agreement. The height of a ridge is the mean expectation of the sources that speak.',
-        'A verdict is the phase a finding falls in under most of what the sources say: fits, closing, may still appear, early, missing, persisting. Uneven sides, weak, brisk, obligatory and returned responses are said on top of it.',
+        'A verdict is the phase a finding falls in under most of what the sources say: fits, closing, may still appear, early, missing, persisting. Sides that differ, weak, brisk, obligatory and re-emerged responses, and what was seen before and is not now, are said on top of it. From all visits together it is inferred when each response came and went, and in which order.',
       ],
     },
     {

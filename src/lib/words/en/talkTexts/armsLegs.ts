@@ -34,7 +34,7 @@ export const armsLegs: TalkText = {
     }),
     () => ({
       caption: 'An order is a question, not a verdict',
-      note: 'Where the second was seen and the first was never looked at, the order stays open. One out of turn is a reason to look again with both sides and a calm infant. No diagnosis; follow local pathways and licensed practice.',
+      note: 'What came first is inferred from all visits, beside what the sources say. Visits that begin after both have happened leave it open. Where the visits show the other way round, look again: both sides, in a calm infant. No diagnosis; follow local pathways and licensed practice.',
     }),
   ],
 };
