@@ -180,8 +180,8 @@ test('the sheet that was made is the order of recording', async ({ page }) => {
   await open(page, '#/next');
   await page.getByLabel('Plan for').fill('2026-06-08');
   await page.getByLabel('Plan for').press('Tab');
-  await page.getByRole('button', { name: 'Drop Asymmetrical tonic neck reflex' }).click();
-  await page.getByRole('link', { name: 'Record on the sheet' }).click();
+  await page.getByRole('button', { name: 'Remove Asymmetrical tonic neck reflex' }).click();
+  await page.getByRole('link', { name: 'Record findings' }).click();
   await expect(page.getByText('In the order of the sheet for 8 June 2026.')).toBeVisible();
   await expect(current(page)).toHaveAttribute('data-row', 'neck-righting');
   await expect(row(page, 'atnr')).toHaveCount(0);
