@@ -96,6 +96,17 @@ export function chooseWithin(
 ): Choice {
   let best: Choice = { chosen: [], minutes: 0, bits: 0 };
   let sets = 0;
+  // an order that a reflex does not show changes nothing of what it adds
+  const shown = new Map(
+    candidates.map((one) => [
+      one,
+      orders.filter(({ stations }) => stations.some((ids) => ids.includes(one.id))),
+    ]),
+  );
+  const gainOf = (chosen: readonly Candidate[], one: Candidate): number => {
+    const its = shown.get(one)!;
+    return its.length === 0 ? one.tells : toldBy([...chosen, one], its) - toldBy(chosen, its);
+  };
 
   const look = (chosen: readonly Candidate[], spent: number, from: readonly Candidate[]): void => {
     sets++;
@@ -103,7 +114,7 @@ export function chooseWithin(
     if (told > best.bits + TINY) best = { chosen, minutes: spent, bits: told };
     const gains = from
       .filter((one) => spent + one.minutes <= minutes)
-      .map((one) => ({ one, gain: toldBy([...chosen, one], orders) - told }))
+      .map((one) => ({ one, gain: gainOf(chosen, one) }))
       .filter(({ gain }) => gain > TINY)
       .sort((a, b) => b.gain / b.one.minutes - a.gain / a.one.minutes);
     let [left, bound] = [minutes - spent, told];
