@@ -14,6 +14,7 @@ import {
   type JudgedVisit,
   type JudgeOptions,
 } from '../lib/judge/judge.ts';
+import { nextVisit } from '../lib/judge/nextVisit.ts';
 import { TODAY_BASIS } from '../lib/judge/reading/asks.ts';
 import type { Fit } from '../lib/judge/reading/fit.ts';
 import type { Dates } from '../lib/judge/reading/course.ts';
@@ -202,6 +203,7 @@ function caseJson(record: Case, options: JudgeOptions) {
     courses: coursesOf(record.visits, agesFor),
     reflexes,
     sequences: judge.sequences.map(sequenceJson),
+    nextVisit: nextVisit(judge, options) ?? null,
   };
 }
 

@@ -1,6 +1,8 @@
 /** `tidemark plan`: what is worth testing in a child on a date. */
 import { parseCivil } from '../lib/age/civil.ts';
-import { planFor, type Plan } from '../lib/judge/plan.ts';
+import { partOf, PARTS, planFor, type Plan, type PlanLine } from '../lib/judge/plan.ts';
+import { TEN_MINUTES } from '../lib/judge/reading/constants.ts';
+import { minutesFor, withinTen, type TenMinutes } from '../lib/judge/tenMinutes.ts';
 import type { Case } from '../lib/case/case.ts';
 import { en } from '../lib/words/en.ts';
 import { agesJson } from './ages.ts';
@@ -15,30 +17,51 @@ import {
   type Command,
 } from './input.ts';
 
-const planJson = (record: Case, plan: Plan) => ({
-  child: record.child.label,
-  on: plan.on,
-  ages: agesJson(plan.ages),
-  lines: plan.lines.map(({ reflex, sides, tells, why }) => ({
-    reflex: reflex.id,
-    sides,
-    position: reflex.position,
-    upsetting: reflex.upsetting,
-    tells,
-    why,
-    cautions: reflex.cautions,
-  })),
-  questions: plan.questions,
-});
+const tenOf = ({ lines, reading, on }: Plan): TenMinutes =>
+  withinTen(lines, { reading, day: reading.clock.dayOn(on) });
+
+function planJson(record: Case, plan: Plan) {
+  const { lines, minutes, bits } = tenOf(plan);
+  return {
+    child: record.child.label,
+    on: plan.on,
+    ages: agesJson(plan.ages),
+    lines: plan.lines.map(({ coreVoices, reflex, sides, tells, why }) => ({
+      reflex: reflex.id,
+      sides,
+      position: reflex.position,
+      upsetting: reflex.upsetting,
+      coreVoices,
+      minutes: minutesFor(reflex),
+      tells,
+      why,
+      cautions: reflex.cautions,
+    })),
+    withinTen: { reflexes: lines.map(({ reflex }) => reflex.id), minutes, bits },
+    questions: plan.questions,
+  };
+}
 
 function planText(record: Case, plan: Plan): string {
   const { birth, label } = record.child;
-  const rows = plan.lines.map(({ reflex, sides, why }) => [
+  const row = ({ reflex, sides, why, coreVoices }: PlanLine): string[] => [
     `  ${reflex.short}`,
     sides.map((side) => en.atlas.sides[side]).join(' / '),
-    `${en.atlas.positions[reflex.position]}${reflex.upsetting ? ', late: it can upset' : ''}`,
-    why.map((one) => en.sheet.whyWords(one, plan.on)).join('; '),
-  ]);
+    en.atlas.positions[reflex.position],
+    [
+      ...(reflex.upsetting && coreVoices > 0 ? [en.sheet.parts.inCore] : []),
+      ...why.map((one) => en.sheet.whyWords(one, plan.on)),
+    ].join('; '),
+  ];
+  const parts = PARTS.map((part) => {
+    const rows = plan.lines.filter((line) => partOf(line) === part).map(row);
+    return rows.length > 0 ? `${en.sheet.parts[part]}\n${columns(rows)}` : '';
+  });
+  const ten = tenOf(plan);
+  const within =
+    ten.lines.length > 0
+      ? `${en.sheet.ten.title(TEN_MINUTES)}\n  ${ten.lines.map(({ reflex }) => reflex.short).join(', ')} (${en.sheet.ten.minutes(ten.minutes)})\n`
+      : '';
   const questions = plan.questions.map(({ reflex, side, verdict, most, every }) => [
     `  ${reflex}`,
     en.atlas.sides[side],
@@ -48,7 +71,8 @@ function planText(record: Case, plan: Plan): string {
   ]);
   return (
     `${label}, ${en.ages.dateWords(plan.on)}, ${en.ages.countedWords(plan.ages, birth.born)}\n` +
-    `Worth testing\n${columns(rows)}` +
+    parts.join('') +
+    within +
     (questions.length > 0 ? `Open questions\n${columns(questions)}` : '') +
     `${en.judge.CAUTION}\n`
   );

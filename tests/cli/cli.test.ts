@@ -205,7 +205,7 @@ test('plan', () => {
   const plan = JSON.parse(run.stdout) as { lines: { reflex: string }[]; questions: unknown[] };
   expect(plan.lines.map((line) => line.reflex)).toContain('atnr');
   expect(tidemark('plan', file('plan.json', kestrel), '--on', '2026-06-18').stdout).toMatch(
-    /Worth testing/,
+    /Core set for this age/,
   );
 });
 

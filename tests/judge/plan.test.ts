@@ -8,7 +8,7 @@ import { sheetOf } from '../../src/lib/judge/judge.ts';
 import { turningPoint } from '../../src/lib/judge/hangs.ts';
 import { readAt } from '../../src/lib/judge/expectation.ts';
 import { verdictOf } from '../../src/lib/judge/verdict.ts';
-import { inOrder, planFor, POSITION_ORDER } from '../../src/lib/judge/plan.ts';
+import { inOrder, partOf, PARTS, planFor, POSITION_ORDER } from '../../src/lib/judge/plan.ts';
 import {
   agesOn,
   birthFromGestation,
@@ -35,11 +35,13 @@ describe('a plan for a date', () => {
   const plan = planFor(record, on, options);
 
   test('turns the infant as little as possible, upsetting ones last', () => {
-    for (const upsetting of [false, true]) {
-      const places = plan.lines
-        .filter((line) => line.reflex.upsetting === upsetting)
-        .map((line) => POSITION_ORDER.indexOf(line.reflex.position));
-      expect(new Set(places).size).toBeGreaterThan(upsetting ? 0 : 2);
+    for (const part of PARTS) {
+      const of = plan.lines.filter((line) => partOf(line) === part);
+      const core = of.filter((line) => line.coreVoices > 0);
+      expect(of.slice(0, core.length)).toEqual(core);
+      const lines = part === 'upsetting' ? core : of;
+      const places = lines.map((line) => POSITION_ORDER.indexOf(line.reflex.position));
+      expect(new Set(places).size).toBeGreaterThan(part === 'upsetting' ? 0 : 2);
       expect(places).toEqual([...places].sort((a, b) => a - b));
     }
     const kinds = plan.lines.map((line) => Number(line.reflex.upsetting));
@@ -157,6 +159,43 @@ describe('why a reflex is on the plan', () => {
       expect(all).toEqual([{ code: 'silent' }]);
       expect(tells).toBe(0);
     }
+  });
+
+  test('what was missing once asks for a second try, on its sides, until it was tried twice', () => {
+    const missing = (tries: number, right: 'elicited' | 'not-elicited' = 'not-elicited') => ({
+      on: '2026-03-02',
+      findings: [
+        ['moro', 'left', 'not-elicited', 'quiet-alert', tries] as never,
+        ['moro', 'right', right, 'quiet-alert', right === 'elicited' ? 1 : tries] as never,
+      ],
+    });
+    const asked = why([missing(1)], 'moro').asked!;
+    expect(asked).toContainEqual({
+      code: 'second-try',
+      sides: ['left', 'right'],
+      on: '2026-03-02',
+    });
+    const codes = (visits: Parameters<typeof childCase>[1]) =>
+      why(visits, 'moro').asked!.map(({ code }) => code);
+    expect(codes([missing(1)])).toContain('open-question');
+    expect(codes([missing(2)])).not.toContain('second-try');
+    // one side beside one that answers needs none
+    expect(codes([missing(1, 'elicited')])).not.toContain('second-try');
+  });
+
+  test('what is described in water is never proposed, also where it was recorded', () => {
+    for (const day of ['2026-01-20', '2026-04-20', '2026-09-20']) {
+      const seen = { on: '2026-01-12', findings: [['swimming', 'midline', 'weak'] as never] };
+      const { asked, rest } = why([seen], 'swimming', day);
+      expect(asked).toBeUndefined();
+      expect(rest!.map(({ code }) => code)).toContain('teaching-only');
+    }
+  });
+
+  test('what is not expected yet and whose absence tells little is left off, and comes later', () => {
+    const at = (day: string) => why([], 'stnr', day);
+    expect(at('2026-04-20').rest!.map(({ code }) => code)).toContain('tells-nothing');
+    expect(at('2026-08-20').asked).toBeDefined();
   });
 
   test('every reflex is on the plan or off it, each list in the order of testing', () => {

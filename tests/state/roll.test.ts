@@ -4,12 +4,14 @@ import type { CivilDate } from '../../src/lib/age/civil.ts';
 import { addDays, addMonths } from '../../src/lib/age/civil.ts';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
 import type { Case } from '../../src/lib/case/case.ts';
-import { sheetOf } from '../../src/lib/judge/judge.ts';
+import { CaseJudge, sheetOf } from '../../src/lib/judge/judge.ts';
+import { nextVisit } from '../../src/lib/judge/nextVisit.ts';
 import { openQuestions } from '../../src/lib/judge/questions.ts';
+import { USUAL_MONTHS, WATCHED_AGAIN_DAYS } from '../../src/lib/judge/reading/constants.ts';
 import { demoCase } from '../../src/lib/state/demo.ts';
 import { examplesOn, WRITTEN_FOR } from '../../src/lib/state/examples/examples.ts';
 import { folded } from '../../src/lib/state/fold.ts';
-import { LONG_MONTHS, rollOf, type RollLine } from '../../src/lib/state/roll.ts';
+import { rollOf, type RollLine } from '../../src/lib/state/roll.ts';
 import {
   AGE_BAND_NAMES,
   ASKINGS,
@@ -65,7 +67,7 @@ describe('what a line says', () => {
     const born = lineOf(line.record, '2026-07-01');
     expect(born.ages?.chronologicalDays).toBe(0);
     expect(born.isDue).toBe(true);
-    expect(born.next).toEqual({ on: '2026-07-01', why: 'first' });
+    expect(born.next).toEqual({ by: '2026-07-01', why: { code: 'first' } });
   });
 
   it('lays birth at the gestation of a child born early, and at term of one that was not', () => {
@@ -80,9 +82,9 @@ describe('when a check falls due', () => {
     { on: '2026-06-01', findings: [['moro', 'left', 'not-elicited']] },
   ]);
 
-  it(`by time: ${LONG_MONTHS} months after the last visit`, () => {
+  it(`by time: ${USUAL_MONTHS} months after the last visit`, () => {
     expect(openQuestions(calm, calm.visits[0]!.on, options)).toEqual([]);
-    expect(lineOf(calm).next).toEqual({ on: '2026-09-01', why: 'long' });
+    expect(lineOf(calm).next).toEqual({ by: '2026-09-01', why: { code: 'usual' } });
     expect(lineOf(calm, '2026-08-31').isDue).toBe(false);
     expect(lineOf(calm, '2026-09-01').isDue).toBe(true);
   });
@@ -95,16 +97,19 @@ describe('when a check falls due', () => {
     const justBefore = childCase({ born: '2024-06-01', gestation: '40w0d' }, [
       { on: '2026-02-27', findings: [['moro', 'left', 'not-elicited']] },
     ]);
-    expect(lineOf(justBefore).next?.on).toBe('2026-05-27');
+    expect(lineOf(justBefore).next?.by).toBe('2026-05-27');
   });
 
   it('by a visit that was prepared, unless it lies behind', () => {
     const sheet = (day: string): Case => ({ ...calm, sheet: { on: on(day), reflexes: ['moro'] } });
-    expect(lineOf(sheet('2026-06-20')).next).toEqual({ on: '2026-06-20', why: 'sheet' });
-    expect(lineOf(sheet('2026-06-01')).next?.why).toBe('long');
+    expect(lineOf(sheet('2026-06-20')).next).toEqual({
+      by: '2026-06-20',
+      why: { code: 'prepared' },
+    });
+    expect(lineOf(sheet('2026-06-01')).next?.why.code).toBe('usual');
   });
 
-  it('by the first change that most sources would expect after the last visit', () => {
+  it('by the change that half of the awaited ones are done with, no sooner than a recheck', () => {
     const closing = childCase({ born: '2026-01-26', gestation: '40w0d' }, [
       {
         on: '2026-06-01',
@@ -114,26 +119,23 @@ describe('when a check falls due', () => {
         ],
       },
     ]);
-    const dates = openQuestions(closing, closing.visits[0]!.on, options).map(({ most }) => most!);
-    expect(dates.length).toBe(2);
     const line = lineOf(closing);
-    expect(line.next).toMatchObject({ why: 'question', on: dates.toSorted()[0] });
+    expect(line.asks).toEqual({ discuss: 0, watch: 0 });
     expect(line.open).toBe(2);
+    expect(line.next?.why).toMatchObject({ code: 'awaited', of: 2 });
+    expect(line.next!.by >= addDays(on('2026-06-01'), WATCHED_AGAIN_DAYS)).toBe(true);
   });
 
-  it('is never later than any of its reasons', () => {
+  it('is the date and the reason that the plan says, and never later than a visit prepared', () => {
     let dated = 0;
     for (const { record, next } of roll) {
+      expect(next).toEqual(nextVisit(new CaseJudge(record, options), options));
       const last = record.visits.at(-1)?.on;
       if (!last || !next) continue;
       dated += 1;
-      const reasons = [
-        ...openQuestions(record, last, options).flatMap(({ most }) => most ?? []),
-        ...(record.sheet ? [record.sheet.on] : []),
-      ].filter((date) => date > last);
-      for (const reason of reasons) expect(next.on <= reason).toBe(true);
-      expect(next.on <= addMonths(last, LONG_MONTHS)).toBe(true);
-      expect(next.on > last).toBe(true);
+      if (record.sheet && record.sheet.on > last) expect(next.by <= record.sheet.on).toBe(true);
+      expect(next.by <= addMonths(last, USUAL_MONTHS)).toBe(true);
+      expect(next.by > last || next.why.code === 'today').toBe(true);
     }
     expect(dated).toBeGreaterThan(0);
   });
@@ -242,7 +244,7 @@ describe('looking for children', () => {
           (a.asks.discuss === b.asks.discuss && a.asks.watch >= b.asks.watch),
       ).toBe(true);
     for (const [a, b] of pairs('check'))
-      expect(!b.next || (a.next && a.next.on <= b.next.on)).toBeTruthy();
+      expect(!b.next || (a.next && a.next.by <= b.next.by)).toBeTruthy();
     for (const [a, b] of pairs('seen')) expect((a.lastSeen ?? '') <= (b.lastSeen ?? '')).toBe(true);
     const numbered = ['Child 10', 'Child 9'].map((label, index) => ({
       id: String(index),

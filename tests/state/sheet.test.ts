@@ -9,7 +9,7 @@ import { inOrder, planFor } from '../../src/lib/judge/plan.ts';
 import { blankAge } from '../../src/lib/state/blankSheet.ts';
 import { demoCase } from '../../src/lib/state/demo.ts';
 import { planDate } from '../../src/lib/state/plan.ts';
-import { runsOf, sheetWith, withLine, withoutLine } from '../../src/lib/state/sheet.ts';
+import { partsOf, sheetWith, withLine, withoutLine } from '../../src/lib/state/sheet.ts';
 
 const record = demoCase(ATLAS);
 const plan = planFor(record, '2026-06-08' as CivilDate, {
@@ -24,7 +24,7 @@ describe('the sheet of a visit', () => {
     expect(sheet.ids).toEqual(proposed);
     expect(sheet.lines.every(({ byHand }) => !byHand)).toBe(true);
     expect(sheet.dropped).toEqual([]);
-    expect(sheet.more).toEqual(plan.rest);
+    expect(sheet.more).toEqual(plan.rest.filter(({ reflex }) => reflex.id !== 'swimming'));
   });
 
   it('drops a line, offers it again, and takes it back where it stood', () => {
@@ -58,13 +58,19 @@ describe('the sheet of a visit', () => {
     expect(withoutLine(sheet, 'own-fencer')).toEqual(['moro']);
   });
 
-  it('stands in runs of one position, what may upset in one at the end', () => {
-    const runs = runsOf(sheetWith(plan, undefined).lines);
-    expect(runs.filter(({ position }) => position === undefined)).toEqual([runs.at(-1)]);
-    for (const { position, lines } of runs)
-      for (const { reflex } of lines)
-        expect(reflex.upsetting ? undefined : reflex.position).toBe(position);
-    expect(runs.flatMap(({ lines }) => lines.map(({ reflex }) => reflex.id))).toEqual(proposed);
+  it('has the core set, then what else, what may upset at the end, in runs of one position', () => {
+    const parts = partsOf(sheetWith(plan, undefined).lines);
+    expect(parts.map(({ part }) => part)).toEqual(['core', 'also', 'upsetting']);
+    for (const { part, runs } of parts)
+      for (const { position, lines } of runs)
+        for (const { reflex, coreVoices } of lines) {
+          expect(part === 'upsetting').toBe(reflex.upsetting);
+          if (part === 'upsetting') continue;
+          expect(coreVoices > 0).toBe(part === 'core');
+          expect(reflex.position).toBe(position);
+        }
+    const all = parts.flatMap(({ runs }) => runs.flatMap(({ lines }) => lines));
+    expect(all.map(({ reflex }) => reflex.id)).toEqual(proposed);
   });
 
   it('is made for the date of the sheet that is kept, while no visit is later', () => {

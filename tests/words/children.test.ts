@@ -1,11 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { CivilDate } from '../../src/lib/age/civil.ts';
 import { MAX_LABEL } from '../../src/lib/case/shape.ts';
 import { en } from '../../src/lib/words/en.ts';
 
-const { copyLabel, checkWords, asksWords, openWords, foundWords } = en.children;
-const on = (text: string): CivilDate => text as CivilDate;
+const { copyLabel, asksWords, openWords, foundWords } = en.children;
 
 describe('the label of a copy', () => {
   it('is free, and fits what a label may hold', () => {
@@ -26,29 +24,6 @@ describe('the label of a copy', () => {
 });
 
 describe('what is open, in words', () => {
-  const name = (): string => 'Moro';
-  it.each([
-    [{ on: on('2026-06-08'), why: 'sheet' } as const, 'check due today: prepared visit'],
-    [{ on: on('2026-06-01'), why: 'long' } as const, 'check due since 1 June 2026: long unseen'],
-    [{ on: on('2026-06-20'), why: 'first' } as const, 'next check 20 June 2026: first visit'],
-    [undefined, 'no check dated'],
-  ])('%j: %s', (check, words) => {
-    expect(checkWords(check, on('2026-06-08'), name)).toBe(words);
-  });
-
-  it('names the reflex and what is awaited of it', () => {
-    const question = {
-      reflex: 'moro',
-      side: 'left' as const,
-      verdict: 'closing',
-      awaits: 'to-integrate' as const,
-      most: on('2026-07-01'),
-      every: on('2026-08-01'),
-    };
-    const check = { on: on('2026-07-01'), why: 'question' as const, question };
-    expect(checkWords(check, on('2026-06-08'), name)).toBe('next check 1 July 2026: Moro gone?');
-  });
-
   it('counts', () => {
     expect(asksWords({ discuss: 2, watch: 1 })).toBe('2 to discuss, 1 to watch');
     expect(asksWords({ discuss: 0, watch: 0 })).toBe('nothing asks');

@@ -201,17 +201,17 @@ describe('why a reflex is on a sheet', () => {
   test.each([
     [
       { code: 'closing', share: 0.5, by, date: '2026-08-14', byAll: true },
-      'window closing: gone by 14 August 2026 in every source',
+      'expected to fade: integrated by 14 August 2026 in every source',
     ],
     [
       { code: 'closing', share: 0.5, by, date: '2026-06-05', byAll: false },
-      'window closing: gone since 5 June 2026 in every source that dates it',
+      'expected to fade: integrated since 5 June 2026 in every source that dates it',
     ],
     [
       { code: 'opening', share: 0.5, by, date: null, byAll: true },
-      'window opening: there by 3.9 mo in every source',
+      'expected to appear: present by 3.9 mo in every source',
     ],
-    [{ code: 'opening', share: 0.5, by: null, date: null, byAll: false }, 'window opening'],
+    [{ code: 'opening', share: 0.5, by: null, date: null, byAll: false }, 'expected to appear'],
     [
       { code: 'open-question', verdict: 'fits', flags: ['uneven'], on: '2026-05-11' },
       'uneven last time (11 May)',
@@ -228,20 +228,25 @@ describe('why a reflex is on a sheet', () => {
       { code: 'unread', response: 'not-assessable', state: 'crying', on: '2026-05-11' },
       'not assessable last time (11 May)',
     ],
-    [{ code: 'settled', now: 'gone', on: '2026-05-11' }, 'seen to be gone on 11 May'],
-    [{ code: 'never-tested' }, 'never tested'],
+    [
+      { code: 'settled', now: 'gone', on: '2026-05-11' },
+      'integrated on 11 May, no change expected',
+    ],
+    [{ code: 'second-try', sides: ['left'], on: '2026-05-11' }, 'second try, left'],
+    [{ code: 'second-try', sides: ['left', 'right'], on: '2026-05-11' }, 'second try'],
+    [{ code: 'never-tested' }, 'not tested yet'],
   ])('%o', (why, words) => {
     expect(en.sheet.whyWords(why as never, on)).toBe(words);
   });
 
   test('how much it tells is a word too', () => {
     expect([1, 0.8, 0.79, 0.4, 0.39, 0].map(en.sheet.tellsWords)).toEqual([
-      'tells much',
-      'tells much',
-      'tells something',
-      'tells something',
-      'tells little',
-      'tells little',
+      'highly informative',
+      'highly informative',
+      'informative',
+      'informative',
+      'little information',
+      'little information',
     ]);
   });
 });

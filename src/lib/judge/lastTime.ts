@@ -2,7 +2,7 @@
 import { isAsking } from './rules/rule.ts';
 import type { CivilDate } from '../age/civil.ts';
 import { sidesOf } from '../atlas/core.ts';
-import type { Reflex } from '../atlas/types.ts';
+import type { Reflex, Side } from '../atlas/types.ts';
 import type { Visit } from '../case/case.ts';
 import { isAnswer, isElicited, type Finding } from '../case/finding.ts';
 import { totalsOf, type Totals } from './expectation.ts';
@@ -15,7 +15,14 @@ export type LastTime =
   /** Looked at, and no answer since: not assessable, or missing in a state that does not allow judging. */
   | { code: 'unread'; on: CivilDate; finding: Finding }
   /** To be looked at again: the verdict that asks for most, with every flag on any side. */
-  | { code: 'open'; on: CivilDate; verdict: string; flags: readonly string[] }
+  | {
+      code: 'open';
+      on: CivilDate;
+      verdict: string;
+      flags: readonly string[];
+      /** Missing once, so that a second try is asked for: on these sides. */
+      again: readonly Side[];
+    }
   /** Seen to be there or gone on every side, with no change ahead. */
   | { code: 'settled'; on: CivilDate; now: 'there' | 'gone' }
   | { code: 'answered'; on: CivilDate };
@@ -26,6 +33,12 @@ export const FEW = 0.1;
 /** Whether a judged finding leaves something to look at again. */
 const isOpen = ({ judged, attention }: JudgedFinding): boolean =>
   isAsking(attention) || judged.verdict === 'closing' || judged.verdict === 'may-still-appear';
+
+/** Whether a finding was missing once: not tried twice, or seen before and not now. */
+const asksAgain = ({ caps, raised, attention }: JudgedFinding): boolean =>
+  isAsking(attention) &&
+  (caps.some(({ code }) => code === 'tried-once') ||
+    raised.some(({ flag }) => flag === 'seen-before'));
 
 const share = ({ phases, speaking }: Totals, ...which: readonly number[]): number =>
   which.reduce((sum, phase) => sum + phases[phase]!, 0) / speaking;
@@ -70,7 +83,9 @@ export function lastTime(
   const open = worstFirst(found.filter(isOpen));
   if (open[0]) {
     const flags = new Set(open.flatMap(({ raised }) => raised.map(({ flag }) => flag)));
-    return { code: 'open', on: last.on, verdict: open[0].judged.verdict, flags: [...flags] };
+    const again = found.filter(asksAgain).map(({ finding }) => finding.side);
+    const { verdict } = open[0].judged;
+    return { code: 'open', on: last.on, verdict, flags: [...flags], again };
   }
   const seen = now.anySpeaks ? settled(reflex, found, now) : undefined;
   return seen ? { code: 'settled', on: last.on, now: seen } : { code: 'answered', on: last.on };

@@ -1,4 +1,7 @@
-/** What is worth testing in a child on a date, in an order that turns the infant least. */
+/**
+ * What is worth testing in a child on a date: a core set for the age, then what else is, each in an order
+ * that turns the infant least.
+ */
 import type { AxisDay } from '../age/axis.ts';
 import { agesOn, dateAtAxisDay, DEFAULT_LIMITS, type Ages, type Birth } from '../age/clocks.ts';
 import type { CivilDate } from '../age/civil.ts';
@@ -6,10 +9,13 @@ import { sidesOf } from '../atlas/core.ts';
 import type { Position, Reflex, Side } from '../atlas/types.ts';
 import type { Case, Visit } from '../case/case.ts';
 import type { InfantState, Response } from '../case/finding.ts';
+import { coreSet, isForTeachingOnly, tellsNothing, type AtAge } from './coreSet.ts';
 import { readAt, totalsOf, type Compiled, type Totals } from './expectation.ts';
 import { CaseJudge, type JudgedVisit, type JudgeOptions } from './judge.ts';
 import { FEW, lastTime, type LastTime } from './lastTime.ts';
 import { EMERGING, INTEGRATING } from './phases.ts';
+import { EXPECTED_THERE } from './reading/constants.ts';
+import type { ChildReading } from './reading/child.ts';
 import { changeBy, openQuestions, type OpenQuestion } from './questions.ts';
 
 export type { OpenQuestion } from './questions.ts';
@@ -27,6 +33,8 @@ export type PlanWhy =
       byAll: boolean;
     }
   | { code: 'at-its-height' }
+  /** Missing once, last time: on these sides. */
+  | { code: 'second-try'; sides: readonly Side[]; on: CivilDate }
   | { code: 'open-question'; verdict: string; flags: readonly string[]; on: CivilDate }
   | { code: 'unread'; response: Response; state: InfantState; on: CivilDate }
   | { code: 'never-tested' }
@@ -34,14 +42,22 @@ export type PlanWhy =
   | { code: 'divided' }
   | { code: 'settled'; now: 'there' | 'gone'; on: CivilDate }
   /** No chosen source says anything of this age. */
-  | { code: 'silent' };
+  | { code: 'silent' }
+  /** An absence would be expected, and tells little of this reflex. */
+  | { code: 'tells-nothing' }
+  /** Listed for teaching, and not to be tested in a clinic. */
+  | { code: 'teaching-only' };
 
 export interface PlanLine {
   reflex: Reflex;
   sides: readonly Side[];
   /** How much the answer would tell, in bits, 0 to 1; see `entropy`. */
   tells: number;
+  /** The mean expectation of the sources that speak, 0 to 1; 0 where none does. */
+  expected: number;
   why: readonly PlanWhy[];
+  /** Of the core set for the age: how many voices speak of it then; 0 where it is not. */
+  coreVoices: number;
 }
 
 /** Every reflex at an age: those worth testing, and the rest, each in the order of testing. */
@@ -54,6 +70,8 @@ export interface Plan extends Lines {
   on: CivilDate;
   ages: Ages;
   questions: readonly OpenQuestion[];
+  /** The child read over all visits, for what is to be chosen among the lines. */
+  reading: ChildReading;
 }
 
 /** Positions in the order an examination passes through them, so that the infant is turned least. */
@@ -84,8 +102,6 @@ export const entropy = (p: number): number =>
 
 /** Below this many bits an answer alone is not worth turning the infant for. A choice of ours. */
 const WORTH = 0.25;
-/** From this mean expectation on a response should be there, so that its absence would matter. */
-const DUE = 0.5;
 /** From this mean probability of established on it should stand at its height. */
 const HEIGHT = 0.9;
 
@@ -104,8 +120,11 @@ function changing(
 /** What last time gives as a reason. */
 function reasonOf(last: LastTime): PlanWhy[] {
   switch (last.code) {
-    case 'open':
-      return [{ code: 'open-question', verdict: last.verdict, flags: last.flags, on: last.on }];
+    case 'open': {
+      const { verdict, flags, on, again } = last;
+      const open: PlanWhy = { code: 'open-question', verdict, flags, on };
+      return again.length > 0 ? [{ code: 'second-try', sides: again, on }, open] : [open];
+    }
     case 'unread': {
       const { response, state } = last.finding;
       return [{ code: 'unread', response, state, on: last.on }];
@@ -134,29 +153,43 @@ interface At {
   child?: Seen;
 }
 
-function lineOf(reflex: Reflex, compiled: Compiled, at: At): { line: PlanLine; worth: boolean } {
-  const { child, options } = at;
-  const totals = totalsOf(readAt(compiled, at.axisDay, at.sdDays));
-  const last = child && lastTime(child.visits, reflex, totals, child.judged);
-  const sides = sidesOf(reflex);
+/** What is known of a reflex at an age: what the sources say, and what the last visits left. */
+interface Begun {
+  at: AtAge;
+  last: LastTime | undefined;
+}
+
+function lineOf(
+  { at: read, last }: Begun,
+  coreVoices: number,
+  { child, options }: At,
+): { line: PlanLine; worth: boolean } {
+  const { reflex, compiled, totals } = read;
   const asked = last?.code === 'open' || last?.code === 'unread';
   const reasons = last ? reasonOf(last) : [];
-  if (!totals.anySpeaks) {
-    const why = [
-      ...reasons.filter(({ code }) => code !== 'never-tested'),
-      { code: 'silent' as const },
-    ];
-    return { line: { reflex, sides, tells: 0, why }, worth: false };
-  }
   const limits = options.limits ?? DEFAULT_LIMITS;
   const dateOf = (day: AxisDay): CivilDate | null =>
     child ? dateAtAxisDay(child.birth, day, limits) : null;
-  const moving = [
-    ...changing('opening', totals, compiled, dateOf),
-    ...changing('closing', totals, compiled, dateOf),
-  ];
+  const moving = totals.anySpeaks
+    ? [
+        ...changing('opening', totals, compiled, dateOf),
+        ...changing('closing', totals, compiled, dateOf),
+      ]
+    : [];
+  const expected = totals.anySpeaks ? totals.meanExpectation : 0;
+  const tells = entropy(expected);
+  const base = { reflex, sides: sidesOf(reflex), tells, expected };
+  const left = (code: 'silent' | 'tells-nothing' | 'teaching-only') => {
+    const known = reasons.filter((one) => one.code !== 'never-tested');
+    return {
+      line: { ...base, why: [...known, { code }, ...moving], coreVoices: 0 },
+      worth: false,
+    };
+  };
+  if (!totals.anySpeaks) return left('silent');
+  if (isForTeachingOnly(reflex)) return left('teaching-only');
+  if (!asked && last?.code !== 'settled' && tellsNothing(read)) return left('tells-nothing');
   const isNew = last === undefined || last.code === 'never';
-  const tells = entropy(totals.meanExpectation);
   const isTelling = tells >= WORTH;
   const why: PlanWhy[] = [
     ...reasons,
@@ -164,30 +197,51 @@ function lineOf(reflex: Reflex, compiled: Compiled, at: At): { line: PlanLine; w
     ...(isTelling && moving.length === 0 ? [{ code: 'divided' as const }] : []),
     ...(isNew && totals.meanEstablished >= HEIGHT ? [{ code: 'at-its-height' as const }] : []),
   ];
+  // what was seen to have gone would be looked at for a return; what is there for whether it stays
+  const isGone = last?.code === 'settled' && last.now === 'gone';
+  const isCore = coreVoices > 0 && !isGone;
   const worth =
-    asked || (last?.code !== 'settled' && isTelling) || (isNew && totals.meanExpectation >= DUE);
-  return { line: { reflex, sides, tells, why }, worth };
+    asked ||
+    isCore ||
+    (last?.code !== 'settled' && isTelling) ||
+    (isNew && totals.meanExpectation >= EXPECTED_THERE);
+  return { line: { ...base, why, coreVoices: isCore ? coreVoices : 0 }, worth };
 }
 
 const isAsked = ({ why }: PlanLine): boolean =>
   why.some(({ code }) => code === 'open-question' || code === 'unread');
 
+/** What a line belongs to, in the order of testing: what upsets is last, of the core set or not. */
+export const PARTS = ['core', 'also', 'upsetting'] as const;
+export type Part = (typeof PARTS)[number];
+
+export const partOf = ({ reflex, coreVoices }: PlanLine): Part =>
+  reflex.upsetting ? 'upsetting' : coreVoices > 0 ? 'core' : 'also';
+
 /**
- * The order of testing: what upsets last, then by position, then what is open from last time, then the
- * most telling. What is open stands as a reason of its own and adds nothing to the bits.
+ * The order of testing: the core set, then the rest, what upsets last (of the core set first); in each by
+ * position, then what is open from last time, then the most telling. What is open is a reason of its own
+ * and adds nothing to the bits.
  */
 export const inOrder = (a: PlanLine, b: PlanLine): number =>
-  Number(a.reflex.upsetting) - Number(b.reflex.upsetting) ||
+  PARTS.indexOf(partOf(a)) - PARTS.indexOf(partOf(b)) ||
+  Number(b.coreVoices > 0) - Number(a.coreVoices > 0) ||
   POSITION_ORDER.indexOf(a.reflex.position) - POSITION_ORDER.indexOf(b.reflex.position) ||
   Number(isAsked(b)) - Number(isAsked(a)) ||
   b.tells - a.tells ||
   (a.reflex.id < b.reflex.id ? -1 : Number(a.reflex.id > b.reflex.id));
 
 function linesAt(at: At): Lines {
-  const all = [...at.options.atlas.reflexes.values()].flatMap((reflex) => {
-    const compiled = at.options.sheet.get(reflex.id);
-    return compiled ? [lineOf(reflex, compiled, at)] : [];
+  const { axisDay: ageDays, sdDays, child, options } = at;
+  const begun = [...options.atlas.reflexes.values()].flatMap((reflex): Begun[] => {
+    const compiled = options.sheet.get(reflex.id);
+    if (!compiled) return [];
+    const totals = totalsOf(readAt(compiled, ageDays, sdDays));
+    const last = child && lastTime(child.visits, reflex, totals, child.judged);
+    return [{ at: { reflex, compiled, totals, ageDays, sdDays }, last }];
   });
+  const core = coreSet(begun.map((one) => one.at));
+  const all = begun.map((one) => lineOf(one, core.get(one.at.reflex.id) ?? 0, at));
   const of = (isWorth: boolean): PlanLine[] =>
     all
       .filter(({ worth }) => worth === isWorth)
@@ -217,6 +271,7 @@ export function planFor(record: Case, on: CivilDate, options: JudgeOptions): Pla
     on,
     ages,
     ...linesAt({ axisDay, sdDays, options, child }),
-    questions: openQuestions(record, on, options),
+    questions: openQuestions(record, on, options, judge),
+    reading: judge.reading,
   };
 }

@@ -80,10 +80,17 @@ function questionOf(
   };
 }
 
-/** Open questions: of each reflex and side, the latest answer that awaits a change. */
-export function openQuestions(record: Case, on: CivilDate, options: JudgeOptions): OpenQuestion[] {
+/**
+ * Open questions: of each reflex and side, the latest answer that awaits a change.
+ * @param judge the record's, if it was made already
+ */
+export function openQuestions(
+  record: Case,
+  on: CivilDate,
+  options: JudgeOptions,
+  judge = new CaseJudge(record, options),
+): OpenQuestion[] {
   const latest = new Map<string, JudgedFinding>();
-  const judge = new CaseJudge(record, options);
   for (const visit of record.visits.filter((v) => v.on <= on))
     for (const found of judge.visit(visit).findings)
       if (isAnswer(found.finding))

@@ -2,7 +2,9 @@
 import type { CivilDate } from '../age/civil.ts';
 import type { Side } from '../atlas/types.ts';
 import type { Case } from '../case/case.ts';
+import { AGAIN_DAYS } from '../judge/nextVisit.ts';
 import type { OpenQuestion } from '../judge/plan.ts';
+import { USUAL_MONTHS } from '../judge/reading/constants.ts';
 
 /**
  * The date a plan is first made for: that of the sheet kept for a visit to come, else today, or the
@@ -15,6 +17,9 @@ export function planDate({ child, visits, sheet }: Case, today: CivilDate): Civi
   if (last && (child.invented || today < last)) return last;
   return today < child.birth.born ? child.birth.born : today;
 }
+
+/** How long a next visit may wait, as it is said; days but for the usual time. */
+export const WAITS = { ...AGAIN_DAYS, usualMonths: USUAL_MONTHS };
 
 /** Questions that await the same of both sides, asked once. */
 export function questionsTogether(

@@ -1,15 +1,16 @@
 /**
  * Every kept child as the list of children knows it: the age today, what asked for attention on the
- * day it was last seen, what is open, and when it is due for a check. A record is judged once, when it
+ * day it was last seen, what is open, and by when it is to be seen again. A record is judged once, when it
  * is first asked for, and again only when it has changed or other sources are judged by.
  */
 import { asksMore } from '../judge/rules/rule.ts';
 import { TERM_DAYS, fromMonths } from '../age/axis.ts';
-import { addMonths, type CivilDate } from '../age/civil.ts';
-import { agesOn, dateAtAxisDay, DEFAULT_LIMITS, type Ages } from '../age/clocks.ts';
+import type { CivilDate } from '../age/civil.ts';
+import { agesOn, DEFAULT_LIMITS, type Ages } from '../age/clocks.ts';
 import { agesAt, type Case } from '../case/case.ts';
 import type { ThinData, ThinVisit } from '../chart/thin.ts';
-import { judgeCase, type JudgedVisit, type JudgeOptions } from '../judge/judge.ts';
+import { CaseJudge, type JudgedVisit, type JudgeOptions } from '../judge/judge.ts';
+import { nextVisit, type NextVisit } from '../judge/nextVisit.ts';
 import { openQuestions, type OpenQuestion } from '../judge/questions.ts';
 import type { Kept } from '../store/store.ts';
 import { folded } from './fold.ts';
@@ -21,23 +22,6 @@ export interface Asks {
   watch: number;
 }
 
-/**
- * The next check of a child and why: the visit that was prepared, a change that most sources would
- * expect by then, a long time unseen, or the first visit.
- */
-export type Check = { on: CivilDate } & (
-  | { why: 'sheet' }
-  | { why: 'question'; question: OpenQuestion }
-  | { why: 'long' }
-  | { why: 'first' }
-);
-
-/** A child unseen for so many months is due for a check: a choice of ours, said on the page. */
-export const LONG_MONTHS = 3;
-
-/** Past this age no check falls due by time alone, in months after term: there the axis ends. */
-const FOLLOWED_UNTIL_MONTHS = 24;
-
 /** A day on which the child was seen. */
 export type SeenDay = ThinVisit & { on: CivilDate };
 
@@ -46,7 +30,7 @@ interface Read {
   byDay: readonly SeenDay[];
   asks: Asks;
   questions: readonly OpenQuestion[];
-  next: Check | undefined;
+  next: NextVisit | undefined;
 }
 
 const NOTHING: Asks = { discuss: 0, watch: 0 };
@@ -75,46 +59,18 @@ function daysOf(visits: readonly JudgedVisit[]): SeenDay[] {
   return [...days].map(([on, same]) => ({ on, day: same[0]!.ages.axisDay, ...asksOf(same) }));
 }
 
-/** The earliest of what makes a check fall due after the day the child was last seen. */
-function nextCheck(
-  record: Case,
-  questions: readonly OpenQuestion[],
-  options: JudgeOptions,
-): Check | undefined {
-  const { birth } = record.child;
-  const last = record.visits.at(-1)?.on;
-  if (!last) return { on: birth.born, why: 'first' };
-  const checks: Check[] = [];
-  if (record.sheet && record.sheet.on > last) checks.push({ on: record.sheet.on, why: 'sheet' });
-  for (const question of questions)
-    if (question.most && question.most > last)
-      checks.push({ on: question.most, why: 'question', question });
-  const end = dateAtAxisDay(
-    birth,
-    fromMonths(FOLLOWED_UNTIL_MONTHS),
-    options.limits ?? DEFAULT_LIMITS,
-  );
-  const long = addMonths(last, LONG_MONTHS);
-  if (long <= end) checks.push({ on: long, why: 'long' });
-  // of one date the first named stands: what was prepared comes before what was reckoned
-  return checks.reduce<Check | undefined>(
-    (first, check) => (first && first.on <= check.on ? first : check),
-    undefined,
-  );
-}
-
 function read(record: Case, options: JudgeOptions): Read {
+  const judge = new CaseJudge(record, options);
+  const visits = record.visits.map((visit) => judge.visit(visit));
   const last = record.visits.at(-1)?.on;
-  if (!last)
-    return { byDay: [], asks: NOTHING, questions: [], next: nextCheck(record, [], options) };
-  const questions = openQuestions(record, last, options);
-  const byDay = daysOf(judgeCase(record, options));
+  const questions = last ? openQuestions(record, last, options, judge) : [];
+  const byDay = daysOf(visits);
   const { discuss, watch } = byDay.at(-1) ?? NOTHING;
   return {
     byDay,
     asks: { discuss, watch },
     questions,
-    next: nextCheck(record, questions, options),
+    next: nextVisit(judge, options, visits, questions),
   };
 }
 
@@ -171,13 +127,13 @@ export class RollLine {
     return new Set(this.#read.questions.map(({ reflex }) => reflex)).size;
   }
 
-  get next(): Check | undefined {
+  get next(): NextVisit | undefined {
     return this.#read.next;
   }
 
   get isDue(): boolean {
     const { next } = this;
-    return next !== undefined && next.on <= this.on;
+    return next !== undefined && next.by <= this.on;
   }
 
   /** What a search looks through: the label, the tags and the examiners. */

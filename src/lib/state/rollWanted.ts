@@ -76,7 +76,7 @@ function isAsking({ asks, lastSeen }: RollLine, asking: Asking): boolean {
   }
 }
 
-const isDueBy = ({ next }: RollLine, by: CivilDate): boolean => next !== undefined && next.on <= by;
+const isDueBy = ({ next }: RollLine, by: CivilDate): boolean => next !== undefined && next.by <= by;
 
 /** The lines that fit all of what is wanted, in the order they came; what is cheap to tell comes first. */
 export function fitting(lines: readonly RollLine[], wanted: Wanted): RollLine[] {
@@ -112,7 +112,7 @@ const ORDERS: Readonly<Record<Sort, (a: RollLine, b: RollLine) => number>> = {
   /** The youngest first. */
   age: (a, b) => (monthsNow(a) ?? -Infinity) - (monthsNow(b) ?? -Infinity) || 0,
   asks: (a, b) => b.asks.discuss - a.asks.discuss || b.asks.watch - a.asks.watch || b.open - a.open,
-  check: (a, b) => byDate(a.next?.on, b.next?.on, '~'),
+  check: (a, b) => byDate(a.next?.by, b.next?.by, '~'),
   /** Who was seen longest ago first, before them who was never seen. */
   seen: (a, b) => byDate(a.lastSeen, b.lastSeen, ''),
 };

@@ -1,6 +1,7 @@
 /** The sheet of a visit: what the plan proposes, with what the clinician added and dropped. */
 import type { Reflex } from '../atlas/types.ts';
-import { inOrder, type Lines, type PlanLine } from '../judge/plan.ts';
+import { isForTeachingOnly } from '../judge/coreSet.ts';
+import { inOrder, partOf, PARTS, type Lines, type Part, type PlanLine } from '../judge/plan.ts';
 
 export interface SheetLine extends PlanLine {
   /** Not among what the plan proposes: put on by hand. */
@@ -15,7 +16,7 @@ export interface Sheet {
   unknown: readonly string[];
   /** Proposed, and dropped. */
   dropped: readonly PlanLine[];
-  /** Not proposed and not on it, in the order of testing. */
+  /** Not proposed and not on it, in the order of testing; not what is listed for teaching alone. */
   more: readonly PlanLine[];
 }
 
@@ -35,7 +36,7 @@ export function sheetWith(plan: Lines, stored: readonly string[] | undefined): S
     lines,
     unknown: ids.filter((id) => !proposed.has(id) && !others.has(id)),
     dropped: plan.lines.filter((line) => !ids.includes(idOf(line))),
-    more: plan.rest.filter((line) => !ids.includes(idOf(line))),
+    more: plan.rest.filter((line) => !ids.includes(idOf(line)) && !isForTeachingOnly(line.reflex)),
   };
 }
 
@@ -49,21 +50,30 @@ export function withLine({ ids, lines }: Sheet, line: PlanLine): string[] {
 export const withoutLine = ({ ids }: Sheet, id: string): string[] =>
   ids.filter((one) => one !== id);
 
-/** A run of lines in one position; what may upset stands in a last run of its own. */
+/** Lines of one part and position. */
 export interface SheetRun<L extends PlanLine> {
-  /** Undefined for the last run: what may upset. */
+  /** Undefined for what may upset: it is one run. */
   position: PlanLine['reflex']['position'] | undefined;
   lines: L[];
 }
 
-/** Lines in their order, neighbours of one position together. */
-export function runsOf<L extends PlanLine>(lines: readonly L[]): SheetRun<L>[] {
-  const runs: SheetRun<L>[] = [];
-  for (const line of lines) {
-    const position = line.reflex.upsetting ? undefined : line.reflex.position;
-    const last = runs.at(-1);
-    if (last && last.position === position) last.lines.push(line);
-    else runs.push({ position, lines: [line] });
-  }
-  return runs;
+/** A part of a sheet: the core set, what else is worth testing, what may upset. */
+export interface SheetPart<L extends PlanLine> {
+  part: Part;
+  runs: SheetRun<L>[];
+}
+
+/** Lines under their parts, in each in their order, neighbours of one position together. */
+export function partsOf<L extends PlanLine>(lines: readonly L[]): SheetPart<L>[] {
+  return PARTS.flatMap((part) => {
+    const runs: SheetRun<L>[] = [];
+    for (const line of lines) {
+      if (partOf(line) !== part) continue;
+      const position = part === 'upsetting' ? undefined : line.reflex.position;
+      const last = runs.at(-1);
+      if (last && last.position === position) last.lines.push(line);
+      else runs.push({ position, lines: [line] });
+    }
+    return runs.length > 0 ? [{ part, runs }] : [];
+  });
 }

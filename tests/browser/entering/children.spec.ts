@@ -187,13 +187,13 @@ test(
     const row = page.getByRole('listitem').filter({ hasText: 'Snipe' });
     // stepping is missing, and its absence tells little: not uniform even at term (Allen & Capute 1986)
     await expect(row).toContainText('2 to discuss, 3 to watch');
-    await expect(row).toContainText('check due today: prepared visit');
+    await expect(row).toContainText('visit due today: prepared visit');
     await expect(row).toContainText('3 wk 4 d since birth');
     await expect(row.getByRole('img')).toHaveAccessibleName(
       /^Snipe, seen 15 May 2026: 1 to watch; 21 May 2026: 3 to discuss, 3 to watch; 4 June 2026/,
     );
     await page.getByRole('button', { name: 'What this shows' }).click();
-    await expect(page.getByText(/A check falls due on the earliest/)).toBeVisible();
+    await expect(page.getByText(/The next visit is due by the earliest/)).toBeVisible();
   },
 );
 

@@ -11,22 +11,41 @@ test('each line says why with a date, by how much it would tell, and how to hand
   await open(page, '#/next');
   const moro = line(page, 'moro');
   await expect(moro).toContainText('uneven last time (11 May)');
-  await expect(moro).toContainText('gone by 4 September 2026 in every source that dates it');
-  await expect(moro).toContainText(/tells (much|something|little) [01]\.\d\d/);
+  await expect(moro).toContainText('integrated by 20 June 2026 in every source that dates it');
+  await expect(moro).toContainText(/(informative|little information) [01]\.\d\d/);
   await expect(moro).toContainText('never drop freely, never shake');
-  await expect(line(page, 'snout')).toContainText('never tested');
+  await expect(line(page, 'snout')).toContainText('Not tested yet');
   await expect(line(page, 'optical-righting')).toContainText(
     'no answer last time (11 May): crying',
   );
   await expect(page.getByText('the entropy of a yes-or-no answer, in bits')).toBeVisible();
   await expect(line(page, 'galant')).toBeHidden();
-  await moro.getByText('How').click();
+  await moro.getByText('Technique').click();
   await expect(moro).toContainText('Pitfalls');
+});
+
+test('the date of the next visit and why come first, then the core set, ten minutes beside', async ({
+  page,
+}) => {
+  await open(page, '#/next');
+  const next = page.locator('[data-part="next-visit"]');
+  await expect(next.getByRole('heading')).toHaveText('Next visit by 25 May 2026');
+  await expect(next).toContainText('To be discussed with the team: Asymmetrical tonic neck');
+  await expect(next).toContainText('within 2 weeks of the visit on 11 May 2026');
+  const core = page.locator('[data-part="core"]');
+  await expect(core.locator('[data-line="palmar-grasp"]')).toBeVisible();
+  await expect(page.locator('[data-part="ten"]')).toContainText('min');
+  const minutes = await page.locator('[data-part="ten"] li span').allTextContents();
+  const half = (text: string): number =>
+    Number(/^\d+/.exec(text)?.[0] ?? 0) + (text.includes('½') ? 0.5 : 0);
+  expect(minutes.reduce((sum, text) => sum + half(text), 0)).toBeLessThanOrEqual(10);
+  await next.getByRole('button', { name: 'Plan for this date' }).click();
+  await expect(page.getByLabel('Plan for')).toHaveValue('2026-05-25');
 });
 
 test('what may upset stands last', { tag: '@thorough' }, async ({ page }) => {
   await open(page, '#/next');
-  const last = page.getByRole('heading', { name: 'Last, since it may upset' });
+  const last = page.getByRole('heading', { name: 'Last, as they may upset' });
   const heading = (await last.boundingBox())!;
   expect((await line(page, 'moro').boundingBox())!.y).toBeGreaterThan(heading.y);
   expect((await line(page, 'snout').boundingBox())!.y).toBeLessThan(heading.y);
@@ -37,7 +56,7 @@ test(
   { tag: '@thorough' },
   async ({ page }) => {
     await open(page, '#/next');
-    await page.getByRole('button', { name: 'Drop Snout' }).click();
+    await page.getByRole('button', { name: 'Remove Snout' }).click();
     await expect(line(page, 'snout')).toBeHidden();
     await page.getByText(/Not on the sheet: \d+ more/).click();
     await page.getByRole('button', { name: 'Add Galant' }).click();
@@ -45,11 +64,11 @@ test(
     await page.reload();
     await expect(line(page, 'galant')).toBeVisible();
     await expect(line(page, 'snout')).toBeHidden();
-    await page.getByRole('button', { name: 'Take back Snout' }).click();
+    await page.getByRole('button', { name: 'Put back Snout' }).click();
     await expect(line(page, 'snout')).toBeVisible();
     await page.getByRole('button', { name: 'Undo' }).click();
     await expect(line(page, 'snout')).toBeHidden();
-    await page.getByRole('button', { name: 'As reckoned' }).click();
+    await page.getByRole('button', { name: 'Reset to suggested' }).click();
     await expect(line(page, 'snout')).toBeVisible();
     await expect(line(page, 'galant')).toBeHidden();
   },
@@ -59,7 +78,7 @@ test('a sheet for another date is said, shown and taken over', async ({ page }) 
   await open(page, '#/next');
   await page.getByLabel('Plan for').fill('2026-06-12');
   await page.getByLabel('Plan for').press('Tab');
-  await page.getByRole('button', { name: 'Drop Snout' }).click();
+  await page.getByRole('button', { name: 'Remove Snout' }).click();
   await page.getByLabel('Plan for').fill('2026-06-15');
   await page.getByLabel('Plan for').press('Tab');
   await expect(page.getByText('A sheet for 12 June 2026 is kept.')).toBeVisible();
@@ -132,8 +151,8 @@ test('a sheet for an age needs no child', { tag: '@thorough' }, async ({ page })
   await page.getByRole('radio', { name: 'postmenstrual' }).check();
   await page.getByLabel('Age', { exact: true }).fill('36w0d');
   await expect(page.getByRole('heading', { name: /^Age 36w0d postmenstrual/ })).toBeVisible();
-  await expect(line(page, 'palmar-grasp')).toContainText('should stand at its height');
-  await expect(line(page, 'moro')).toContainText('window opening: there by term');
+  await expect(line(page, 'palmar-grasp')).toContainText('Expected to be established');
+  await expect(line(page, 'moro')).toContainText('expected to appear: present by term');
   await expect(line(page, 'landau')).toBeHidden();
   await page.getByLabel('Age', { exact: true }).fill('29w0d');
   await expect(page.getByText('This age lies before birth')).toBeVisible();

@@ -123,10 +123,10 @@ const SCENES: readonly Scene[] = [
     name: 'a sheet with everything open',
     hash: '#/next',
     act: async (page) => {
-      await page.getByRole('button', { name: 'Drop Snout' }).click();
+      await page.getByRole('button', { name: 'Remove Snout' }).click();
       await page.getByText(/Not on the sheet: \d+ more/).click();
       const line = page.locator('[data-line="moro"]');
-      await line.getByText('How').click();
+      await line.getByText('Technique').click();
       await expect(line).toContainText('Pitfalls');
     },
   },

@@ -3,6 +3,7 @@
  * memory, or ours: a choice that no source prescribes. They are in this one place and are shown.
  */
 import { fromMonths, toAxisDay, type AxisDay } from '../../age/axis.ts';
+import type { Position } from '../../atlas/types.ts';
 
 /** Ours: how far a child may differ from every source, as a share of each prior. */
 export const ODD = 0.1;
@@ -53,6 +54,47 @@ export const LOST_TOGETHER = 3;
 
 /** Ours: the next visit after a response was seen before and not now, in days: 4 weeks. */
 export const SEEN_AGAIN_DAYS = 28;
+
+/**
+ * Ours: by when a child is seen again after something that is to be discussed, and after something that is
+ * to be rechecked, in days: 2 and 6 weeks. What asks for more is looked at sooner.
+ */
+export const DISCUSSED_AGAIN_DAYS = 14;
+export const WATCHED_AGAIN_DAYS = 42;
+
+/** Ours: the usual time between two visits where nothing asks for less, in months. */
+export const USUAL_MONTHS = 3;
+
+/** Ours: past this age no visit falls due by time alone, in months after term: there the axis ends. */
+export const FOLLOWED_UNTIL_MONTHS = 24;
+
+/** Ours: a core set for an age holds so many reflexes at most. */
+export const CORE_SIZE = 12;
+
+/** Ours: so much time for testing is planned for, in minutes. */
+export const TEN_MINUTES = 10;
+
+/**
+ * Ours: minutes to test a reflex by the position it asks for, both sides included, and how much more where
+ * it is likely to upset, for soothing. No source that was read times single reflexes.
+ */
+export const MINUTES_BY_POSITION: Readonly<Record<Position, number>> = {
+  supine: 0.5,
+  'side-lying': 0.5,
+  prone: 0.5,
+  sitting: 1,
+  'upright-held': 1,
+  standing: 1,
+  'prone-suspension': 1,
+  'hands-and-knees': 1,
+};
+export const UPSETTING_MINUTES = 1;
+
+/**
+ * Ours: of what a visit may tell of the order of two things, looking at one of them tells this share, and
+ * looking at the other too the rest.
+ */
+export const ONE_STATION = 2 / 3;
 
 /** Ours: the best-fitting age is looked for from term on. */
 export const FIT_FROM: AxisDay = fromMonths(0);

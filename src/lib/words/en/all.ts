@@ -19,6 +19,7 @@ export * as howRead from './howRead.ts';
 export * as inferred from './inferred.ts';
 export * as judge from './judge.ts';
 export * as lock from './lock.ts';
+export * as nextVisit from './nextVisit.ts';
 export * as orderPages from './orderPages.ts';
 export * as ownPages from './ownPages.ts';
 export * as pages from './pages.ts';

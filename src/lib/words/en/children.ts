@@ -2,16 +2,7 @@
 import type { CivilDate } from '../../age/civil.ts';
 import type { Ages, Birth } from '../../age/clocks.ts';
 import { formatGestation } from '../../age/gestation.ts';
-import type { OpenQuestion } from '../../judge/plan.ts';
 import { chronologicalWords, correctedWords, dateWords } from './ages.ts';
-
-/** When a check falls due and why, as the list tells it. */
-type Check = { on: CivilDate } & (
-  | { why: 'sheet' }
-  | { why: 'question'; question: OpenQuestion }
-  | { why: 'long' }
-  | { why: 'first' }
-);
 
 interface Asks {
   discuss: number;
@@ -94,40 +85,12 @@ export const list = {
   about: 'What this shows',
   strip:
     'Every strip is the child’s own chart made thin, all on one axis: birth, each day seen, and above it one mark for each reflex that asked for attention on that day, by any examiner. The upright line is the age today; a bar on its top is the doubt in the due date. A child born early stands by the corrected age, as everywhere.',
-  due: (months: number): string =>
-    `A check falls due on the earliest of these dates after the last visit: the date of a visit that was prepared; the date from which most sources would expect the change that an open question waits for; or ${months} months unseen, up to 24 months of age. A child that was not seen yet is due from birth. The ${months} months are our choice; your own pathway comes first.`,
+  due: 'A child that was not seen yet is due from birth.',
   open: 'open now',
   invented: 'invented',
   archived: 'archived',
   unborn: (on: CivilDate): string => `birth date ahead: ${dateWords(on)}`,
 };
-
-const dueBeside = (check: Check, name: (reflex: string) => string): string => {
-  switch (check.why) {
-    case 'sheet':
-      return 'prepared visit';
-    case 'question':
-      return `${name(check.question.reflex)} ${check.question.awaits === 'to-appear' ? 'there' : 'gone'}?`;
-    case 'long':
-      return 'long unseen';
-    case 'first':
-      return 'first visit';
-  }
-};
-
-/** The next check and why: `check due since 5 June 2026: Moro gone?`. */
-export function checkWords(
-  check: Check | undefined,
-  on: CivilDate,
-  name: (reflex: string) => string,
-): string {
-  if (!check) return 'no check dated';
-  const why = dueBeside(check, name);
-  if (check.on === on) return `check due today: ${why}`;
-  return check.on < on
-    ? `check due since ${dateWords(check.on)}: ${why}`
-    : `next check ${dateWords(check.on)}: ${why}`;
-}
 
 /** `2 to discuss, 1 to watch`. */
 export function asksWords({ discuss, watch }: Asks): string {

@@ -2,22 +2,24 @@
 import { TERM_DAYS, type AxisDay } from '../../age/axis.ts';
 import type { CivilDate } from '../../age/civil.ts';
 import { formatGestation } from '../../age/gestation.ts';
+import type { Side } from '../../atlas/types.ts';
 import type { PlanWhy } from '../../judge/plan.ts';
 import type { Flag } from '../../judge/rules/rule.ts';
 import type { VerdictWord } from '../../judge/verdict.ts';
 import { axisWords, dateWords, shortDateWords } from './ages.ts';
+import { listed } from './body.ts';
 import { states } from './case.ts';
 import { flags, verdicts } from './judge.ts';
 
 const CHANGES = {
-  opening: { name: 'window opening', done: 'there' },
-  closing: { name: 'window closing', done: 'gone' },
+  opening: { name: 'expected to appear', done: 'present' },
+  closing: { name: 'expected to fade', done: 'integrated' },
 } as const;
 
 const ageBy = (day: AxisDay): string =>
   day === TERM_DAYS ? 'term' : day < TERM_DAYS ? `${axisWords(day)} of gestation` : axisWords(day);
 
-/** A window that opens or closes, with the date, or the age, by which every source has it done. */
+/** A response that is expected to appear or to fade, with the date, or the age, by which every source has it done. */
 function changeWords(why: Extract<PlanWhy, { code: 'opening' | 'closing' }>, on: CivilDate | null) {
   const { name, done } = CHANGES[why.code];
   if (why.by === null) return name;
@@ -34,15 +36,21 @@ export function whyWords(why: PlanWhy, on: CivilDate | null): string {
     case 'closing':
       return changeWords(why, on);
     case 'at-its-height':
-      return 'should stand at its height';
+      return 'expected to be established';
     case 'never-tested':
-      return 'never tested';
+      return 'not tested yet';
     case 'divided':
-      return 'the sources differ at this age';
+      return 'sources disagree at this age';
     case 'silent':
       return 'no chosen source speaks of this age';
+    case 'tells-nothing':
+      return 'not expected yet, and its absence tells little';
+    case 'teaching-only':
+      return 'listed for teaching: not to be tested in a clinic';
+    case 'second-try':
+      return `second try${sidesWords(why.sides)}`;
     case 'settled':
-      return `seen to be ${why.now} on ${shortDateWords(why.on)}`;
+      return `${why.now === 'there' ? 'present' : 'integrated'} on ${shortDateWords(why.on)}, no change expected`;
     case 'unread':
       return why.response === 'not-assessable'
         ? `not assessable last time (${shortDateWords(why.on)})`
@@ -56,40 +64,91 @@ export function whyWords(why: PlanWhy, on: CivilDate | null): string {
   }
 }
 
-/** How much an answer tells, in a word. The steps are a choice of ours. */
+/** `, left`, nothing where both sides or none is meant. */
+const sidesWords = (sides: readonly Side[]): string =>
+  sides.length === 1 && sides[0] !== 'midline' ? `, ${sides[0]}` : '';
+
+/** How much an answer tells, in words. The steps are a choice of ours. */
 export const tellsWords = (bits: number): string =>
-  bits >= 0.8 ? 'tells much' : bits >= 0.4 ? 'tells something' : 'tells little';
+  bits >= 0.8 ? 'highly informative' : bits >= 0.4 ? 'informative' : 'little information';
 
 /** What the number is, said once on the page. */
 export const TELLS_NOTE =
-  'How much an answer would tell runs from 0, when the sources leave no doubt whether the response is there, to 1, when it is as open as the toss of a coin. It is reckoned from the expectation of every source that speaks at this age, averaged over the doubt in the dates: the entropy of a yes-or-no answer, in bits. What was left open last time is a reason of its own and adds nothing to it.';
+  'How informative an answer would be runs from 0, when the sources leave no doubt whether the response is present, to 1, when it is as open as the toss of a coin. It is computed from the expectation of every source that speaks at this age, averaged over the doubt in the dates: the entropy of a yes-or-no answer, in bits. What was left open last time is a reason of its own and adds nothing to it.';
+
+/** The parts of a sheet. */
+export const parts = {
+  core: 'Core set for this age',
+  also: 'Also',
+  upsetting: 'Last, as they may upset',
+  inCore: 'core set',
+  /** @param most how many it holds at most @param months the usual time between two visits */
+  coreHelp: (most: number, months: number): string =>
+    `Of the responses that the chosen sources expect to be present at this age, or expected to be present ${months} months ago and not now, the ${most} of which most voices speak: sources that copy one another are one voice. Of equal ones the more expected is taken. Left out is what was seen to have integrated.`,
+  coreLast: (names: readonly string[]): string =>
+    names.length === 1
+      ? `${names[0]} belongs to it and is tested last.`
+      : `${listed(names)} belong to it and are tested last.`,
+};
+
+/** Minutes with halves: `½`, `1`, `9½`. */
+export const minutesWords = (minutes: number): string =>
+  `${Math.floor(minutes) || (minutes % 1 ? '' : '0')}${minutes % 1 ? '½' : ''}`;
+
+interface Minutes {
+  short: number;
+  usual: number;
+  upsetting: number;
+}
+
+export const ten = {
+  title: (minutes: number): string => `Within ${minutes} minutes`,
+  lead: (minutes: number): string =>
+    `Chosen together, as what tells most about this child in about ${minutesWords(minutes)} minutes:`,
+  leadBlank: (minutes: number): string =>
+    `Chosen together, as what tells most in about ${minutesWords(minutes)} minutes:`,
+  minutes: (minutes: number): string => `${minutesWords(minutes)} min`,
+  none: 'Nothing would tell anything new on this date.',
+  how: 'How it is chosen',
+  help: ({ short, usual, upsetting }: Minutes): string =>
+    `The minutes are our own estimate: ${minutesWords(short)} for a response tested supine, side-lying or prone, ${minutesWords(usual)} in any other position, both sides included, and ${minutesWords(upsetting)} more where it may upset. Of all sets that fit into the time, the one is taken whose answers would lower the uncertainty most: whether each response is present, given the sources and this child’s visits, and which of two came first where that is not yet known. What two responses would tell of one sequence is counted once.`,
+  bits: (bits: number): string => `Together ${bits.toFixed(1)} bits.`,
+};
+
+export const again = {
+  title: 'Second tries',
+  help: 'Not elicited once. One miss is common in healthy infants: try again in a quiet, alert state, and record how often it was tried.',
+  line: (sides: readonly Side[], on: CivilDate): string =>
+    `${sides.length === 1 && sides[0] !== 'midline' ? `${sides[0]}, ` : ''}${shortDateWords(on)}`,
+};
 
 export const page = {
   title: 'Sheet for the visit',
   on: 'Plan for',
-  lead: 'In an order that turns the infant least; what may upset stands last.',
-  drop: 'Drop',
-  dropped: 'Dropped from this sheet',
-  takeBack: 'Take back',
+  lead: 'Ordered to reposition the infant least; upsetting tests last.',
+  nothing: 'Nothing would be informative on this date.',
+  drop: 'Remove',
+  dropped: 'Removed from this sheet',
+  takeBack: 'Put back',
   add: 'Add',
   more: (n: number): string => `Not on the sheet: ${n} more`,
-  moreHelp: 'Little to be learnt from them on this date, by the same reckoning.',
+  moreHelp: 'Little information on this date, by the same measure.',
   byHand: 'added by hand',
-  reset: 'As reckoned',
+  reset: 'Reset to suggested',
   changed: 'Changed by hand and kept with the child.',
   otherDate: (date: string): string =>
     `A sheet for ${date} is kept. A change here makes this date’s sheet in its place.`,
   toThat: (date: string): string => `Show the sheet for ${date}`,
   carry: 'Take it over to this date',
   print: 'Print the sheet',
-  record: 'Record on the sheet',
+  record: 'Record findings',
   blank: 'A sheet for an age, without a child',
-  how: 'How',
+  how: 'Technique',
   handling: 'Handling',
   gone: (id: string): string =>
-    `“${id}” is no longer in the atlas; it stays on the sheet until it is dropped.`,
+    `“${id}” is no longer in the atlas; it stays on the sheet until it is removed.`,
   off: (name: string): string =>
-    `${name} is switched off; it stays on the sheet until it is dropped.`,
+    `${name} is switched off; it stays on the sheet until it is removed.`,
 };
 
 export const blank = {
@@ -112,9 +171,9 @@ export const blank = {
   badMonths: 'Write months as a number up to 60, such as 5 or 5.5.',
   badGestation: 'Write weeks and days between 22w0d and 44w6d, such as 33w1d.',
   badPostmenstrual: 'Write weeks and days, such as 36w0d.',
-  beforeBirth: 'This age lies before birth; give a later age or another gestation.',
+  beforeBirth: 'This age is before birth; give a later age or another gestation.',
   reads: (age: string, gestation: string): string => `Age ${age}, born at ${gestation}`,
-  exact: 'Taken as exact: no doubt in the dates is reckoned with.',
+  exact: 'The age is taken as exact.',
 };
 
 /** The age a blank sheet is made for, in the clock that counts. */
