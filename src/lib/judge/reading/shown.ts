@@ -7,7 +7,9 @@ import { NEAR_DAYS } from '../counts.ts';
 import * as thresholds from '../thresholds.ts';
 import * as reading from './constants.ts';
 
-const VALUES = { ...reading, ...thresholds, MISSED, MISSED_TELLS_LITTLE, NEAR_DAYS };
+// the minutes by position are a table, which stands on the page of the next visit
+const { MINUTES_BY_POSITION: _, ...numbers } = reading;
+const VALUES = { ...numbers, ...thresholds, MISSED, MISSED_TELLS_LITTLE, NEAR_DAYS };
 
 export type ConstantName = keyof typeof VALUES;
 
@@ -17,6 +19,7 @@ export type ConstantUnit =
   | 'odds-ratio'
   | 'axis-day'
   | 'days'
+  | 'minutes'
   | 'months'
   | 'standard-deviations'
   | 'count'
@@ -25,7 +28,7 @@ export type ConstantUnit =
 /** `ours`: a choice that no source prescribes. The tables are standard ones. `guideline`: named in `asks.ts`. */
 export type ConstantBasis = 'ours' | 'normal-table' | 'chi-squared-table' | 'guideline';
 
-export const GROUPS = ['grades', 'today', 'model', 'orders', 'lost', 'fit'] as const;
+export const GROUPS = ['grades', 'today', 'model', 'orders', 'lost', 'fit', 'next'] as const;
 export type ConstantGroup = (typeof GROUPS)[number];
 
 export interface ShownConstant {
@@ -91,6 +94,14 @@ const ABOUT: Readonly<Record<ConstantName, About>> = {
   FIT_RELATIVE: ['fit', 'share', 'chi-squared-table'],
   MODE_SHARE: ['fit', 'share'],
   MODE_RISE: ['fit', 'count'],
+  DISCUSSED_AGAIN_DAYS: ['next', 'days'],
+  WATCHED_AGAIN_DAYS: ['next', 'days'],
+  USUAL_MONTHS: ['next', 'months'],
+  FOLLOWED_UNTIL_MONTHS: ['next', 'months'],
+  CORE_SIZE: ['next', 'count'],
+  TEN_MINUTES: ['next', 'minutes'],
+  UPSETTING_MINUTES: ['next', 'minutes'],
+  ONE_STATION: ['next', 'share'],
 };
 
 export const valueOf = (name: ConstantName): number => VALUES[name];

@@ -240,6 +240,7 @@ export const groups: Readonly<Record<ConstantGroup, string>> = {
   orders: 'Sequences',
   lost: 'Seen before, not now; lost',
   fit: 'Best-fitting age',
+  next: 'The next visit',
 };
 
 const UNITS: Readonly<Record<Exclude<ConstantUnit, 'axis-day'>, string>> = {
@@ -247,6 +248,7 @@ const UNITS: Readonly<Record<Exclude<ConstantUnit, 'axis-day'>, string>> = {
   share: 'share',
   'odds-ratio': 'odds ratio',
   days: 'days',
+  minutes: 'minutes',
   months: 'months',
   'standard-deviations': 'standard deviations',
   count: 'number',
@@ -320,6 +322,14 @@ export const constantWhat: Readonly<Record<ConstantName, string>> = {
   LOST_TOGETHER: 'so many at one visit are lost',
   LIFELONG: 'a reaction is lifelong if the sources say so with at least this',
   SEEN_AGAIN_DAYS: 'until the next visit, at the latest',
+  DISCUSSED_AGAIN_DAYS: 'until the next visit after something to discuss, at the latest',
+  WATCHED_AGAIN_DAYS: 'until the next visit after something to recheck, at the latest',
+  USUAL_MONTHS: 'between two visits where nothing asks for less',
+  FOLLOWED_UNTIL_MONTHS: 'after term, until a visit falls due by time alone',
+  CORE_SIZE: 'reflexes in a core set for an age, at most',
+  TEN_MINUTES: 'time for testing that is planned for',
+  UPSETTING_MINUTES: 'added for a test that is likely to upset',
+  ONE_STATION: 'of what a visit may tell of an order, told by one of the two alone',
   FIT_FROM: 'first day that is looked at',
   FIT_REFLEXES: 'reflexes that must take part',
   FIT_MILESTONES: 'milestones that must take part',
