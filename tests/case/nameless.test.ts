@@ -7,7 +7,6 @@ import {
   daysBetween,
   type CivilDate,
 } from '../../src/lib/age/civil.ts';
-import { agesOn } from '../../src/lib/age/clocks.ts';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
 import type { Case } from '../../src/lib/case/case.ts';
 import { caseText, parseCaseText } from '../../src/lib/case/file.ts';
@@ -61,10 +60,7 @@ describe('a record without identity', () => {
           const options = { atlas: ATLAS, sheet: SHEET, limits };
           const judged = (one: Case): unknown =>
             plainly(
-              [
-                judgeCase(one, options),
-                new CaseJudge(one, options).sequences,
-              ],
+              [judgeCase(one, options), new CaseJudge(one, options).sequences],
               one.child.birth.born,
             );
           expect(judged(given)).toEqual(judged(record));

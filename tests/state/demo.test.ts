@@ -2,7 +2,6 @@ import { turningsOfOne } from '../../src/lib/state/turning.ts';
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_LIMITS } from '../../src/lib/age/clocks.ts';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
-import { agesAt } from '../../src/lib/case/case.ts';
 import { CaseJudge, judgeCase, sheetOf } from '../../src/lib/judge/judge.ts';
 import { demoCase } from '../../src/lib/state/demo.ts';
 import { entriesOf, groundOf, isPlainlyUneven } from '../../src/lib/state/entries.ts';

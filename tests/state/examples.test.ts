@@ -8,7 +8,6 @@ import { addDays, daysBetween } from '../../src/lib/age/civil.ts';
 import { DEFAULT_LIMITS } from '../../src/lib/age/clocks.ts';
 import { DATING_SD_DAYS } from '../../src/lib/age/doubt.ts';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
-import { agesAt } from '../../src/lib/case/case.ts';
 import { rawOf } from '../../src/lib/case/file.ts';
 import { turningPoint } from '../../src/lib/judge/hangs.ts';
 import { CaseJudge, judgeCase, sheetOf, type JudgedFinding } from '../../src/lib/judge/judge.ts';

@@ -6,7 +6,7 @@ import type { Reflex, Side } from '../../src/lib/atlas/types.ts';
 import type { Case } from '../../src/lib/case/case.ts';
 import { RESPONSES, STATES } from '../../src/lib/case/finding.ts';
 import { parseRaw } from '../../src/lib/case/parse.ts';
-import { FORMAT, VERSION, type RawCase, type RawFinding } from '../../src/lib/case/shape.ts';
+import { FORMAT, VERSION, type RawCase } from '../../src/lib/case/shape.ts';
 import { en } from '../../src/lib/words/en.ts';
 import { maybeLost, tried } from './tried.ts';
 

@@ -4,11 +4,6 @@ import type { Side } from '../atlas/types.ts';
 import type { ChildReading } from './reading/child.ts';
 import type { Dates, EventKind, States } from './reading/course.ts';
 
-/** When an event happened or will, in axis days; Infinity is never. */
-export interface EventDates extends Dates {
-  event: EventKind;
-}
-
 /** What is awaited, with the dates by which half and nine in ten would have changed; null: no such date. */
 export interface Awaited {
   event: EventKind;
@@ -68,7 +63,3 @@ export function inferredOf(
       : null,
   };
 }
-
-/** Every reflex that was ever looked at. */
-export const inferredAll = (reading: ChildReading, on: CivilDate): InferredCourse[] =>
-  [...reading.days.keys()].flatMap((reflex) => inferredOf(reading, reflex, on) ?? []);

@@ -30,7 +30,6 @@ import type { Sheet } from './sheet.ts';
 import { DISCUSS_SHARE, WATCH_SHARE } from './thresholds.ts';
 import { verdictOf, type Judged } from './verdict.ts';
 
-export { historyOf, type History } from './past.ts';
 export { sheetOf, type Chosen, type Sheet } from './sheet.ts';
 
 export interface JudgedFinding {
@@ -335,13 +334,6 @@ export class CaseJudge {
     return todayOn(on, ages.postmenstrualDays, visits, [...notNow.values()], lostMilestones);
   }
 }
-
-export const judgeVisit = (
-  record: Case,
-  visit: Visit,
-  options: JudgeOptions,
-  judge = new CaseJudge(record, options),
-): JudgedVisit => judge.visit(visit);
 
 export function judgeCase(record: Case, options: JudgeOptions): JudgedVisit[] {
   const judge = new CaseJudge(record, options);

@@ -14,9 +14,9 @@ import { daysInARow, sideGaps, type SideGap } from './reading/sides.ts';
 import type { PastAnswer } from './rules/rule.ts';
 
 /** Every answer of a record by reflex, then side, oldest first, one entry a date. */
-export type History = ReadonlyMap<string, Partial<Record<Side, readonly PastAnswer[]>>>;
+type History = ReadonlyMap<string, Partial<Record<Side, readonly PastAnswer[]>>>;
 
-export function historyOf(visits: readonly Visit[]): History {
+function historyOf(visits: readonly Visit[]): History {
   const history = new Map<string, Partial<Record<Side, PastAnswer[]>>>();
   for (const { on, findings } of [...visits].sort((a, b) => (a.on < b.on ? -1 : 1)))
     for (const finding of findings) {

@@ -30,6 +30,11 @@ export interface Touched {
   ended: number | undefined;
 }
 
+const joined = (some: readonly Side[], more: readonly Side[]): readonly Side[] => [
+  ...some,
+  ...more.filter((side) => !some.includes(side)),
+];
+
 export class Recorder {
   readonly #entry: VisitEntry;
   readonly #judgement: Judgement;
@@ -117,7 +122,7 @@ export class Recorder {
     const isSame = response === 'not-elicited' && this.#missed?.id === line.id;
     this.#missed =
       response === 'not-elicited'
-        ? { id: line.id, sides: isSame ? [...new Set([...this.#missed!.sides, ...sides])] : sides }
+        ? { id: line.id, sides: isSame ? joined(this.#missed!.sides, sides) : sides }
         : undefined;
     const to = response
       ? placeAfter(lines, line, sides.at(-1) ?? first, visit, next)

@@ -86,9 +86,8 @@ function sourceLines({ visits, options }: ReportInput): string[] {
 }
 
 function verdictSections(input: ReportInput, when: When): ReportSection[] {
-  const { record, visits, shown, options } = input;
+  const { visits, shown } = input;
   const t = en.report.report;
-  const limits = options.limits ?? DEFAULT_LIMITS;
   const entries = entriesOf(shown, visits.slice(0, visits.indexOf(shown)));
   const asking = entries.filter(({ attention }) => isAsking(attention));
   const namesOf = (attention: string): string[] => {
@@ -114,7 +113,6 @@ function courseSections(input: ReportInput, judge: CaseJudge, when: When): Repor
   const t = en.report.report;
   const { changed, leftOpen } = changesAt(shown, visits);
   const moved = changesTogether(changed.filter(({ move }) => move !== 'first'));
-  const limits = options.limits ?? DEFAULT_LIMITS;
   const orders = judge.sequences;
   const { questions } = planFor(record, shown.visit.on, options);
   const name = (id: string): string => options.atlas.reflexes.get(id)?.short ?? id;

@@ -7,9 +7,15 @@ import { NEAR_DAYS } from '../counts.ts';
 import * as thresholds from '../thresholds.ts';
 import * as reading from './constants.ts';
 
-// the minutes by position are a table, which stands on the page of the next visit
-const { MINUTES_BY_POSITION: _, ...numbers } = reading;
-const VALUES = { ...numbers, ...thresholds, MISSED, MISSED_TELLS_LITTLE, NEAR_DAYS };
+/** Every constant that is a number; the minutes by position are a table and stand on the page of the plan. */
+const VALUES: Omit<typeof reading, 'MINUTES_BY_POSITION'> &
+  typeof thresholds & { MISSED: number; MISSED_TELLS_LITTLE: number; NEAR_DAYS: number } = {
+  ...reading,
+  ...thresholds,
+  MISSED,
+  MISSED_TELLS_LITTLE,
+  NEAR_DAYS,
+};
 
 export type ConstantName = keyof typeof VALUES;
 
