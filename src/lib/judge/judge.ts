@@ -3,19 +3,20 @@
  * what was seen in this child on other days.
  */
 import type { CivilDate } from '../age/civil.ts';
-import { DEFAULT_LIMITS, type Ages, type CorrectionLimits } from '../age/clocks.ts';
-import type { Atlas, SourcedCount } from '../atlas/atlas.ts';
+import { DEFAULT_LIMITS, type Ages } from '../age/clocks.ts';
+import type { SourcedCount } from '../atlas/atlas.ts';
 import type { Reflex, Side } from '../atlas/types.ts';
 import { agesAt, type Case, type Visit } from '../case/case.ts';
 import { isElicited, triesOf, type Finding } from '../case/finding.ts';
 import { capsOf, type Cap, type Made } from './caps.ts';
 import { readAt, totalsOf, type Reading, type Totals } from './expectation.ts';
-import { judgeMilestones, type JudgedMilestone } from './milestones.ts';
+import { attentionOf, type JudgedFinding, type JudgedVisit, type JudgeOptions } from './judged.ts';
+import { judgeMilestones } from './milestones.ts';
 import { Past } from './past.ts';
 import { together, todayOn, triedEnough, type Today } from './reading/asks.ts';
 import { answersForSide, OTHER_SIDE } from './reading/days.ts';
 import { fitsOf, type Fit } from './reading/fit.ts';
-import { sidePattern, type SidePattern } from './reading/sides.ts';
+import { sidePattern } from './reading/sides.ts';
 import { raisedByLoss } from './rules/lost.ts';
 import { RULES } from './rules/registry.ts';
 import {
@@ -26,60 +27,10 @@ import {
   type RuleContext,
 } from './rules/rule.ts';
 import { checkSequences, type SequenceCheck } from './sequence.ts';
-import type { Sheet } from './sheet.ts';
-import { DISCUSS_SHARE, WATCH_SHARE } from './thresholds.ts';
-import { verdictOf, type Judged } from './verdict.ts';
+import { verdictOf } from './verdict.ts';
 
+export { attentionOf, type JudgedFinding, type JudgedVisit, type JudgeOptions } from './judged.ts';
 export { sheetOf, type Chosen, type Sheet } from './sheet.ts';
-
-export interface JudgedFinding {
-  finding: Finding;
-  reflex: Reflex;
-  judged: Judged;
-  /** What it asks for: the most of what the verdict and the flags ask. */
-  attention: Attention;
-  raised: readonly Raised[];
-  /** What holds the verdict by the phase to a watch. */
-  caps: readonly Cap[];
-  reading: Reading;
-}
-
-export interface JudgedVisit {
-  visit: Visit;
-  ages: Ages;
-  findings: readonly JudgedFinding[];
-  milestones: readonly JudgedMilestone[];
-  /** What should not wait until another day. */
-  today: readonly Today[];
-  /** Reflexes to be discussed at this visit, where they are so many that they are said together. */
-  together: readonly string[];
-  /** Which side and limb the differences between the sides point to. */
-  pattern: SidePattern;
-}
-
-export interface JudgeOptions {
-  atlas: Atlas;
-  sheet: Sheet;
-  limits?: CorrectionLimits;
-}
-
-const TINY = 1e-12;
-
-/** What a verdict asks for by its phase alone, watched at most where something caps it. */
-export function attentionOf(judged: Judged, caps: readonly Cap[]): Attention {
-  if (judged.verdict === 'not-judged') return 'not-judged';
-  const { share } = judged;
-  switch (judged.verdict) {
-    case 'persisting':
-    case 'missing':
-      if (share >= DISCUSS_SHARE - TINY && caps.length === 0) return 'discuss';
-      return share > WATCH_SHARE + TINY ? 'watch' : 'fits';
-    case 'early':
-      return share >= DISCUSS_SHARE - TINY ? 'watch' : 'fits';
-    default:
-      return 'fits';
-  }
-}
 
 const NO_CAPS: readonly Cap[] = [];
 const NO_COUNTS: readonly SourcedCount[] = [];
