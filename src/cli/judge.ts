@@ -16,6 +16,7 @@ import {
 } from '../lib/judge/judge.ts';
 import { nextVisit } from '../lib/judge/nextVisit.ts';
 import { TODAY_BASIS } from '../lib/judge/reading/asks.ts';
+import { sideTrends } from '../lib/judge/reading/sides.ts';
 import type { Fit } from '../lib/judge/reading/fit.ts';
 import type { Dates } from '../lib/judge/reading/course.ts';
 import { pairAsks, type SequenceCheck } from '../lib/judge/sequence.ts';
@@ -201,6 +202,7 @@ function caseJson(record: Case, options: JudgeOptions) {
     child: record.child.label,
     visits: record.visits.map((visit) => visitJson(judge.visit(visit), judge, options)),
     courses: coursesOf(record.visits, agesFor),
+    asymmetries: sideTrends(record.visits),
     reflexes,
     sequences: judge.sequences.map(sequenceJson),
     nextVisit: nextVisit(judge, options) ?? null,

@@ -49,7 +49,7 @@ const FAULTS = [
   () =>
     pages(
       'full disk, no storage, another version, two windows (in a browser)',
-      'browser/keeping.spec',
+      'browser/keeping/',
       'full disk|keeps nothing|older page|newer page|two windows',
       'none lost, each said with a way out',
       Number(values.port) + 1,

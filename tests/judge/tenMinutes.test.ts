@@ -178,6 +178,15 @@ describe('in a child', () => {
     expect(orders).toBeGreaterThan(0);
   });
 
+  test('what was flagged last time comes first: in Kestrel what persists, is obligatory, or differs', () => {
+    const record = demoCase(ATLAS);
+    const plan = planFor(record, record.visits.at(-1)!.on, options);
+    const child = { reading: plan.reading, day: plan.reading.clock.dayOn(plan.on) };
+    const ids = withinTen(plan.lines, child).lines.map(({ reflex }) => reflex.id);
+    expect(ids).toEqual(expect.arrayContaining(['atnr', 'crossed-extension', 'moro']));
+    expect(ids.length).toBeGreaterThan(3);
+  });
+
   test('a visit tells less of the orders once both of two have likely happened', () => {
     const late = childCase({ born: '2024-06-01', gestation: '40w0d' }, [
       { on: '2026-05-25', findings: [['protective-forward', 'left', 'elicited']] },

@@ -36,7 +36,13 @@ describe('the invented child', () => {
   it('has a pair that is weaker on the right at every visit', () => {
     const { attention, weaker } = entry('moro');
     expect(attention).toBe('watch');
-    expect(weaker).toEqual({ side: 'right', response: 'weak', other: 'elicited', visits: 3 });
+    expect(weaker).toEqual({
+      side: 'right',
+      response: 'weak',
+      other: 'elicited',
+      visits: 3,
+      trend: 'same',
+    });
   });
 
   it('has a verdict that hangs on the due date', () => {

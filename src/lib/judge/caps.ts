@@ -37,8 +37,8 @@ export type Cap =
 
 /** How a finding was made, as far as a cap asks. */
 export interface Made {
-  /** A missing response was looked for often enough. */
-  triedEnough: boolean;
+  /** Whether a missing response was looked for often enough; asked only of one that is missing. */
+  triedEnough: () => boolean;
   /** One side is missing beside one that answers: neither state nor a second try explains that. */
   oneSide: boolean;
   /** Seen while crying, and that day in no other state. */
@@ -100,7 +100,7 @@ export function capsOf(
   if (verdict === 'persisting' && made.onlyCrying) caps.push({ code: 'crying' });
   if (verdict === 'missing' && !made.oneSide) {
     if (finding.state === 'not-recorded') caps.push({ code: 'state-unknown' });
-    if (!made.triedEnough) caps.push({ code: 'tried-once' });
+    if (!made.triedEnough()) caps.push({ code: 'tried-once' });
   }
   return caps;
 }

@@ -191,14 +191,11 @@ export class CaseJudge {
       onlyCrying,
     });
     const made: Made = {
-      get triedEnough() {
-        return enough();
-      },
+      triedEnough: () =>
+        triedEnough(finding, on, this.record.visits, (day) => this.#missingOn(finding, day, on)),
       oneSide: other !== undefined && isElicited(other.response),
       onlyCrying,
     };
-    const enough = (): boolean =>
-      triedEnough(finding, on, this.record.visits, (day) => this.#missingOn(finding, day, on));
     const counts = this.#options.atlas.counts.get(reflex.id) ?? NO_COUNTS;
     const caps =
       judged.verdict === 'not-judged'

@@ -25,7 +25,7 @@ export type MilestoneWhy =
 export interface JudgedMilestone {
   milestone: Milestone;
   seen: boolean;
-  attention: Exclude<Attention, 'not-judged'> | 'not-judged';
+  attention: Attention;
   why: MilestoneWhy;
   /** For seen before and lost. */
   lost?: LostMilestone;

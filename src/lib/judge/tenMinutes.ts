@@ -1,6 +1,6 @@
 /**
- * What to test in a few minutes: of the lines of a plan those that tell most about what is open in this
- * child, chosen together.
+ * What to test in a few minutes: first what was flagged last time or needs a second try, then of the other
+ * lines of a plan those that are most informative about what is open in this child, chosen together.
  *
  * The objective f(S) of a set S of reflexes, in bits, is the sum of
  * - over the reflexes of S, how much the answer is expected to lower the entropy of "it is there now"
@@ -11,7 +11,7 @@
  *   best reflex of S for it (0 where none is in S): one of two tells two thirds, both tell all of it.
  *
  * Each term grows with S and by less the more is in it already (it is monotone and submodular), so that what
- * two reflexes would tell of one order is counted once. Treating courses and orders as separate is a
+ * two reflexes would add about one order is counted once. Treating courses and orders as separate is a
  * simplification of ours. f is greatest within the time by branch and bound: with k the sum of the best gains
  * per minute that still fit, f(S) + k is a bound of all sets that contain S. It is the same at every run.
  */
@@ -45,7 +45,7 @@ export function answerTells(there: number, missed: number, imagined = IMAGINED):
 export interface Candidate {
   id: string;
   minutes: number;
-  /** What its answer tells of the reflex itself, bits. */
+  /** Information that its answer adds about the reflex itself, bits. */
   tells: number;
   /** How surely it is read, 0 to 1: 1 less its error rates. */
   read: number;
@@ -54,7 +54,7 @@ export interface Candidate {
 /** An open order: which reflexes show each of its two stations. A milestone's has none, as it needs no test. */
 export interface OpenOrder {
   stations: readonly (readonly string[])[];
-  /** What a visit may tell of it, bits. */
+  /** Information that a visit may add about it, bits. */
   bits: number;
 }
 
@@ -88,13 +88,18 @@ const TINY = 1e-9;
 /** So many sets are looked at, at most; the best so far is taken then. A choice of ours. */
 const MOST_SETS = 4000;
 
-/** The set that tells most within a time. Candidates that tell nothing are left out. */
+/**
+ * The set that adds most within a time to what is tested anyway. Candidates that add nothing are left out.
+ * @param anyway tested whatever it adds; the time holds it
+ */
 export function chooseWithin(
   candidates: readonly Candidate[],
   orders: readonly OpenOrder[],
   minutes: number,
+  anyway: readonly Candidate[] = [],
 ): Choice {
-  let best: Choice = { chosen: [], minutes: 0, bits: 0 };
+  const begun = anyway.reduce((sum, one) => sum + one.minutes, 0);
+  let best: Choice = { chosen: anyway, minutes: begun, bits: toldBy(anyway, orders) };
   let sets = 0;
   // an order that a reflex does not show changes nothing of what it adds
   const shown = new Map(
@@ -131,7 +136,7 @@ export function chooseWithin(
     look(chosen, spent, rest);
   };
 
-  look([], 0, candidates);
+  look(anyway, begun, candidates);
   return best;
 }
 
@@ -174,17 +179,41 @@ export interface TenMinutes extends Omit<Choice, 'chosen'> {
   lines: readonly PlanLine[];
 }
 
+const ASKED: ReadonlySet<string> = new Set(['persisting', 'missing', 'early']);
+
+/** Flagged at the last visit, or to be tried a second time. */
+const isFlagged = ({ why }: PlanLine): boolean =>
+  why.some(
+    (one) =>
+      one.code === 'second-try' ||
+      (one.code === 'open-question' && (one.flags.length > 0 || ASKED.has(one.verdict))),
+  );
+
+/** What is flagged, in the order of testing, as far as the time goes. */
+function flaggedWithin(candidates: ReadonlyMap<PlanLine, Candidate>, minutes: number): Candidate[] {
+  let left = minutes;
+  return [...candidates].flatMap(([line, one]) => {
+    if (!isFlagged(line) || one.minutes > left) return [];
+    left -= one.minutes;
+    return [one];
+  });
+}
+
 /**
- * What tells most within ten minutes, of the lines of a plan.
+ * What to test within ten minutes, of the lines of a plan.
  * @param child its reading, and the day of the visit on its clock; without a child the sources alone count
  */
 export function withinTen(
   lines: readonly PlanLine[],
   child?: { reading: ChildReading; day: number },
 ): TenMinutes {
-  const candidates = lines.map((line) => candidateOf(line, child?.reading, child?.day));
+  const candidates = new Map(
+    lines.map((line) => [line, candidateOf(line, child?.reading, child?.day)]),
+  );
   const orders = child ? openOrders(child.reading, child.day) : [];
-  const { chosen, minutes, bits: told } = chooseWithin(candidates, orders, TEN_MINUTES);
+  const flagged = flaggedWithin(candidates, TEN_MINUTES);
+  const others = [...candidates.values()].filter((one) => !flagged.includes(one));
+  const { chosen, minutes, bits: told } = chooseWithin(others, orders, TEN_MINUTES, flagged);
   const ids = new Set(chosen.map(({ id }) => id));
   return { lines: lines.filter(({ reflex }) => ids.has(reflex.id)), minutes, bits: told };
 }

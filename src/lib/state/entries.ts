@@ -5,12 +5,15 @@
 import { group } from 'd3';
 import type { Atlas, SourcedClaim } from '../atlas/atlas.ts';
 import type { Reflex } from '../atlas/types.ts';
-import { isAnswer, isElicited, strengthOf, type Response } from '../case/finding.ts';
+import { isElicited, strengthOf, type Response } from '../case/finding.ts';
 import { countsNear, type NearCount } from '../judge/counts.ts';
 import { agreementOn, type Agreement } from '../judge/hangs.ts';
 import { worstFirst, type JudgedFinding, type JudgedVisit } from '../judge/judge.ts';
+import { answersForSide } from '../judge/reading/days.ts';
+import { sideTrends, type SideTrend, type Trend } from '../judge/reading/sides.ts';
 import type { Attention } from '../judge/rules/rule.ts';
 import { voicesOf, type Voice } from '../judge/verdict.ts';
+import { indexOf } from './sets.ts';
 
 /** The weaker side of an uneven pair, and at how many visits in a row it was the weaker one. */
 export interface Weaker {
@@ -18,6 +21,8 @@ export interface Weaker {
   response: Response;
   other: Response;
   visits: number;
+  /** How the difference moved since the day before on which both sides answered. */
+  trend: Trend;
 }
 
 export interface Entry {
@@ -34,29 +39,22 @@ export interface Entry {
 
 const ORDER = ['left', 'right', 'midline'] as const;
 
-function weakerAt(visit: JudgedVisit, reflex: string): Omit<Weaker, 'visits'> | undefined {
+/** The weaker side at a visit; how long it has been so is that of the trend, which counts days. */
+function weakerAt(
+  { visit }: JudgedVisit,
+  reflex: string,
+  trend: SideTrend | undefined,
+): Weaker | undefined {
   const of = (side: 'left' | 'right') =>
-    visit.findings.find(({ finding: f }) => f.reflex === reflex && f.side === side && isAnswer(f))
-      ?.finding.response;
+    visit.findings.find(
+      (f) => f.reflex === reflex && f.side === side && answersForSide(f, visit.findings),
+    )?.response;
   const [left, right] = [of('left'), of('right')];
-  if (!left || !right || left === right) return undefined;
+  if (!left || !right || left === right || !trend) return undefined;
+  const { stays: visits, trend: moved } = trend;
   return strengthOf(left) < strengthOf(right)
-    ? { side: 'left', response: left, other: right }
-    : { side: 'right', response: right, other: left };
-}
-
-/** The weaker side at the last of these visits, and for how many visits with both sides it has been so. */
-function weakerOver(visits: readonly JudgedVisit[], reflex: string): Weaker | undefined {
-  const last = visits.at(-1);
-  const now = last && weakerAt(last, reflex);
-  if (!now) return undefined;
-  let count = 0;
-  for (const visit of visits.toReversed()) {
-    if (!visit.findings.some(({ finding }) => finding.reflex === reflex)) continue;
-    if (weakerAt(visit, reflex)?.side !== now.side) break;
-    count += 1;
-  }
-  return { ...now, visits: count };
+    ? { side: 'left', response: left, other: right, visits, trend: moved }
+    : { side: 'right', response: right, other: left, visits, trend: moved };
 }
 
 /** Sides that say the same thing are told once. */
@@ -71,6 +69,10 @@ function distinctOf(findings: readonly JudgedFinding[]): JudgedFinding[] {
 
 /** The entries of one visit; `earlier` are the judged visits before it, oldest first. */
 export function entriesOf(visit: JudgedVisit, earlier: readonly JudgedVisit[]): Entry[] {
+  const trends = indexOf(
+    sideTrends([...earlier, visit].map((judged) => judged.visit)),
+    ({ reflex }) => reflex,
+  );
   const byReflex = group(visit.findings, ({ reflex }) => reflex.id);
   const entries = [...byReflex.values()].flatMap((findings): Entry[] => {
     const distinct = distinctOf(findings);
@@ -85,7 +87,7 @@ export function entriesOf(visit: JudgedVisit, earlier: readonly JudgedVisit[]): 
         distinct,
         lead,
         attention: lead.attention,
-        weaker: weakerOver([...earlier, visit], reflex.id),
+        weaker: weakerAt(visit, reflex.id, trends.get(reflex.id)),
         agreement: spoken && agreementOn(finding, spoken, lead.reading),
       },
     ];

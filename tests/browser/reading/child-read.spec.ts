@@ -60,7 +60,7 @@ test('a lost skill that the carer confirms should not wait, and the family is to
   ]);
   await expect(page.getByRole('note')).toContainText('To be seen by a doctor today');
   await open(page, '#/visits/2');
-  await expect(page.getByLabel('the carer says it was there and is lost')).toBeChecked();
+  await expect(page.getByLabel('carer reports it as lost')).toBeChecked();
 });
 
 test('what was not elicited is tried once more with one touch, and then counts as missing', async ({

@@ -91,8 +91,8 @@ export const MINUTES_BY_POSITION: Readonly<Record<Position, number>> = {
 export const UPSETTING_MINUTES = 1;
 
 /**
- * Ours: of what a visit may tell of the order of two things, looking at one of them tells this share, and
- * looking at the other too the rest.
+ * Ours: of the information that a visit may add about the order of two responses, testing one of them gives
+ * this share, and testing the other too gives the rest.
  */
 export const ONE_STATION = 2 / 3;
 

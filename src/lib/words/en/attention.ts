@@ -7,6 +7,7 @@ import type { Response } from '../../case/finding.ts';
 import type { Interval } from '../../case/course.ts';
 import type { Agreement } from '../../judge/hangs.ts';
 import type { JudgedFinding } from '../../judge/judge.ts';
+import type { Trend } from '../../judge/reading/sides.ts';
 import type { OpenQuestion } from '../../judge/plan.ts';
 import { BY_DATE, dateWords, shortDateWords, type When } from './ages.ts';
 import { apart, sourcesWords } from './atlas.ts';
@@ -26,17 +27,26 @@ interface Uneven {
   response: Response;
   other: Response;
   visits: number;
+  trend: Trend;
 }
+
+/** How a difference between the sides moved, where that is worth saying. */
+const MOVED: Readonly<Partial<Record<Trend, string>>> = {
+  growing: ', more than before',
+  shrinking: ', less than before',
+  turned: '; before, the other side was the weaker one',
+};
 
 const OTHER = { left: 'right', right: 'left' } as const;
 
 /** Which side is the weaker, and for how long it has been so. */
-export function unevenSentence({ side, response, other, visits }: Uneven): string {
+export function unevenSentence({ side, response, other, visits, trend }: Uneven): string {
   const again =
     visits > 1 ? (visits === 2 ? ', at both visits' : `, at ${visits} visits in a row`) : '';
+  const moved = MOVED[trend] ?? '';
   return response === 'not-elicited'
-    ? `Not elicited on the ${side}, ${responses[other]} on the ${OTHER[side]}${again}.`
-    : `Weaker on the ${side}${again}.`;
+    ? `Not elicited on the ${side}, ${responses[other]} on the ${OTHER[side]}${again}${moved}.`
+    : `Weaker on the ${side}${again}${moved}.`;
 }
 
 interface Told {

@@ -72,7 +72,7 @@ export const visitForm = {
   milestones: 'Milestones at this visit',
   milestoneSeen: 'seen',
   milestoneNot: 'not yet',
-  milestoneLost: 'the carer says it was there and is lost',
+  milestoneLost: 'carer reports it as lost',
   milestoneUnasked: 'not looked for',
   remove: 'Remove this visit',
   verdicts: 'See the verdicts',

@@ -88,7 +88,7 @@ export const gradeMeans = (n: Said): Readonly<Record<Attention, readonly string[
   today: ['To be seen by a doctor today. When this is said is listed below, with its basis.'],
   discuss: [
     'To be discussed with the team.',
-    `Given without limit: obligatory, re-emerged, lost, and a marked difference between the sides where the response is expected, where one side still has what nearly all sources expect to have integrated, or where the same side is the stronger on ${n('STAYS_DAYS')} days in a row or more. An obligatory response that was seen only in a crying infant is watched until it is seen in a calm one.`,
+    `Given without limit: obligatory; re-emerged, where at the visit without it the response had integrated with probability ${n('CREDIBLY_GONE')} or more (watched below that); lost; and a marked difference between the sides where the response is expected, where one side still has what nearly all sources expect to have integrated, or where the same side is the stronger on ${n('STAYS_DAYS')} days in a row or more. An obligatory response that was seen only in a crying infant is watched until it is seen in a calm one.`,
     `Given by the sources: persisting or missing with a share of ${n('DISCUSS_SHARE')} or more, unless one of the limits below applies. A milestone that is not seen after the 99th percentile of its window, or that the carer alone says is lost.`,
   ],
   watch: [
@@ -329,7 +329,7 @@ export const constantWhat: Readonly<Record<ConstantName, string>> = {
   CORE_SIZE: 'reflexes in a core set for an age, at most',
   TEN_MINUTES: 'time for testing that is planned for',
   UPSETTING_MINUTES: 'added for a test that is likely to upset',
-  ONE_STATION: 'of what a visit may tell of an order, told by one of the two alone',
+  ONE_STATION: 'of the information about an order, given by testing one of the two',
   FIT_FROM: 'first day that is looked at',
   FIT_REFLEXES: 'reflexes that must take part',
   FIT_MILESTONES: 'milestones that must take part',

@@ -1,6 +1,5 @@
 /** English for what is inferred in one child from the sources and all visits: orders, courses, best-fitting ages. */
 import { toMonths, type AxisDay } from '../../age/axis.ts';
-import type { CivilDate } from '../../age/civil.ts';
 import type { Atlas } from '../../atlas/atlas.ts';
 import type { InferredCourse } from '../../judge/inferred.ts';
 import type { Fit, FitKind } from '../../judge/reading/fit.ts';
@@ -109,8 +108,12 @@ function awaitedSentence({
   nineInTenBy,
 }: NonNullable<InferredCourse['awaited']>): string {
   const does = event === 'appears' ? 'present' : 'integrated';
-  const by = (date: CivilDate | null): string => (date ? `by ${dateWords(date)}` : 'at no date');
-  return `Of children with this past, half would have it ${does} ${by(halfBy)}, nine in ten ${by(nineInTenBy)}.`;
+  const half = halfBy
+    ? `Half of children with this history would have it ${does} by ${dateWords(halfBy)}`
+    : `No date is given by which half of children with this history would have it ${does}`;
+  return nineInTenBy
+    ? `${half}, nine in ten by ${dateWords(nineInTenBy)}.`
+    : `${half}. No date is given for nine in ten.`;
 }
 
 export const inferred = {
@@ -118,7 +121,5 @@ export const inferred = {
   figures: 'The figures',
   fits: 'Findings fit best at',
   how: 'How this is read',
-  likely: 'when, most likely',
-  between: 'came between two visits',
   course: 'Inferred for this child',
 };

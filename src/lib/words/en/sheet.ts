@@ -104,14 +104,14 @@ interface Minutes {
 export const ten = {
   title: (minutes: number): string => `Within ${minutes} minutes`,
   lead: (minutes: number): string =>
-    `Chosen together, as what tells most about this child in about ${minutesWords(minutes)} minutes:`,
+    `What was flagged last time, then what is most informative about this child, in about ${minutesWords(minutes)} minutes:`,
   leadBlank: (minutes: number): string =>
-    `Chosen together, as what tells most in about ${minutesWords(minutes)} minutes:`,
+    `The most informative tests together, in about ${minutesWords(minutes)} minutes:`,
   minutes: (minutes: number): string => `${minutesWords(minutes)} min`,
-  none: 'Nothing would tell anything new on this date.',
+  none: 'Nothing would add information on this date.',
   how: 'How it is chosen',
   help: ({ short, usual, upsetting }: Minutes): string =>
-    `The minutes are our own estimate: ${minutesWords(short)} for a response tested supine, side-lying or prone, ${minutesWords(usual)} in any other position, both sides included, and ${minutesWords(upsetting)} more where it may upset. Of all sets that fit into the time, the one is taken whose answers would lower the uncertainty most: whether each response is present, given the sources and this child’s visits, and which of two came first where that is not yet known. What two responses would tell of one sequence is counted once.`,
+    `The minutes are our own estimate: ${minutesWords(short)} for a response tested supine, side-lying or prone, ${minutesWords(usual)} in any other position, both sides included, and ${minutesWords(upsetting)} more where it may upset. What was flagged last time and what needs a second try come first. Of the other responses those are taken whose answers would together lower the uncertainty most: whether each response is present, given the sources and this child’s visits, and which of two came first where that is not yet known. Information that two responses add about one sequence is counted once.`,
   bits: (bits: number): string => `Together ${bits.toFixed(1)} bits.`,
 };
 
