@@ -288,7 +288,7 @@ export const constantWhat: Readonly<Record<ConstantName, string>> = {
   MARKED_EXPECTATION:
     'a marked difference is to be discussed if the mean expectation is at least this',
   CREDIBLY_GONE:
-    'From this probability on, a response that was missing had gone: then its coming back is to be discussed, else watched.',
+    're-emerged is to be discussed from this probability that the response had integrated when it was missing',
   STAYS_DAYS: 'days in a row with the same side the stronger, from which a difference stays',
   EXPECTED_THERE: 'from this mean expectation on, the weaker side is the less expected',
   Z90: 'the 90th percentile of a milestone',
