@@ -18,9 +18,18 @@ export default defineConfig(({ mode }) => ({
     // fonts stay files of their own, so that the first script stays small; one file has all inside
     assetsInlineLimit: mode === 'single' ? Number.MAX_SAFE_INTEGER : 0,
     chunkSizeWarningLimit: mode === 'single' ? Number.MAX_SAFE_INTEGER : 500,
+    // a page names its styles beforehand and not its scripts: their names alone weighed 2 kB of the first view
+    modulePreload: {
+      resolveDependencies: (_file, needed) => needed.filter((name) => name.endsWith('.css')),
+    },
     rolldownOptions: {
-      // a file of words does nothing by being loaded: a page has those it says, and no others
-      treeshake: { moduleSideEffects: [{ test: /src\/lib\/words\//, sideEffects: false }] },
+      // a file of words does nothing by being loaded: a page has those it says, and no others; and Tidemark
+      // makes no custom elements
+      treeshake: {
+        moduleSideEffects: [
+          { test: /src\/lib\/words\/|svelte\/.*\/custom-element\.js$/, sideEffects: false },
+        ],
+      },
       // one file has everything in it anyway
       ...(mode === 'single' ? {} : { output: { codeSplitting: { groups: PARTS } } }),
       checks: { bundlerTimings: false, emptyImportMeta: mode !== 'single' },

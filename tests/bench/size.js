@@ -16,7 +16,7 @@ import { ensureBrowser, launchOptions } from '../support/browser.js';
 const SITE = 'dist';
 const SINGLE = 'dist-single/tidemark.html';
 /** What the first view's script may weigh, kB of gzip: it goes down with every saving, so that none is lost. */
-const LIMIT_KB = 154;
+const LIMIT_KB = 150;
 const FIRST = '#/';
 const OTHERS = ['#/chart', '#/visits/3/record', '#/children', '#/reflexes', '#/talks'];
 const PAGES = process.argv.includes('--limit') ? [FIRST] : [FIRST, ...OTHERS];

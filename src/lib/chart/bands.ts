@@ -1,15 +1,10 @@
 /** Each source's own window, as a shape over the lane or as a thin row of its own. */
-import { line } from 'd3';
 import { PHASES, type Phase } from '../judge/phases.ts';
 import type { SourceBand } from './model.ts';
+import { straight } from './outline.ts';
 import { BEYOND_DAY } from './ridge.ts';
 
 type Point = readonly [day: number, height: number];
-
-const path = line<Point>()
-  .x(([day]) => day)
-  .y(([, height]) => -height)
-  .digits(4);
 
 /** How far a window has it there on a day, 0 to 1, were it to speak of every age. */
 function heightOf(band: SourceBand, day: number): number {
@@ -35,7 +30,10 @@ export function bandCorners(band: SourceBand): Point[] {
 }
 
 /** A window as a closed path: days across, 0 at the baseline, -1 at the top. */
-export const bandPath = (band: SourceBand): string => `${path(bandCorners(band)) ?? ''}Z`;
+export const bandPath = (band: SourceBand): string => {
+  const corners = bandCorners(band).map(([day, height]) => [day, -height] as const);
+  return `${straight(corners, 4)}Z`;
+};
 
 /** The phase in which a source has a day; undefined where it is silent. On an edge the later phase has it. */
 export function phaseIn(band: SourceBand, day: number): Phase | undefined {

@@ -2,11 +2,11 @@
  * A lane's ridge: its height is the mean expectation of the sources that speak. Between two corners
  * of any source that mean runs straight, so the corners are all that is needed, and it is exact.
  */
-import { area, line } from 'd3';
 import { toAxisDay } from '../age/axis.ts';
 import { readAt, totalsOf, type Compiled } from '../judge/expectation.ts';
 import { ESTABLISHED } from '../judge/phases.ts';
 import type { RidgePiece } from './model.ts';
+import { straight, type Point } from './outline.ts';
 import { LIMITS } from './viewport.ts';
 
 /** Beyond every limit: a lifelong ridge ends here, and always runs off the right edge. */
@@ -58,42 +58,37 @@ export function halfHeights(ridge: readonly RidgePiece[]): { first: number; last
   return { first, last };
 }
 
-interface Corner {
-  day: number;
-  height: number;
-}
-
-const GAP: Corner = { day: 0, height: NaN };
-
-/** The outline as corners, with a gap wherever the ridge is interrupted. */
-function outline(pieces: readonly RidgePiece[]): Corner[] {
-  const corners: Corner[] = [];
+/**
+ * The outline in runs without a gap: days across, heights from 0 at the baseline up to -1. The lane's
+ * group sets the height in pixels.
+ */
+function outline(pieces: readonly RidgePiece[]): Point[][] {
+  const runs: Point[][] = [];
   let end = NaN;
   for (const { from, to, rise, fall } of pieces) {
-    if (corners.length > 0 && from !== end) corners.push(GAP);
-    const last = corners.at(-1);
-    if (last?.day !== from || last.height !== rise) corners.push({ day: from, height: rise });
-    corners.push({ day: to, height: fall });
+    if (from !== end) runs.push([]);
+    const run = runs.at(-1)!;
+    const last = run.at(-1);
+    if (last?.[0] !== from || last[1] !== -rise) run.push([from, -rise]);
+    run.push([to, -fall]);
     end = to;
   }
-  return corners;
+  return runs;
 }
 
 const DIGITS = 4;
 
-/** Days across, heights from 0 at the baseline up to -1: the lane's group sets the height in pixels. */
-const filled = area<Corner>()
-  .defined((c) => !Number.isNaN(c.height))
-  .x((c) => c.day)
-  .y0(0)
-  .y1((c) => -c.height)
-  .digits(DIGITS);
+const stroked = (runs: readonly Point[][]): string =>
+  runs.map((run) => straight(run, DIGITS)).join('');
 
-const stroked = line<Corner>()
-  .defined((c) => !Number.isNaN(c.height))
-  .x((c) => c.day)
-  .y((c) => -c.height)
-  .digits(DIGITS);
+/** Each run and back along the baseline. */
+const filled = (runs: readonly Point[][]): string =>
+  runs
+    .map((run) => {
+      const back = run.map(([day]): Point => [day, 0]).reverse();
+      return `${straight([...run, ...back], DIGITS)}Z`;
+    })
+    .join('');
 
 export interface RidgePaths {
   area: string;
@@ -103,10 +98,10 @@ export interface RidgePaths {
 }
 
 export function ridgePaths(ridge: readonly RidgePiece[]): RidgePaths {
-  const corners = outline(ridge);
+  const runs = outline(ridge);
   return {
-    area: filled(corners) ?? '',
-    line: stroked(corners) ?? '',
-    agreed: filled(outline(ridge.filter((piece) => piece.agreed))) ?? '',
+    area: filled(runs),
+    line: stroked(runs),
+    agreed: filled(outline(ridge.filter((piece) => piece.agreed))),
   };
 }

@@ -4,9 +4,9 @@
  * something came out of turn their path runs back and crosses the first. Over a window, how likely it came
  * in each week, as inferred in the child.
  */
-import { curveBumpX, line } from 'd3';
 import type { Measure } from './labels.ts';
 import type { Density, OpenInterval, StationData, Stretch, StripData } from './model.ts';
+import { bumped } from './outline.ts';
 import type { AxisScale } from './scale.ts';
 import type { Sizes } from './sizes.ts';
 import type { ChartWords } from './words.ts';
@@ -144,13 +144,11 @@ function placeStation(
   return placed;
 }
 
-const joined = line<readonly [number, number]>().curve(curveBumpX).digits(2);
-
 const middleOf = ([from, to]: readonly [number, number]): number => (from + to) / 2;
 
 /** One smooth path through the middles; it runs back where a later station was reached earlier. */
 const pathThrough = (points: readonly (readonly [number, number])[]): string =>
-  points.length > 1 ? (joined(points) ?? '') : '';
+  points.length > 1 ? bumped(points, 2) : '';
 
 export function placeStrip(
   strips: readonly StripData[],

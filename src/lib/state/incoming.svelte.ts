@@ -64,7 +64,7 @@ export class Incoming {
     const { label } = record.child;
     const alike = this.#desk.shelf.filter((kept) => kept.record.child.label === label);
     const isHere = alike.some((kept) => caseText(kept.record) === caseText(record));
-    if (isHere) return { as: 'refused', sentences: [en.ui.notices.isHere(label)] };
+    if (isHere) return { as: 'refused', sentences: [en.ui.received.isHere(label)] };
     const parsed = this.#desk.addRecord(record);
     if (parsed.ok) return { as: 'case' };
     const { problemWords } = await import('../words/en/problems.ts');

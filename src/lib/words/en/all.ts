@@ -20,6 +20,7 @@ export * as inferred from './inferred.ts';
 export * as judge from './judge.ts';
 export * as lock from './lock.ts';
 export * as nextVisit from './nextVisit.ts';
+export * as notices from './notices.ts';
 export * as orderPages from './orderPages.ts';
 export * as ownPages from './ownPages.ts';
 export * as pages from './pages.ts';
