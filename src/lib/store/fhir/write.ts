@@ -1,4 +1,4 @@
-/** A child's record as FHIR R4 resources. What maps to what is listed in DEVELOPERS.md. */
+/** A child's record as FHIR R4 resources. What maps to what is listed in docs/formats.md. */
 import type { Bundle, Encounter, Observation, Patient } from 'fhir/r4';
 import { rawOf } from '../../case/file.ts';
 import type { RawCase, RawFinding, RawVisit } from '../../case/shape.ts';
