@@ -11,15 +11,16 @@ const PARTS = [
 ];
 
 /**
- * SvelteKit builds all pages a second time for a server, and asks that build for the empty page alone, since
- * the router works by hash. There each page is empty: the same files come out in less time.
+ * SvelteKit builds all pages a second time for a server, and asks that build for the page without content
+ * alone, since the router works by hash. There each page is empty: the same files come out in less time. What
+ * is around the pages stays, since the page names its stylesheets.
  */
 const emptyOnServer: Plugin = {
   name: 'empty-on-server',
   apply: 'build',
   enforce: 'pre',
   load: {
-    filter: { id: /\/src\/routes\/(?:.*\/)?\+(?:page|layout|error)\.svelte$/ },
+    filter: { id: /\/src\/routes\/(?:.*\/)?\+page\.svelte$/ },
     handler: (_id, options) => (options?.ssr ? '' : undefined),
   },
 };
