@@ -9,6 +9,8 @@ const SITE =
   process.env.SITE_DIR ?? (process.argv.includes('connected') ? 'dist-connected' : 'dist');
 const SINGLE = 'dist-single';
 const FILE = 'tidemark.html';
+/** How the finished page of a website names its scripts. */
+const RELATIVE = 'import("./_app/';
 
 /** The CSP source expression that admits exactly this inline script. @param {string} text */
 const hashOf = (text) => `'sha256-${createHash('sha256').update(text).digest('base64')}'`;
@@ -34,7 +36,7 @@ export const website = {
     const html = readFileSync(page, 'utf8');
     const boot = bootOf(html);
     const relative = boot
-      .replaceAll('import("/_app/', 'import("./_app/')
+      .replaceAll('import("/_app/', RELATIVE)
       .replace("'/service-worker.js'", "'./service-worker.js'");
     writeFileSync(
       page,
@@ -78,14 +80,40 @@ export const singleFile = {
   },
 };
 
+const MARK = `<meta name="tidemark-file" content="./${FILE}" />`;
+
 /** @param {string} file @param {string} version */
 function offer(file, version) {
-  const page = join(SITE, 'index.html');
-  const told = join(SITE, '_app', 'version.json');
-  if (!existsSync(page) || !existsSync(told)) return;
-  if (JSON.parse(readFileSync(told, 'utf8')).version !== version) return;
+  if (!isBuilt(SITE, version)) return;
   copyFileSync(file, join(SITE, FILE));
-  const mark = `<meta name="tidemark-file" content="./${FILE}" />`;
+  const page = join(SITE, 'index.html');
   const html = readFileSync(page, 'utf8');
-  if (!html.includes(mark)) writeFileSync(page, html.replace('</head>', `  ${mark}\n  </head>`));
+  if (!html.includes(MARK)) writeFileSync(page, html.replace('</head>', `  ${MARK}\n  </head>`));
+}
+
+/**
+ * Whether a website of a version is in a folder, whole: its page is written last.
+ * @param {string} folder @param {string} version
+ */
+export function isBuilt(folder, version) {
+  const page = join(folder, 'index.html');
+  const told = join(folder, '_app', 'version.json');
+  return (
+    existsSync(page) &&
+    existsSync(told) &&
+    JSON.parse(readFileSync(told, 'utf8')).version === version &&
+    readFileSync(page, 'utf8').includes(RELATIVE)
+  );
+}
+
+/**
+ * Whether the one file of a version is in its folder and beside the website: the mark in that one's page is
+ * written last.
+ * @param {string} site @param {string} single folders @param {string} version
+ */
+export function isOffered(site, single, version) {
+  const files = [join(site, FILE), join(single, FILE)];
+  if (!isBuilt(site, version) || !files.every(existsSync)) return false;
+  const [offered, own] = files.map((file) => readFileSync(file, 'utf8'));
+  return offered === own && readFileSync(join(site, 'index.html'), 'utf8').includes(MARK);
 }

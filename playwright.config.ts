@@ -11,9 +11,7 @@ export default defineConfig({
   workers: 2,
   timeout: 180_000, // a busy machine is slow, not wrong
   expect: { timeout: 30_000 },
-  // none in `npm test`. The variants have been run whole only twice so far: what passes there at the second
-  // try is listed as flaky, and is looked into
-  retries: process.env.THOROUGH ? 1 : 0,
+  retries: 0, // what passes at a second try is a fault, of the page or of the test
   reporter: 'list',
   use: {
     ...desktop,

@@ -1,5 +1,5 @@
 import { sveltekit } from '@sveltejs/kit/vite';
-import { defineConfig } from 'vite';
+import { defineConfig, type Plugin } from 'vite';
 
 /**
  * Parts that come whole, since one packs smaller than fifty: what every page begins with, and the chart.
@@ -10,8 +10,23 @@ const PARTS = [
   { name: 'chart', priority: 1, test: /src\/routes\/(?:ChartControls|ChartPane)\.svelte$/ },
 ];
 
+/**
+ * SvelteKit builds all pages a second time for a server, and asks that build for the page without content
+ * alone, since the router works by hash. There each page is empty: the same files come out in less time. What
+ * is around the pages stays, since the page names its stylesheets.
+ */
+const emptyOnServer: Plugin = {
+  name: 'empty-on-server',
+  apply: 'build',
+  enforce: 'pre',
+  load: {
+    filter: { id: /\/src\/routes\/(?:.*\/)?\+page\.svelte$/ },
+    handler: (_id, options) => (options?.ssr ? '' : undefined),
+  },
+};
+
 export default defineConfig(({ mode }) => ({
-  plugins: [sveltekit()],
+  plugins: [emptyOnServer, sveltekit()],
   // in the usual build whatever hangs on it falls away
   define: { __CONNECTED__: JSON.stringify(mode === 'connected') },
   build: {

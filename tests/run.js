@@ -6,6 +6,8 @@
 import { spawn } from 'node:child_process';
 import { availableParallelism } from 'node:os';
 import { delimiter, resolve } from 'node:path';
+import { isBuilt, isOffered } from '../adapters.js';
+import { versionName } from '../version.js';
 import { ensureBrowser } from './support/browser.js';
 
 /**
@@ -14,17 +16,27 @@ import { ensureBrowser } from './support/browser.js';
  * @property {string} command as a shell takes it, without redirections
  * @property {number} [processors] how many it keeps busy; 1 unless given
  * @property {readonly string[]} [after] stages whose output it needs
+ * @property {() => boolean} [isMade] whether what it makes is there already
  */
+
+/** Sources and configuration by their content: what has this name was made of all of these, and no others. */
+const version = versionName();
 
 /**
  * Of the pages' builds one follows the other: they put together what they write in one and the same folder.
+ * What was built of the same sources, as by the everyday tests a moment ago, is not built again.
  * @type {readonly Stage[]}
  */
 const BUILDS = [
-  { name: 'build: site', command: 'vite build --logLevel warn' },
+  {
+    name: 'build: site',
+    command: 'vite build --logLevel warn',
+    isMade: () => isBuilt('dist', version),
+  },
   {
     name: 'build: one file',
     command: 'vite build --mode single --logLevel warn',
+    isMade: () => isOffered('dist', 'dist-single', version),
     after: ['build: site'], // it is put beside the site
   },
   {
@@ -37,6 +49,7 @@ const BUILT = BUILDS.map(({ name }) => name);
 const CONNECTED = {
   name: 'build: connected',
   command: 'vite build --mode connected --logLevel warn',
+  isMade: () => isBuilt('dist-connected', version),
   after: ['build: one file'],
 };
 
@@ -63,7 +76,12 @@ const THOROUGH = [
   { name: 'lint', command: 'eslint .' },
   { name: 'format', command: 'prettier --check --log-level warn .' },
   { name: 'unused', command: 'knip' },
-  { name: 'unit, in full', command: 'vitest run --silent', after: ['build: command line'] },
+  // only the tests whose counts differ: those that take them from this file. None is an error
+  {
+    name: 'unit, counts in full',
+    command: 'vitest related --run --silent --passWithNoTests=false tests/support/runs.ts',
+    after: ['build: command line'],
+  },
   {
     name: 'browser, in full',
     command: 'playwright test --grep @thorough',
@@ -102,7 +120,7 @@ function run({ command }) {
 async function runAll(stages) {
   const began = performance.now();
   const waiting = [...stages];
-  /** @type {Map<string, number>} */
+  /** @type {Map<string, string>} */
   const took = new Map();
   /** @type {Map<string, Promise<void>>} */
   const underWay = new Map();
@@ -121,13 +139,18 @@ async function runAll(stages) {
     }
     const wanted = next.processors ?? 1;
     waiting.splice(waiting.indexOf(next), 1);
+    if (next.isMade?.()) {
+      took.set(next.name, 'up to date');
+      process.stdout.write(`✓ ${next.name}, up to date: built of the same sources (${version})\n`);
+      continue;
+    }
     free -= wanted;
     process.stdout.write(`… ${next.name}\n`);
     underWay.set(
       next.name,
       run(next).then(({ ok, output, ms }) => {
         underWay.delete(next.name);
-        took.set(next.name, ms);
+        took.set(next.name, seconds(ms));
         free += wanted;
         failed ||= !ok;
         const said = output.trim();
@@ -138,10 +161,8 @@ async function runAll(stages) {
     );
   }
   process.stdout.write('\nStages\n');
-  for (const { name } of stages) {
-    const ms = took.get(name);
-    process.stdout.write(`  ${name.padEnd(24)}${ms === undefined ? 'not run' : seconds(ms)}\n`);
-  }
+  for (const { name } of stages)
+    process.stdout.write(`  ${name.padEnd(24)}${took.get(name) ?? 'not run'}\n`);
   process.stdout.write(
     `  ${'all, by the clock'.padEnd(24)}${seconds(performance.now() - began)}\n`,
   );

@@ -74,20 +74,24 @@ test(
   },
 );
 
-test('a sheet for another date is said, shown and taken over', async ({ page }) => {
-  await open(page, '#/next');
-  await page.getByLabel('Plan for').fill('2026-06-12');
-  await page.getByLabel('Plan for').press('Tab');
-  await page.getByRole('button', { name: 'Remove Snout' }).click();
-  await page.getByLabel('Plan for').fill('2026-06-15');
-  await page.getByLabel('Plan for').press('Tab');
-  await expect(page.getByText('A sheet for 12 June 2026 is kept.')).toBeVisible();
-  await expect(line(page, 'snout')).toBeVisible();
-  await page.getByRole('button', { name: 'Take it over to this date' }).click();
-  await expect(line(page, 'snout')).toBeHidden();
-  await page.reload();
-  await expect(page.getByLabel('Plan for')).toHaveValue('2026-06-15');
-});
+test(
+  'a sheet for another date is said, shown and taken over',
+  { tag: '@thorough' },
+  async ({ page }) => {
+    await open(page, '#/next');
+    await page.getByLabel('Plan for').fill('2026-06-12');
+    await page.getByLabel('Plan for').press('Tab');
+    await page.getByRole('button', { name: 'Remove Snout' }).click();
+    await page.getByLabel('Plan for').fill('2026-06-15');
+    await page.getByLabel('Plan for').press('Tab');
+    await expect(page.getByText('A sheet for 12 June 2026 is kept.')).toBeVisible();
+    await expect(line(page, 'snout')).toBeVisible();
+    await page.getByRole('button', { name: 'Take it over to this date' }).click();
+    await expect(line(page, 'snout')).toBeHidden();
+    await page.reload();
+    await expect(page.getByLabel('Plan for')).toHaveValue('2026-06-15');
+  },
+);
 
 /** How many pages a PDF has. */
 const pagesOf = (pdf: Buffer): number =>

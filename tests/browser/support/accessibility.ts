@@ -30,6 +30,7 @@ export async function accessibilityFaults(
   return page.evaluate(
     async ({ only, also }) => {
       const { axe } = globalThis as unknown as { axe: typeof import('axe-core') };
+      axe.configure({ noHtml: true }); // a fault names its elements by their selectors
       const { violations, passes } = await axe.run(document, {
         resultTypes: ['violations'],
         ...(only ? { runOnly: { type: 'rule', values: [...only] } } : {}),

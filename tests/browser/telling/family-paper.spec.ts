@@ -89,50 +89,7 @@ async function openChild(page: Page, label: string): Promise<void> {
   await page.locator('.paper').waitFor();
 }
 
-interface Fullness {
-  label: string;
-  about: string;
-  /** Letters on the paper. */
-  letters: number;
-  /** Width of its figures, as the page has set it to fit; infinite where it has none. */
-  figure: number;
-}
-
-const fullness = (page: Page): Promise<Omit<Fullness, 'label' | 'about'>> =>
-  page.locator('.sheet').evaluate((sheet: HTMLElement) => ({
-    letters: sheet.textContent.replaceAll(/\s+/g, ' ').length,
-    figure: Number.parseFloat(sheet.style.getPropertyValue('--figure')) || Number.POSITIVE_INFINITY,
-  }));
-
 const LANGUAGES = ['English', 'Español'] as const;
-
-for (const language of LANGUAGES)
-  test(
-    `in ${language} a visit and the course of each child take two sheets, and the fullest are so printed`,
-    { tag: '@thorough' },
-    async ({ page }) => {
-      await addChildren(page);
-      const all: Fullness[] = [];
-      for (const label of CHILDREN) {
-        await openChild(page, label);
-        for (const about of ABOUT) {
-          await open(page, `#/family${about}`);
-          await speak(page, language);
-          expect(await saidSheets(page), `${label}${about}`).toBeLessThanOrEqual(2);
-          all.push({ label, about, ...(await fullness(page)) });
-        }
-      }
-      expect(all).toHaveLength(CHILDREN.length * ABOUT.length);
-      const [longest] = all.toSorted((a, b) => b.letters - a.letters);
-      const [tightest] = all.toSorted((a, b) => a.figure - b.figure);
-      for (const { label, about } of new Set([longest!, tightest!])) {
-        await openChild(page, label);
-        await open(page, `#/family${about}`);
-        await speak(page, language);
-        expect(await faultsOnPaper(page), `${label}${about}`).toEqual([]);
-      }
-    },
-  );
 
 for (const label of CHILDREN)
   test(
