@@ -14,6 +14,7 @@ function atlasJson() {
       id: reflex.id,
       name: reflex.name,
       sides: sidesOf(reflex),
+      variants: ATLAS.variants.get(reflex.id) ?? [],
       absence: reflex.absence.tells,
       missed: reflex.absence.missed,
       unlikeSides: reflex.unlikeSides.map(({ fromMonths, toMonths }) => [fromMonths, toMonths]),

@@ -89,6 +89,7 @@ function verdictJson(
   const spoken = judged.verdict !== 'not-judged';
   return {
     reflex: finding.reflex,
+    ...(finding.variant === undefined ? {} : { variant: finding.variant }),
     side: finding.side,
     response: finding.response,
     state: finding.state,
@@ -190,10 +191,10 @@ function caseJson(record: Case, options: JudgeOptions) {
   const { reading } = judge;
   const last = record.visits.at(-1)?.on;
   const reflexes = last
-    ? [...reading.days.values()].flatMap(({ reflex, sides }) => {
-        const whole = inferredOf(reading, reflex, last);
+    ? [...reading.days].flatMap(([test, { sides }]) => {
+        const whole = inferredOf(reading, test, last);
         const each = (['left', 'right'] as const).flatMap((side) =>
-          sides[side] ? (inferredOf(reading, reflex, last, side) ?? []) : [],
+          sides[side] ? (inferredOf(reading, test, last, side) ?? []) : [],
         );
         return whole ? [{ ...courseJson(whole), sides: each.map(courseJson) }] : [];
       })

@@ -4,6 +4,7 @@ import { partOf, PARTS, planFor, type Plan, type PlanLine } from '../lib/judge/p
 import { TEN_MINUTES } from '../lib/judge/reading/constants.ts';
 import { minutesFor, withinTen, type TenMinutes } from '../lib/judge/tenMinutes.ts';
 import type { Case } from '../lib/case/case.ts';
+import { testOf } from '../lib/case/finding.ts';
 import { en } from '../lib/words/en.ts';
 import { agesJson } from './ages.ts';
 import {
@@ -26,8 +27,9 @@ function planJson(record: Case, plan: Plan) {
     child: record.child.label,
     on: plan.on,
     ages: agesJson(plan.ages),
-    lines: plan.lines.map(({ coreVoices, reflex, sides, tells, why }) => ({
+    lines: plan.lines.map(({ coreVoices, reflex, variant, sides, tells, why }) => ({
       reflex: reflex.id,
+      ...(variant === undefined ? {} : { variant }),
       sides,
       position: reflex.position,
       upsetting: reflex.upsetting,
@@ -62,8 +64,8 @@ function planText(record: Case, plan: Plan): string {
     ten.lines.length > 0
       ? `${en.sheet.ten.title(TEN_MINUTES)}\n  ${ten.lines.map(({ reflex }) => reflex.short).join(', ')} (${en.sheet.ten.minutes(ten.minutes)})\n`
       : '';
-  const questions = plan.questions.map(({ reflex, side, verdict, most, every }) => [
-    `  ${reflex}`,
+  const questions = plan.questions.map(({ side, verdict, most, every, ...of }) => [
+    `  ${testOf(of)}`,
     en.atlas.sides[side],
     en.judge.verdicts[verdict as keyof typeof en.judge.verdicts],
     most ? `most sources from ${en.ages.dateWords(most)}` : 'no source dates it',

@@ -78,14 +78,14 @@ test('answers to several reflexes at once are merged by day, oldest first', () =
       ],
     },
   ]);
-  const answers = answersOf(seen, ages, (reflex) => reflex !== 'stnr');
+  const answers = answersOf(seen, ages, ({ reflex }) => reflex !== 'stnr');
   expect(answers).toEqual([
     { on: '2026-01-11', axisDay: 290, present: true },
     { on: '2026-02-10', axisDay: 320, present: true },
   ]);
-  expect(answersOf(seen, ages, (reflex, side) => reflex === 'moro' && side === 'left')).toEqual([
-    { on: '2026-01-11', axisDay: 290, present: false },
-  ]);
+  expect(answersOf(seen, ages, ({ reflex, side }) => reflex === 'moro' && side === 'left')).toEqual(
+    [{ on: '2026-01-11', axisDay: 290, present: false }],
+  );
 });
 
 test('a milestone is reached where any examiner saw it, and by that milestone alone', () => {

@@ -55,6 +55,50 @@ const kestrel = {
   ],
 };
 
+test('a finding that says its variant is judged, followed and planned for by it', () => {
+  const seen = (on: string, response: string, variant?: string) => ({
+    on,
+    findings: ['left', 'right'].map((side) => ({
+      reflex: 'protective-forward',
+      side,
+      response,
+      state: 'quiet-alert',
+      ...(variant ? { variant } : {}),
+    })),
+  });
+  const child = { label: 'Kestrel', born: '2026-01-01', gestation: '40w0d' };
+  const visits = [
+    seen('2026-09-01', 'elicited', 'propping'),
+    seen('2026-10-01', 'not-elicited', 'forward'),
+  ];
+  const path = file('variant.json', { ...kestrel, child, visits });
+  const judged = JSON.parse(tidemark('judge', path, '--json').stdout) as {
+    visits: { verdicts: { variant?: string; flags: string[] }[] }[];
+    reflexes: { reflex: string; variant?: string; days: number }[];
+  };
+  const said = judged.visits.map(({ verdicts }) => verdicts.map(({ variant }) => variant));
+  expect(said).toEqual([
+    ['propping', 'propping'],
+    ['forward', 'forward'],
+  ]);
+  expect(judged.reflexes.map(({ variant, days }) => [variant, days])).toEqual([
+    ['propping', 1],
+    ['forward', 1],
+  ]);
+  const plan = JSON.parse(tidemark('plan', path, '--on', '2026-11-01', '--json').stdout) as {
+    lines: { reflex: string; variant?: string }[];
+  };
+  expect(plan.lines.find(({ reflex }) => reflex === 'protective-forward')!.variant).toBe('forward');
+  const faulty = file('faulty.json', {
+    ...kestrel,
+    child,
+    visits: [seen('2026-09-01', 'elicited', 'standing')],
+  });
+  const { status, stderr } = tidemark('judge', faulty);
+  expect(status).toBe(2);
+  expect(stderr).toContain('choose one of forward, propping, or leave it out');
+});
+
 describe('ages', () => {
   test('as numbers', () => {
     const run = tidemark(

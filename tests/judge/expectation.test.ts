@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
+import { isOfVariant } from '../../src/lib/atlas/variants.ts';
 import { readAt, totalsOf } from '../../src/lib/judge/expectation.ts';
 import { sheetOf } from '../../src/lib/judge/judge.ts';
 import { ROW } from '../../src/lib/judge/phases.ts';
@@ -28,7 +29,9 @@ function plain(w: Window, x: number): { phase: number; expectation: number } {
 describe('reading at an exact age', () => {
   test('agrees with the rule taken word for word, on and between the corners', () => {
     for (const id of ids) {
-      const windows = windowsOf(ATLAS.claims.get(id)!);
+      const [reflex, variant] = id.split('/');
+      const claims = ATLAS.claims.get(reflex!)!.filter((claim) => isOfVariant(claim, variant));
+      const windows = windowsOf(claims);
       const corners = windows.flatMap((w) => [
         w.appearsFrom,
         w.appearsTo,

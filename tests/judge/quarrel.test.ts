@@ -75,9 +75,11 @@ describe('which windows support an order', () => {
   });
 });
 
-test('at 4 months the arms-wide startle is still there in most sources, and the backward prop not yet', () => {
+test('in most sources the arms-wide startle is there at 3 months and going at 4, the backward prop not yet there', () => {
+  const at3 = everyReflexAt(ATLAS, sheet, fromMonths(3), 0);
+  expect(at3.find((m) => m.reflex.id === 'moro')!.standing).toBe('there');
   const at = new Map(everyReflexAt(ATLAS, sheet, fromMonths(4), 0).map((m) => [m.reflex.id, m]));
-  expect(at.get('moro')!.standing).toBe('there');
+  expect(at.get('moro')!.standing).toBe('going');
   expect(at.get('protective-backward')!.standing).toBe('not-yet');
   expect(at.get('stepping')!.standing).toBe('gone');
   for (const m of at.values()) {

@@ -175,7 +175,8 @@ describe('on top of the phase', () => {
 describe('how much it asks for', () => {
   test.each<[number, ShortFinding, string]>([
     [11, ['moro', 'left', 'elicited'], 'discuss'], // persisting in every source
-    [7, ['palmar-grasp', 'left', 'elicited'], 'watch'], // persisting in most
+    [7, ['palmar-grasp', 'left', 'elicited'], 'discuss'], // every source has it gone by 6 months
+    [5, ['rooting', 'midline', 'elicited'], 'watch'], // persisting in most
     [0, ['protective-backward', 'left', 'elicited'], 'watch'], // early in every source
     [4, ['moro', 'left', 'elicited'], 'fits'],
   ])('at %i months %j: %s', (month, finding, attention) => {

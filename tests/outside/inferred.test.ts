@@ -239,13 +239,12 @@ describe('published counts by age beside what the model expects of a healthy inf
 
   /*
    * Olhweiler et al. 2005 (read): healthy preterm infants at corrected age; nobody had them at 9 and 12 months,
-   * and 2.7 in 100 at 6. At 6 months the model has 0.29, 0.29 and 0.46 instead. Of the Moro's 0.29:
-   * - 0.08 comes of the study's own row: "2.7 percent at 6 months, none at 9" is kept as a window of 6 to 9
-   *   months, and so read as if nobody had lost it before 6. Without that row: 0.21, 0.20, 0.30;
-   * - 0.16 comes of sources that print "6 months": a bare month is read half a month either way, so that at
-   *   6.0 months half of theirs still have it. Ended at 6.0 they would leave nothing;
-   * - 0.05 comes of ODD. "Never" in the sources and those that say "later than" add nothing.
-   * The first is a fault of the row and no part of the model; the second is how every printed age is read.
+   * and 2.7 in 100 at 6. At 6 months the model has 0.20, 0.19 and 0.25 instead. Of the Moro's 0.20:
+   * - 0.05 comes of ODD. "Never" in the sources and those that say "later than" add nothing;
+   * - the rest comes of sources that print "6 months": a bare month is read half a month either way, so that at
+   *   6.0 months half of theirs still have it. Ended at 6.0 they would leave nothing.
+   * The study's own row adds nothing: it is read as gone at 6 months, since nearly all had lost it by then.
+   * Kept as a window of 6 to 9 months it had added 0.10, 0.11 and 0.21: nobody would have lost it before 6.
    */
   test.each(['moro', 'palmar-grasp', 'positive-support'])(
     '%s: none at 9 and 12 months',

@@ -66,6 +66,28 @@ describe('"by", "up to", "to" and "until" one age let a response go before it', 
       expect(said(windowOf('dolls-eye', source), at, 'not-elicited')).toBe('not-judged');
   });
 
+  /*
+   * Olhweiler et al., Arq Neuropsiquiatr 2005;63:294-297, abstract: healthy preterm infants examined at 3, 6, 9
+   * and 12 months of corrected age. 2.7 in 100 had each of the three at 6 months, nobody at 9 and 12.
+   */
+  test.each(['moro', 'palmar-grasp', 'positive-support'])(
+    '%s: nearly all without it at an examination: it goes before, from the youngest age examined',
+    (reflex) => {
+      const window = windowOf(reflex, 'olhweiler-2005');
+      expect(window.claim.integrates?.asPrinted).toBe('2.7 percent at 6 months, none at 9');
+      const expected = (month: number): number =>
+        totalsOf(readAt(compile([window]), months(month), 0)).meanExpectation;
+      expect(Math.abs(expected(6) - 0.027)).toBeLessThan(0.03);
+      expect(expected(9)).toBe(0);
+      // what was found at 3 months was not read: between the two examinations neither answer is unexpected
+      expect(said(window, months(4.5), 'elicited')).toBe('closing');
+      expect(said(window, months(4.5), 'not-elicited')).toBe('fits');
+      // and before the study looked it says no more than the others: there
+      expect(said(window, months(2), 'not-elicited')).toBe('missing');
+      expect(said(window, months(6.5), 'elicited')).toBe('persisting');
+    },
+  );
+
   test('every such wording of the atlas is read so, a range excepted: it names its own first age', () => {
     const wording =
       /(?:^|\s)(?:by|up to|to|until)(?: the end of the)? (?:about )?(\d[\d.]*)(?!\S*-)/;

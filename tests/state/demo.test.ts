@@ -46,7 +46,7 @@ describe('the invented child', () => {
   });
 
   it('has a verdict that hangs on the due date', () => {
-    const { lead } = entry('palmar-grasp');
+    const { lead } = entry('atnr');
     const { birth } = record.child;
     const likely = turningsOfOne(lead, last.visit.on, birth, DEFAULT_LIMITS, true).filter(
       (turning) => turning.likely,

@@ -7,7 +7,7 @@ import type { Case } from '../../src/lib/case/case.ts';
 import { RESPONSES, STATES } from '../../src/lib/case/finding.ts';
 import { parseRaw } from '../../src/lib/case/parse.ts';
 import { en } from '../../src/lib/words/en.ts';
-import { maybeLost, tried } from './tried.ts';
+import { maybeLost, ofVariant, tried } from './tried.ts';
 
 const FIRST = '2018-01-01' as CivilDate;
 
@@ -34,7 +34,8 @@ export function anyCase({
         state: fc.constantFrom(...STATES),
         note: text,
       })
-      .chain(tried),
+      .chain(tried)
+      .chain(ofVariant),
   );
   const visit = fc.record({
     after: fc.oneof(fc.integer({ min: 0, max: 400 }), fc.integer({ min: 0, max: 1200 })),

@@ -5,13 +5,14 @@ import type { InfantState, Response } from '../../src/lib/case/finding.ts';
 import { parseRaw } from '../../src/lib/case/parse.ts';
 import { en } from '../../src/lib/words/en.ts';
 
-/** A finding in short: reflex, side, response, the state where it matters, and how often it was tried. */
+/** A finding in short: reflex, side, response; where they matter, state, tries, and which variant was tested. */
 export type ShortFinding = [
   reflex: string,
   side: string,
   response: Response,
   state?: InfantState,
-  tries?: number,
+  tries?: number | undefined,
+  variant?: string | undefined,
 ];
 
 export interface ShortVisit {
@@ -36,14 +37,17 @@ export function childCase(
         on,
         examiner,
         note: '',
-        findings: findings.map(([reflex, side, response, state = 'quiet-alert', tries]) => ({
-          reflex,
-          side,
-          response,
-          state,
-          note: '',
-          ...(tries === undefined ? {} : { tries }),
-        })),
+        findings: findings.map(
+          ([reflex, side, response, state = 'quiet-alert', tries, variant]) => ({
+            reflex,
+            side,
+            response,
+            state,
+            note: '',
+            ...(tries === undefined ? {} : { tries }),
+            ...(variant === undefined ? {} : { variant }),
+          }),
+        ),
         milestones: Object.entries(milestones).map(([milestone, seen]) => ({
           milestone,
           seen,

@@ -8,7 +8,7 @@ import { RESPONSES, STATES } from '../../src/lib/case/finding.ts';
 import { parseRaw } from '../../src/lib/case/parse.ts';
 import { FORMAT, VERSION, type RawCase } from '../../src/lib/case/shape.ts';
 import { en } from '../../src/lib/words/en.ts';
-import { maybeLost, tried } from './tried.ts';
+import { maybeLost, ofVariant, tried } from './tried.ts';
 
 export const sidesOf = (reflex: Reflex): Side[] => [
   ...(reflex.testedPerSide ? (['left', 'right'] as const) : []),
@@ -46,7 +46,8 @@ const finding = fc
   .map(([[reflex, side], response, state, said]) => {
     return { reflex, side, response, state, note: said };
   })
-  .chain(tried);
+  .chain(tried)
+  .chain(ofVariant);
 
 const visit = fc.record({
   on: day,

@@ -125,9 +125,9 @@ describe('a response under whose name two tests go', () => {
     const reflex = ATLAS.reflexes.get('protective-forward')!;
     return en.judge.testsSentences({ reflex, reading: readAt(compiled, 500, 0) });
   };
-  test('is said to be read by both together, since a record does not say which was done', () => {
+  test('is said to be read by both together, where the finding does not say which was done', () => {
     expect(forward('all')).toEqual([
-      'Two tests are read together (parachute, propping): a record does not say which was done.',
+      'Two tests are read together (parachute, propping): the finding does not say which was done.',
     ]);
     expect(forward(new Set(['jaffe-1994']))).toEqual([]);
     const reflex = ATLAS.reflexes.get('moro')!;

@@ -7,6 +7,7 @@ import { SOURCES } from './sources.ts';
 import { judgesByDefault } from './byDefault.ts';
 import { familyOf } from './families.ts';
 import type { Count } from './count.ts';
+import { datedVariants } from './variants.ts';
 import type { AtlasParts, Claim, Milestone, Reflex, Sequence, SourceData } from './types.ts';
 
 export { familyOf, sourceCount, type SourceCount } from './families.ts';
@@ -30,6 +31,8 @@ export interface Atlas {
   sources: ReadonlyMap<string, SourceData>;
   milestones: ReadonlyMap<string, Milestone>;
   sequences: readonly Sequence[];
+  /** Of each reflex whose variants are dated apart (variants.ts), the ids of those variants. */
+  variants: ReadonlyMap<string, readonly string[]>;
   /** Every claim on a reflex, in the order of the sources. */
   claims: ReadonlyMap<string, readonly SourcedClaim[]>;
   counts: ReadonlyMap<string, readonly SourcedCount[]>;
@@ -58,12 +61,18 @@ function claimsOn(reflex: string, sources: readonly SourceData[]): SourcedClaim[
 export function buildAtlas(parts: AtlasParts): Atlas {
   const { reflexes, sources } = parts;
   const counts = sources.flatMap((source) => source.counts.map((count) => ({ ...count, source })));
+  const claims = new Map(reflexes.map(({ id }) => [id, claimsOn(id, sources)]));
+  const variants = reflexes.flatMap((reflex): [string, string[]][] => {
+    const dated = datedVariants(reflex, claims.get(reflex.id) ?? []).map((one) => one.variant);
+    return dated.length > 0 ? [[reflex.id, dated]] : [];
+  });
   return {
     reflexes: byId(reflexes),
     sources: byId(sources),
     milestones: byId(parts.milestones),
     sequences: parts.sequences,
-    claims: new Map(reflexes.map(({ id }) => [id, claimsOn(id, sources)])),
+    variants: new Map(variants),
+    claims,
     counts: new Map(reflexes.map((r) => [r.id, counts.filter((c) => c.reflex === r.id)])),
   };
 }

@@ -8,6 +8,8 @@ export type CountUnit = 'wkPMA' | 'mo' | 'milestone';
 export interface Count {
   /** A reflex id, or `any-reflex`. */
   reflex: string;
+  /** Which variant of the response was counted, where they differ in age; left out where it is not said. */
+  variant?: string;
   /**
    * `count` = the response that is seen was counted; `context` = another measure (a recording, a posture
    * taken by itself), patients, or signs graded in children.

@@ -62,11 +62,27 @@ export const REMARKS: Readonly<Record<string, Readonly<Record<string, readonly R
     ],
   },
   'olhweiler-2005': {
-    'palmar-grasp': [{ note: 'Interval between the two examinations.' }],
+    'palmar-grasp': [
+      {
+        correction:
+          '97.3 in 100 had lost it at 6 months, so it goes before: from 3 months, the youngest age examined; what was found then was not read',
+      },
+    ],
     'plantar-grasp': [
       { note: 'Lower bound: the study ended at 12 months with the reflex still found.' },
     ],
-    moro: [{ note: 'Interval between the two examinations.' }],
+    moro: [
+      {
+        correction:
+          '97.3 in 100 had lost it at 6 months, so it goes before: from 3 months, the youngest age examined; what was found then was not read',
+      },
+    ],
+    'positive-support': [
+      {
+        correction:
+          '97.3 in 100 had lost it at 6 months, so it goes before: from 3 months, the youngest age examined; what was found then was not read',
+      },
+    ],
   },
   'snir-2010': {
     'dolls-eye': [

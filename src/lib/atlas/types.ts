@@ -142,6 +142,9 @@ export interface LimbPattern extends LimbTokens {
   stimulusSide: 'left' | 'right' | 'none';
   /** The same stimulus as the first pattern: sources describe the response to it in two ways. */
   otherAccount?: true;
+  /** Of a variant that is tested otherwise than the reflex: in this position, by this stimulus. */
+  position?: Position;
+  stimulus?: StimulusKind;
   /** Ordered phases, where the response has them. */
   phases?: readonly PatternPhase[];
   /** 1-based: the phase that the tokens above repeat. */

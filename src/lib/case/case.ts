@@ -69,7 +69,11 @@ export interface Case extends FollowUp {
 export const visitKey = (visit: Pick<Visit, 'on' | 'examiner'>): string =>
   `${visit.on} ${visit.examiner}`;
 
-/** A finding is named by its reflex and side: no two at a visit share both. */
+/**
+ * A finding is named by its reflex and side: no two at a visit share both. Its variant is no part of the name, so
+ * that a file, its parts that are merged and undone, and the addresses of its findings elsewhere stay as they were;
+ * who tests two variants on a day records the second as a visit of its own.
+ */
 export const findingKey = (finding: { reflex: string; side: Side }): string =>
   `${finding.reflex} ${finding.side}`;
 

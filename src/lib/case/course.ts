@@ -6,7 +6,7 @@ import type { Ages } from '../age/clocks.ts';
 import type { CivilDate } from '../age/civil.ts';
 import type { Side } from '../atlas/types.ts';
 import type { Visit } from './case.ts';
-import { isAnswer, isElicited, type Finding } from './finding.ts';
+import { isAnswer, isElicited, testOf, type Finding } from './finding.ts';
 
 /** A visit's date and the place of the child's age then on the axis. */
 export interface Seen {
@@ -25,6 +25,8 @@ export type CourseState = 'no-answer' | 'never-seen' | 'present' | 'gone' | 'ret
 
 export interface Course {
   reflex: string;
+  /** Of which variant of the response; absent where the findings do not say. */
+  variant?: string;
   side: Side;
   state: CourseState;
   /** When it appeared: after the last visit without, by the first visit with. */
@@ -41,7 +43,7 @@ export interface Answer extends Seen {
 }
 
 /** The course that a list of answers, oldest first, shows. */
-export function courseOf(answers: readonly Answer[]): Omit<Course, 'reflex' | 'side'> {
+export function courseOf(answers: readonly Answer[]): Omit<Course, 'reflex' | 'variant' | 'side'> {
   const first = answers.findIndex((answer) => answer.present);
   const seenAt = (index: number): Seen | null => {
     const answer = answers[index];
@@ -82,35 +84,50 @@ const inOrder = (byDate: Present, axisDayOn: (on: CivilDate) => number): Answer[
 export function answersOf(
   visits: readonly Visit[],
   agesOn: (on: CivilDate) => Ages,
-  picks: (reflex: string, side: Side) => boolean,
+  picks: (finding: Finding) => boolean,
 ): Answer[] {
   const byDate: Present = new Map();
   for (const { on, findings } of visits)
-    for (const finding of findings)
-      if (picks(finding.reflex, finding.side)) note(byDate, on, finding);
+    for (const finding of findings) if (picks(finding)) note(byDate, on, finding);
   return inOrder(byDate, (on) => agesOn(on).axisDay);
 }
 
-/** The course of every reflex and side that was ever looked at. */
+/** The course of every reflex, variant and side that was ever looked at. */
 export function coursesOf(visits: readonly Visit[], agesOn: (on: CivilDate) => Ages): Course[] {
   // gone through once: a record of thousands of findings would be gone through for each of its reflexes
-  const seen = new Map<string, { reflex: string; side: Side; byDate: Present }>();
+  const seen = new Map<
+    string,
+    { of: Pick<Course, 'reflex' | 'variant' | 'side'>; byDate: Present }
+  >();
   const axisDays = new Map<CivilDate, number>();
   for (const { on, findings } of visits) {
     if (!axisDays.has(on)) axisDays.set(on, agesOn(on).axisDay);
     for (const finding of findings) {
-      const { reflex, side } = finding;
-      const key = `${reflex} ${side}`;
+      const { reflex, variant, side } = finding;
+      const key = `${testOf(finding)} ${side}`;
       let course = seen.get(key);
-      if (!course) seen.set(key, (course = { reflex, side, byDate: new Map() }));
+      if (!course) {
+        const of = { reflex, ...(variant === undefined ? {} : { variant }), side };
+        seen.set(key, (course = { of, byDate: new Map() }));
+      }
       note(course.byDate, on, finding);
     }
   }
-  return [...seen.values()].map(({ reflex, side, byDate }) => ({
-    reflex,
-    side,
+  return [...seen.values()].map(({ of, byDate }) => ({
+    ...of,
     ...courseOf(inOrder(byDate, (on) => axisDays.get(on) ?? agesOn(on).axisDay)),
   }));
+}
+
+/**
+ * By which test each reflex was looked at last, where something is said of the reflex as a whole: of two on a day
+ * the later in the record. A test that was followed by another is past.
+ */
+export function lastTests(visits: readonly Visit[]): Map<string, string> {
+  const last = new Map<string, string>();
+  for (const { findings } of visits.toSorted((a, b) => (a.on < b.on ? -1 : Number(a.on > b.on))))
+    for (const finding of findings) last.set(finding.reflex, testOf(finding));
+  return last;
 }
 
 /** The interval in which a milestone was reached. */

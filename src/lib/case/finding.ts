@@ -34,8 +34,34 @@ export interface Finding {
   response: Response;
   state: InfantState;
   note: string;
+  /** Which variant of the response was tested, of a reflex whose variants are dated apart; absent: not said. */
+  variant?: string;
   /** How often it was tried at its visit without an answer, 2 to 5; absent where it was tried once. */
   tries?: number;
+}
+
+/**
+ * What a finding is of, as a key: a reflex, or one of its variants. Answers are compared and followed from day to
+ * day only where this is the same. One that does not say its variant is another than one that does.
+ */
+export const testOf = ({
+  reflex,
+  variant,
+}: {
+  reflex: string;
+  variant?: string | undefined;
+}): string => (variant === undefined ? reflex : `${reflex}/${variant}`);
+
+/** The reflex of a test. @see testOf */
+export const reflexOf = (test: string): string => test.split('/', 1)[0] ?? test;
+
+/**
+ * Keeps the latest of each test and side, findings given oldest first. One that says its variant also takes the
+ * place of an earlier one that did not, since that may have been of the same.
+ */
+export function keepLatest<T>(latest: Map<string, T>, finding: Finding, value: T): void {
+  if (finding.variant !== undefined) latest.delete(`${finding.reflex} ${finding.side}`);
+  latest.set(`${testOf(finding)} ${finding.side}`, value);
 }
 
 /** The most tries of one response at one visit that a record holds. */

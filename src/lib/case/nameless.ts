@@ -142,12 +142,13 @@ export function withoutIdentity(record: Case, options: NamelessOptions): Nameles
         on: moved(on),
         examiner: examiner && examinerWord(names.indexOf(examiner) + 1),
         note: '',
-        findings: findings.map(({ reflex, side, response, state, tries }) => ({
+        findings: findings.map(({ reflex, side, response, state, variant, tries }) => ({
           reflex: reflexOf(reflex),
           side,
           response,
           state,
           note: '',
+          ...(variant === undefined ? {} : { variant }),
           ...(tries === undefined ? {} : { tries }),
         })),
         milestones: milestones.map(({ milestone, seen, lost }) => ({

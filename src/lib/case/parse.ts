@@ -122,6 +122,22 @@ function readTries(
   return { tries };
 }
 
+/** The variant that was tested; only one that sources date by itself can be judged by itself. */
+function readVariant(
+  { reflex, variant }: RawFinding,
+  atlas: Atlas,
+  at: Place,
+  read: Reader,
+): Pick<Finding, 'variant'> {
+  if (variant === undefined) return {};
+  const known = atlas.variants.get(reflex) ?? [];
+  if (known.includes(variant)) return { variant };
+  const text = variant.slice(0, QUOTED);
+  const name = atlas.reflexes.get(reflex)?.name ?? reflex.slice(0, QUOTED);
+  read.refuse({ ...at, field: 'variant' }, { code: 'unknown-variant', text, reflex: name, known });
+  return {};
+}
+
 function readFinding(raw: RawFinding, atlas: Atlas, at: Place, read: Reader): Finding | undefined {
   // a reflex of one's own that was removed, or never came with the file: its findings stay
   if (!atlas.reflexes.has(raw.reflex) && !OWN_ID.test(raw.reflex))
@@ -151,9 +167,10 @@ function readFinding(raw: RawFinding, atlas: Atlas, at: Place, read: Reader): Fi
       { code: 'unknown-state', text: raw.state.slice(0, QUOTED), known: STATES },
     );
   const note = read.text(raw.note, { ...at, field: 'note' }, MAX_NOTE);
+  const variant = readVariant(raw, atlas, at, read);
   const tries = readTries(raw, response, at, read);
   if (!side || !response || !state) return undefined;
-  return { reflex: raw.reflex, side, response, state, note, ...tries };
+  return { reflex: raw.reflex, side, response, state, note, ...variant, ...tries };
 }
 
 function readVisit(

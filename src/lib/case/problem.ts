@@ -41,6 +41,8 @@ export type ProblemCode =
   | { code: 'no-such-side'; side: string; reflex: string; has: readonly string[] }
   | { code: 'unknown-response'; text: string; known: readonly string[] }
   | { code: 'unknown-state'; text: string; known: readonly string[] }
+  /** `known`: the variants there are; none where the reflex is not dated by them. */
+  | { code: 'unknown-variant'; text: string; reflex: string; known: readonly string[] }
   | { code: 'tries-range'; tries: number; most: number }
   | { code: 'tries-answered'; response: string }
   | { code: 'lost-seen'; milestone: string }

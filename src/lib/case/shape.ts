@@ -25,6 +25,8 @@ export const findingShape = v.object({
   response: v.string(),
   state: v.optional(v.string(), 'not-recorded'),
   note: text,
+  /** Which variant of the response was tested. */
+  variant: v.optional(v.string()),
   /** How often it was tried at the visit, 1 to 5; 1 where it is left out. */
   tries: v.optional(v.number()),
 });

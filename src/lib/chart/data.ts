@@ -6,7 +6,9 @@ import { DEFAULT_LIMITS, type Birth, type CorrectionLimits } from '../age/clocks
 import { DATING_SD_DAYS } from '../age/doubt.ts';
 import type { Atlas } from '../atlas/atlas.ts';
 import type { MilestoneWindow, Station } from '../atlas/types.ts';
+import { variantName } from '../atlas/variants.ts';
 import type { Course, Interval } from '../case/course.ts';
+import type { Finding } from '../case/finding.ts';
 import type { Compiled } from '../judge/expectation.ts';
 import type { JudgedVisit, Sheet } from '../judge/judge.ts';
 import type { ChildReading } from '../judge/reading/child.ts';
@@ -22,6 +24,7 @@ import type {
   Density,
   LaneData,
   LaneFigures,
+  MarkData,
   MilestoneData,
   OpenInterval,
   SourceBand,
@@ -235,7 +238,13 @@ function coursesOf(courses: readonly Course[]): CourseData[] {
   ]);
 }
 
-function childOf(child: JudgedChild, wanted: ReadonlySet<string>): ChildData {
+/** The name of the variant that a finding says, for its mark. */
+function variantOf({ reflex, variant }: Finding, atlas: Atlas): Pick<MarkData, 'variant'> {
+  const pattern = atlas.reflexes.get(reflex)?.patterns.find((one) => one.variant === variant);
+  return variant !== undefined && pattern ? { variant: variantName(pattern).toLowerCase() } : {};
+}
+
+function childOf(child: JudgedChild, wanted: ReadonlySet<string>, atlas: Atlas): ChildData {
   const { birth, limits = DEFAULT_LIMITS } = child;
   const preterm = birth.gestationalDays < limits.pretermBelowDays;
   const fits = (child.fits ?? [])
@@ -258,6 +267,7 @@ function childOf(child: JudgedChild, wanted: ReadonlySet<string>): ChildData {
           reflex: finding.reflex,
           side: finding.side,
           response: finding.response,
+          ...variantOf(finding, atlas),
           day: ages.axisDay,
           spreadDays: REACH * ages.sdDays,
           visit: index,
@@ -302,7 +312,7 @@ export function chartData(
     lanes,
     sequences: stripsOf(atlas, sheet, options.sequences ?? HEADLINE, child),
     milestones: milestonesOf(atlas, child?.milestones),
-    ...(child ? { child: childOf(child, wanted) } : {}),
+    ...(child ? { child: childOf(child, wanted, atlas) } : {}),
   };
 }
 

@@ -15,6 +15,7 @@ import { marksByLane, type LaneMarks } from './marks.ts';
 import {
   shownIn,
   type ChartData,
+  type ChildData,
   type ChartView,
   type LaneData,
   type Shown,
@@ -159,8 +160,27 @@ export const sourcesIn = ({ lanes }: ChartData): string[] => [
   ...new Set(lanes.flatMap((lane) => lane.bands.map((band) => band.short))),
 ];
 
-/** What the sources say of a lane at an age and, where it is opened, what was counted in infants. */
-export function readLane(lane: LaneData, age: AxisDay, opened = false): LaneReading {
+/** Which variant was tested at each visit, as far as the marks of a lane say it. */
+function testedOn(id: string, { visits, marks }: ChildData): Pick<LaneReading, 'tested'> {
+  const names = new Map(
+    marks.flatMap(({ reflex, variant, visit }): [string, { on: string; variant: string }][] => {
+      const on = visits[visit]?.on;
+      return reflex === id && variant && on ? [[`${on} ${variant}`, { on, variant }]] : [];
+    }),
+  );
+  return names.size > 0 ? { tested: [...names.values()] } : {};
+}
+
+/**
+ * What the sources say of a lane at an age and, where it is opened, what was counted in infants.
+ * @param child whose findings may say which variant was tested
+ */
+export function readLane(
+  lane: LaneData,
+  age: AxisDay,
+  opened = false,
+  child?: ChildData,
+): LaneReading {
   const said = lane.bands.map((band) => ({
     source: band.source,
     short: band.short,
@@ -175,6 +195,7 @@ export function readLane(lane: LaneData, age: AxisDay, opened = false): LaneRead
     speaking: sourceCount(said.filter(({ phase }) => phase).map(({ source }) => source)),
     expected: said.some((source) => source.phase) ? heightAt(lane.ridge, age) : null,
     said,
+    ...(child ? testedOn(lane.id, child) : {}),
     counted: opened
       ? countPoints(lane.counts ?? []).map((point) => ({ ...point, near: isNear(point, age) }))
       : [],

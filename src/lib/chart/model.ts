@@ -66,6 +66,8 @@ export interface MarkData {
   reflex: string;
   side: Side;
   response: Response;
+  /** The name of the variant that was tested, where the finding says it. */
+  variant?: string;
   day: AxisDay;
   /** Half of the 95 % spread of the age, days; 0 when the age is exact. */
   spreadDays: number;

@@ -28,6 +28,8 @@ export interface LaneReading {
   /** Mean expectation of the sources that speak, 0 to 1; null when none does. */
   expected: number | null;
   said: readonly SourceReading[];
+  /** What was tested of it at each visit whose findings say it, oldest first; left out without one. */
+  tested?: readonly { on: string; variant: string }[];
   /** The counts that are drawn on the lane, the youngest age first; none where it is not opened. */
   counted: readonly (CountPoint & { near: boolean })[];
 }

@@ -4,8 +4,7 @@
  */
 import type { CivilDate } from '../age/civil.ts';
 import type { Case, Visit } from '../case/case.ts';
-import { findingKey } from '../case/case.ts';
-import { isAnswer, RESPONSES, strengthOf, type Finding } from '../case/finding.ts';
+import { isAnswer, RESPONSES, strengthOf, testOf, type Finding } from '../case/finding.ts';
 import { wilson, type ShareInterval } from '../number/wilson.ts';
 import { kappaOf, linearWeights, plainWeights, type Kappa } from './kappa.ts';
 
@@ -92,11 +91,12 @@ export function agreementOf(
   };
 }
 
-/** What two visits of one date share: the reflexes and sides that both examiners looked at. */
+/** What two visits of one date share: what both examiners tested, a variant apart from another, and its side. */
 function pairsOf(record: number, first: Visit, second: Visit): Pair[] {
-  const others = new Map(second.findings.map((finding) => [findingKey(finding), finding]));
+  const keyOf = (finding: Finding): string => `${testOf(finding)} ${finding.side}`;
+  const others = new Map(second.findings.map((finding) => [keyOf(finding), finding]));
   return first.findings.flatMap((finding) => {
-    const other = others.get(findingKey(finding));
+    const other = others.get(keyOf(finding));
     return other ? [{ record, on: first.on, first: finding, second: other }] : [];
   });
 }

@@ -4,7 +4,7 @@ import type { Reflex } from '../atlas/types.ts';
 import { DAYS_PER_MONTH, TERM_DAYS, toAxisDay, type AxisDay } from '../age/axis.ts';
 import { agesAt } from '../case/case.ts';
 import { DEFAULT_LIMITS } from '../age/clocks.ts';
-import { isAnswer, isElicited, type Finding } from '../case/finding.ts';
+import { isAnswer, isElicited, testOf, type Finding } from '../case/finding.ts';
 import { halfHeights, ridgeOf } from '../chart/ridge.ts';
 import type { RidgePiece } from '../chart/model.ts';
 import type { Compiled } from '../judge/expectation.ts';
@@ -43,15 +43,16 @@ function markOf(found: readonly Finding[]): FamilyMark['mark'] {
 
 function marksOf(
   say: Speaker,
-  { reflex }: Stands,
+  { reflex, told }: Stands,
   visits: readonly JudgedVisit[],
   { record, options }: PageInput,
 ): FamilyMark[] {
   const limits = options.limits ?? DEFAULT_LIMITS;
   const byDay = group(visits, ({ visit }) => visit.on);
+  const test = testOf({ reflex: reflex.id, variant: told[0]?.found.finding.variant });
   return [...byDay].flatMap(([on, ofDay]): FamilyMark[] => {
     const found = ofDay.flatMap(({ visit }) =>
-      visit.findings.filter((finding) => finding.reflex === reflex.id),
+      visit.findings.filter((finding) => testOf(finding) === test),
     );
     if (found.length === 0) return [];
     const mark = markOf(found);
@@ -103,7 +104,8 @@ function bandOf(
   input: PageInput,
 ): FamilyBand {
   const { reflex } = one;
-  const compiled = input.options.sheet.get(reflex.id);
+  const variant = one.told[0]?.found.finding.variant;
+  const compiled = input.options.sheet.get(testOf({ reflex: reflex.id, variant }));
   const marks = marksOf(say, one, visits, input);
   const seen = marks.map(({ on, words }) =>
     say.fill(say.words.chart.seen, { date: say.date(on), mark: words }),

@@ -4,8 +4,8 @@ import { DEFAULT_LIMITS } from '../age/clocks.ts';
 import type { CivilDate } from '../age/civil.ts';
 import type { Reflex } from '../atlas/types.ts';
 import { agesAt } from '../case/case.ts';
-import { answersOf, courseOf } from '../case/course.ts';
-import { isUnfitState, type Response } from '../case/finding.ts';
+import { answersOf, courseOf, lastTests } from '../case/course.ts';
+import { isUnfitState, testOf, type Response } from '../case/finding.ts';
 import type { JudgedFinding } from '../judge/judge.ts';
 import { isFedBy } from './about.ts';
 import { meantBy, type MeantOf } from './meaning.ts';
@@ -67,11 +67,12 @@ function movedOf(say: Speaker, { reflex }: Stands, { input }: Ahead): Sentence[]
   const { record, shown, options } = input;
   if (shown) return [];
   const limits = options.limits ?? DEFAULT_LIMITS;
+  const test = lastTests(record.visits).get(reflex.id);
   const { state, appeared, integrated } = courseOf(
     answersOf(
       record.visits,
       (on) => agesAt(record, on, limits),
-      (id) => id === reflex.id,
+      (finding) => testOf(finding) === test,
     ),
   );
   const between = (id: 'came' | 'went', after: CivilDate, by: CivilDate): Sentence[] => [

@@ -77,9 +77,14 @@ function goesLater(say: Speaker, one: Stands, ahead: Ahead): Sentence[] {
 export function nextOf(say: Speaker, one: Stands, ahead: Ahead): Sentence[] {
   const question = latest(
     ahead.plan.questions.filter(
-      ({ reflex, side }) =>
-        reflex === one.reflex.id &&
-        one.told.some(({ found }) => found.finding.side === side && isAnswer(found.finding)),
+      (question) =>
+        question.reflex === one.reflex.id &&
+        one.told.some(
+          ({ found: { finding } }) =>
+            finding.side === question.side &&
+            finding.variant === question.variant &&
+            isAnswer(finding),
+        ),
     ),
   );
   // a date beside what is to be talked about would soothe, or press, before anyone has looked closer

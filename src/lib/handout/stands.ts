@@ -80,8 +80,14 @@ function sideOf(
   };
 }
 
+const isUnsaid = (sides: ReadonlyMap<Side, readonly Told[]>): boolean =>
+  [...sides.values()].every((side) =>
+    side.every(({ found }) => found.finding.variant === undefined),
+  );
+
 /**
- * What stands of every reflex, in the order of first being recorded.
+ * What stands of every reflex, in the order of first being recorded. Of a reflex tested as more than one of its
+ * variants the one that asks for more is told, of equals the later: a page has one place for a reflex.
  * @param visits all visits, judged; only those up to the one told of are looked at
  * @param shown the visit told of; null for the whole course
  */
@@ -94,6 +100,11 @@ export function standsOf(visits: readonly JudgedVisit[], shown: JudgedVisit | nu
   const seen = new Map<Reflex, Map<Side, Told[]>>();
   for (const { visit, findings } of dated)
     for (const found of findings) {
+      const { variant } = found.finding;
+      // one that says its variant takes the place of what did not, which may have been of the same
+      if (variant !== undefined)
+        for (const [reflex, sides] of seen)
+          if (reflex.id === found.reflex.id && isUnsaid(sides)) seen.delete(reflex);
       const sides = seen.get(found.reflex) ?? new Map<Side, Told[]>();
       seen.set(found.reflex, sides);
       const side = sides.get(found.finding.side) ?? [];
@@ -105,7 +116,7 @@ export function standsOf(visits: readonly JudgedVisit[], shown: JudgedVisit | nu
     }
   const base = shown ?? dated.at(-1);
   const changed = base ? changesAt(base, visits).changed : [];
-  return [...seen].flatMap(([reflex, sides]): Stands[] => {
+  const all = [...seen].flatMap(([reflex, sides]): Stands[] => {
     const parts = [...sides].flatMap(([side, told]) => {
       const here = (shown?.findings ?? []).filter(
         (found) => found.reflex === reflex && found.finding.side === side,
@@ -133,4 +144,13 @@ export function standsOf(visits: readonly JudgedVisit[], shown: JudgedVisit | nu
       },
     ];
   });
+  return all.filter((one) =>
+    all.every(
+      (other) =>
+        other === one ||
+        other.reflex.id !== one.reflex.id ||
+        asksMore(one.attention, other.attention) ||
+        (one.attention === other.attention && all.indexOf(one) > all.indexOf(other)),
+    ),
+  );
 }

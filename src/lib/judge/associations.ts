@@ -3,6 +3,7 @@
  * there is never shown what a missing one went with.
  */
 import { ACCURACY, type Accuracy } from '../atlas/evidence/accuracy.ts';
+import { isOfVariant } from '../atlas/variants.ts';
 import { tellsOf, type Tells } from '../number/likelihood.ts';
 import type { JudgedFinding } from './judge.ts';
 
@@ -30,8 +31,16 @@ function tellsIn(row: Accuracy): Tells | undefined {
   return tellsOf({ truePositive, falseNegative, falsePositive, trueNegative });
 }
 
-/** The associations of a reflex in one direction: those that were counted first. */
-export const associationsOf = (reflex: string, direction: Direction): Association[] =>
+/**
+ * The associations of a reflex in one direction: those that were counted first.
+ * @param variant as which it was tested; undefined: not said, and then those of any
+ */
+export const associationsOf = (
+  reflex: string,
+  direction: Direction,
+  variant?: string,
+): Association[] =>
   ACCURACY.filter((row) => row.reflex === reflex && row.direction === direction)
+    .filter((row) => isOfVariant(row, variant))
     .map((row) => ({ row, tells: tellsIn(row) }))
     .sort((a, b) => Number(b.row.certainty === 'counted') - Number(a.row.certainty === 'counted'));

@@ -1,10 +1,10 @@
 /**
- * What changed at a visit: each finding against the last earlier answer on the same reflex and side,
+ * What changed at a visit: each finding against the last earlier answer to the same test on the same side,
  * and what asked for attention then and was not looked at again. Codes only; words/ makes sentences.
  */
 import type { CivilDate } from '../age/civil.ts';
 import type { Reflex, Side } from '../atlas/types.ts';
-import { isAnswer, isElicited, strengthOf, type Response } from '../case/finding.ts';
+import { isAnswer, isElicited, strengthOf, testOf, type Response } from '../case/finding.ts';
 import type { JudgedFinding, JudgedVisit } from './judge.ts';
 import { isAsking } from './rules/rule.ts';
 
@@ -45,7 +45,7 @@ interface Past {
   on: CivilDate;
 }
 
-const keyOf = ({ finding }: JudgedFinding): string => `${finding.reflex} ${finding.side}`;
+const keyOf = ({ finding }: JudgedFinding): string => `${testOf(finding)} ${finding.side}`;
 
 /** The move from one answer to the next; `earlier` says whether it was ever there before that. */
 export function moveOf(before: Response | undefined, now: Response, wasThere: boolean): Move {

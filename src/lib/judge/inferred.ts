@@ -1,6 +1,7 @@
 /** What is inferred of one reflex in one child at a date, as far as the chosen sources date it. */
 import type { CivilDate } from '../age/civil.ts';
 import type { Side } from '../atlas/types.ts';
+import { reflexOf } from '../case/finding.ts';
 import type { ChildReading } from './reading/child.ts';
 import type { Dates, EventKind, States } from './reading/course.ts';
 
@@ -15,6 +16,8 @@ export interface Awaited {
 
 export interface InferredCourse {
   reflex: string;
+  /** Of which variant of the response; absent where the findings do not say. */
+  variant?: string;
   /** One side; null for the reflex as a whole. */
   side: Side | null;
   /** On how many days it was looked at with an answer. */
@@ -29,24 +32,25 @@ export interface InferredCourse {
   awaited: Awaited | null;
 }
 
-/** Undefined for a reflex that is not in the atlas. */
+/** Of a reflex or one of its variants (`testOf`); undefined for one that is not in the atlas. */
 export function inferredOf(
   reading: ChildReading,
-  reflex: string,
+  test: string,
   on: CivilDate,
   side?: Side,
 ): InferredCourse | undefined {
-  const course = reading.course(reflex, side);
+  const course = reading.course(test, side);
   if (!course) return undefined;
   const { datedA, datedI } = course.prior;
-  const looked = reading.days.get(reflex);
+  const looked = reading.days.get(test);
   const { clock } = reading;
   const now = clock.dayOn(on);
   const change = datedA && datedI && !course.contradicted ? course.change(now) : undefined;
   const dateOf = (day: number | null): CivilDate | null =>
     day === null ? null : clock.dateOf(day);
   return {
-    reflex,
+    reflex: reflexOf(test),
+    ...(looked?.variant === undefined ? {} : { variant: looked.variant }),
     side: side ?? null,
     days: ((side ? looked?.sides[side] : looked?.whole) ?? []).length,
     on,

@@ -7,7 +7,8 @@ import { DEFAULT_LIMITS, type Ages } from '../age/clocks.ts';
 import type { SourcedCount } from '../atlas/atlas.ts';
 import type { Reflex, Side } from '../atlas/types.ts';
 import { agesAt, type Case, type Visit } from '../case/case.ts';
-import { isElicited, triesOf, type Finding } from '../case/finding.ts';
+import { asTested, isOfVariant } from '../atlas/variants.ts';
+import { isElicited, testOf, triesOf, type Finding } from '../case/finding.ts';
 import { capsOf, type Cap, type Made } from './caps.ts';
 import { readAt, totalsOf, type Reading, type Totals } from './expectation.ts';
 import { attentionOf, type JudgedFinding, type JudgedVisit, type JudgeOptions } from './judged.ts';
@@ -45,7 +46,7 @@ function raise(context: RuleContext): readonly Raised[] {
   return raised ?? NOTHING_RAISED;
 }
 
-/** A reflex read at one visit: both sides share it. */
+/** A reflex, or one variant of it, read at one visit: both sides share it. */
 interface Read {
   reflex: Reflex;
   reading: Reading;
@@ -54,18 +55,20 @@ interface Read {
   answers: Partial<Record<Side, Finding>>;
 }
 
-/** Every reflex looked at in a visit, read once at the child's age. */
+/** Everything looked at in a visit, by its test (`testOf`), read once at the child's age. */
 function readVisit(visit: Visit, ages: Ages, { atlas, sheet }: JudgeOptions): Map<string, Read> {
   const reads = new Map<string, Read>();
   for (const finding of visit.findings) {
-    let read = reads.get(finding.reflex);
+    const test = testOf(finding);
+    let read = reads.get(test);
     if (!read) {
       const reflex = atlas.reflexes.get(finding.reflex);
-      const compiled = sheet.get(finding.reflex);
+      const compiled = sheet.get(test);
       if (!reflex || !compiled) continue; // of an atlas that is not at hand: it stays in the record
       const reading = readAt(compiled, ages.axisDay, ages.sdDays);
-      read = { reflex, reading, totals: totalsOf(reading), answers: {} };
-      reads.set(finding.reflex, read);
+      const tested = asTested(reflex, finding.variant);
+      read = { reflex: tested, reading, totals: totalsOf(reading), answers: {} };
+      reads.set(test, read);
     }
     if (answersForSide(finding, visit.findings)) read.answers[finding.side] = finding;
   }
@@ -132,12 +135,13 @@ export class CaseJudge {
   }
 
   /** Whether a side was missing, by its verdict, on an earlier day. */
-  #missingOn({ reflex, side }: Finding, on: CivilDate, before: CivilDate): boolean {
+  #missingOn({ side, ...of }: Finding, on: CivilDate, before: CivilDate): boolean {
     if (on >= before) return false;
+    const test = testOf(of);
     return this.record.visits.some((visit) => {
       if (visit.on !== on) return false;
-      const finding = visit.findings.find((f) => f.reflex === reflex && f.side === side);
-      const read = finding && this.#readOf(visit).reads.get(reflex);
+      const finding = visit.findings.find((f) => testOf(f) === test && f.side === side);
+      const read = finding && this.#readOf(visit).reads.get(test);
       return (
         read !== undefined && verdictOf(finding!, read.reading, read.totals).verdict === 'missing'
       );
@@ -145,17 +149,15 @@ export class CaseJudge {
   }
 
   /** Seen while crying, and by nobody that day in another state. */
-  #onlyCrying({ reflex, side, state, response }: Finding, on: CivilDate): boolean {
+  #onlyCrying({ side, state, response, ...of }: Finding, on: CivilDate): boolean {
     if (state !== 'crying' || !isElicited(response)) return false;
+    const test = testOf(of);
     return !this.record.visits.some(
       (visit) =>
         visit.on === on &&
         visit.findings.some(
           (f) =>
-            f.reflex === reflex &&
-            f.side === side &&
-            f.state !== 'crying' &&
-            isElicited(f.response),
+            testOf(f) === test && f.side === side && f.state !== 'crying' && isElicited(f.response),
         ),
     );
   }
@@ -165,7 +167,7 @@ export class CaseJudge {
     if (!begun) {
       const { ages, reads } = this.#readOf(visit);
       const findings = visit.findings.flatMap((finding): JudgedFinding[] => {
-        const read = reads.get(finding.reflex);
+        const read = reads.get(testOf(finding));
         return read ? [this.#judge(finding, read, visit, ages)] : [];
       });
       this.#begun.set(visit, (begun = { ages, reads, findings }));
@@ -177,6 +179,7 @@ export class CaseJudge {
     const { reflex, reading, totals } = read;
     const judged = verdictOf(finding, reading, totals);
     const other = otherSide(finding, read);
+    const test = testOf(finding);
     const onlyCrying = this.#onlyCrying(finding, on);
     const raised = raise({
       finding,
@@ -186,8 +189,8 @@ export class CaseJudge {
       history: this.#past.answers(finding),
       totals,
       ageDays: ages.axisDay,
-      stays: other && other.response !== finding.response ? this.#past.staysOn(reflex.id, on) : 0,
-      goneBy: (day) => this.reading.goneBy(reflex.id, finding.side, day),
+      stays: other && other.response !== finding.response ? this.#past.staysOn(test, on) : 0,
+      goneBy: (day) => this.reading.goneBy(test, finding.side, day),
       onlyCrying,
     });
     const made: Made = {
@@ -196,7 +199,10 @@ export class CaseJudge {
       oneSide: other !== undefined && isElicited(other.response),
       onlyCrying,
     };
-    const counts = this.#options.atlas.counts.get(reflex.id) ?? NO_COUNTS;
+    const counted = this.#options.atlas.counts.get(reflex.id) ?? NO_COUNTS;
+    const counts = finding.variant
+      ? counted.filter((count) => isOfVariant(count, finding.variant))
+      : counted;
     const caps =
       judged.verdict === 'not-judged'
         ? NO_CAPS
@@ -266,7 +272,7 @@ export class CaseJudge {
       pattern: sidePattern(
         visit,
         this.#options.atlas.reflexes,
-        (reflex) => reads.get(reflex)?.totals.meanExpectation,
+        (test) => reads.get(test)?.totals.meanExpectation,
       ),
     };
   }

@@ -4,7 +4,7 @@ import type { CivilDate } from '../age/civil.ts';
 import { sidesOf } from '../atlas/core.ts';
 import type { Reflex, Side } from '../atlas/types.ts';
 import type { Visit } from '../case/case.ts';
-import { isAnswer, isElicited, type Finding } from '../case/finding.ts';
+import { isAnswer, isElicited, testOf, type Finding } from '../case/finding.ts';
 import { totalsOf, type Totals } from './expectation.ts';
 import { worstFirst, type JudgedFinding, type JudgedVisit } from './judge.ts';
 import { EMERGING, INTEGRATED, INTEGRATING, NOT_YET } from './phases.ts';
@@ -64,22 +64,25 @@ function settled(
 
 /**
  * What stands of a reflex from a child's visits up to a date, oldest first.
+ * @param variant as which it was tested; undefined: what does not say
  * @param now what the sources say of it on that date
  * @param judged a visit with its verdicts
  */
 export function lastTime(
   visits: readonly Visit[],
   reflex: Reflex,
+  variant: string | undefined,
   now: Totals,
   judged: (visit: Visit) => JudgedVisit,
 ): LastTime {
-  const of = (visit: Visit): Finding[] => visit.findings.filter((f) => f.reflex === reflex.id);
+  const test = testOf({ reflex: reflex.id, variant });
+  const of = (visit: Visit): Finding[] => visit.findings.filter((f) => testOf(f) === test);
   const looked = visits.filter((visit) => of(visit).length > 0);
   const last = looked.findLast((visit) => of(visit).some(isAnswer));
   const since = looked.at(-1);
   if (!since) return { code: 'never' };
   if (since !== last) return { code: 'unread', on: since.on, finding: of(since)[0]! };
-  const found = judged(last).findings.filter(({ finding }) => finding.reflex === reflex.id);
+  const found = judged(last).findings.filter(({ finding }) => testOf(finding) === test);
   const open = worstFirst(found.filter(isOpen));
   if (open[0]) {
     const flags = new Set(open.flatMap(({ raised }) => raised.map(({ flag }) => flag)));

@@ -2,7 +2,7 @@
 import { fromMonths } from '../age/axis.ts';
 import { addDays, addMonths, type CivilDate } from '../age/civil.ts';
 import { dateAtAxisDay, DEFAULT_LIMITS } from '../age/clocks.ts';
-import { isAnswer } from '../case/finding.ts';
+import { isAnswer, keepLatest, testOf } from '../case/finding.ts';
 import type { CaseJudge, JudgedVisit, JudgeOptions } from './judge.ts';
 import { openQuestions, type OpenQuestion } from './questions.ts';
 import type { Today } from './reading/asks.ts';
@@ -63,18 +63,18 @@ interface Asks {
   id: string;
 }
 
-/** What the latest answer on each reflex and side, and on each milestone, asks for. */
+/** What the latest answer on each reflex, variant and side, and on each milestone, asks for. */
 function latestAsks(visits: readonly JudgedVisit[]): Asks[] {
   const latest = new Map<string, Asks | undefined>();
   for (const { findings, milestones } of visits) {
     for (const { finding, attention, raised } of findings)
       if (isAnswer(finding) || raised.length > 0) {
-        const { reflex: id, side } = finding;
+        const { reflex: id } = finding;
         const wait = waitOf(
           attention,
           raised.some(({ flag }) => flag === 'seen-before'),
         );
-        latest.set(`${id} ${side}`, wait && { wait, kind: 'reflexes', id });
+        keepLatest(latest, finding, wait && { wait, kind: 'reflexes', id });
       }
     for (const { milestone, attention, why } of milestones) {
       const wait = waitOf(attention, why === 'seen-before');
@@ -95,22 +95,22 @@ function asking(asks: readonly Asks[], wait: Wait): Asking {
  * By when a change would have happened in half of the children with this past, or, where a source dates
  * only one of the two events, from when most sources expect it.
  */
-function halfBy({ reflex, awaits, most }: OpenQuestion, on: CivilDate, reading: ChildReading) {
-  const course = reading.course(reflex);
+function halfBy({ awaits, most, ...of }: OpenQuestion, on: CivilDate, reading: ChildReading) {
+  const course = reading.course(testOf(of));
   if (!course?.prior.datedA || !course.prior.datedI) return most;
   const change = course.change(reading.clock.dayOn(on));
   if (change?.event !== (awaits === 'to-appear' ? 'appears' : 'integrates')) return most;
   return change.halfBy === null ? most : reading.clock.dateOf(change.halfBy);
 }
 
-/** The date by which half of the awaited changes would have happened, each reflex counted once. */
+/** The date by which half of the awaited changes would have happened, each test (`testOf`) counted once. */
 function awaited(
   questions: readonly OpenQuestion[],
   last: CivilDate,
   reading: ChildReading,
 ): NextVisit | undefined {
-  const byReflex = new Map(questions.toReversed().map((one) => [one.reflex, one]));
-  const dated = [...byReflex.values()]
+  const byTest = new Map(questions.toReversed().map((one) => [testOf(one), one]));
+  const dated = [...byTest.values()]
     .flatMap((question) => {
       const by = halfBy(question, last, reading);
       return by && by > last ? [{ by, question }] : [];

@@ -6,14 +6,14 @@ import type { CivilDate } from '../age/civil.ts';
 import { DEFAULT_LIMITS } from '../age/clocks.ts';
 import type { Side } from '../atlas/types.ts';
 import type { Case, Visit } from '../case/case.ts';
-import { isAnswer, isElicited, type Finding } from '../case/finding.ts';
+import { isAnswer, isElicited, testOf, type Finding } from '../case/finding.ts';
 import type { JudgeOptions } from './judge.ts';
 import { ChildReading, priorsFor } from './reading/child.ts';
 import { lostMilestones, notNowOf, type LostMilestone, type NotNow } from './reading/lost.ts';
 import { daysInARow, sideGaps, type SideGap } from './reading/sides.ts';
 import type { PastAnswer } from './rules/rule.ts';
 
-/** Every answer of a record by reflex, then side, oldest first, one entry a date. */
+/** Every answer of a record by test (`testOf`), then side, oldest first, one entry a date. */
 type History = ReadonlyMap<string, Partial<Record<Side, readonly PastAnswer[]>>>;
 
 function historyOf(visits: readonly Visit[]): History {
@@ -21,8 +21,8 @@ function historyOf(visits: readonly Visit[]): History {
   for (const { on, findings } of [...visits].sort((a, b) => (a.on < b.on ? -1 : 1)))
     for (const finding of findings) {
       if (!isAnswer(finding)) continue;
-      let sides = history.get(finding.reflex);
-      if (!sides) history.set(finding.reflex, (sides = {}));
+      let sides = history.get(testOf(finding));
+      if (!sides) history.set(testOf(finding), (sides = {}));
       const answers = (sides[finding.side] ??= []);
       const elicited = isElicited(finding.response);
       const last = answers.at(-1);
@@ -33,7 +33,7 @@ function historyOf(visits: readonly Visit[]): History {
 }
 
 const NO_ANSWERS: readonly PastAnswer[] = [];
-const keyOf = (on: CivilDate, reflex: string, side: Side): string => `${on} ${reflex} ${side}`;
+const keyOf = (on: CivilDate, test: string, side: Side): string => `${on} ${test} ${side}`;
 
 /** Whether anything but a reflex itself is to be discussed on a day, whatever was seen before. */
 export type Discusses = (on: CivilDate, besides: string) => boolean;
@@ -60,22 +60,22 @@ export class Past {
     return (this.#reading ??= new ChildReading(this.record, priorsFor(atlas, sheet), limits));
   }
 
-  answers({ reflex, side }: Finding): readonly PastAnswer[] {
-    return this.history.get(reflex)?.[side] ?? NO_ANSWERS;
+  answers(finding: Finding): readonly PastAnswer[] {
+    return this.history.get(testOf(finding))?.[finding.side] ?? NO_ANSWERS;
   }
 
-  /** On how many days in a row, up to one, the same side of a reflex was the stronger. */
-  staysOn(reflex: string, on: CivilDate): number {
+  /** On how many days in a row, up to one, the same side was the stronger at a test. */
+  staysOn(test: string, on: CivilDate): number {
     this.#gaps ??= sideGaps(this.record.visits);
-    return daysInARow((this.#gaps.get(reflex) ?? []).filter((gap) => gap.on <= on));
+    return daysInARow((this.#gaps.get(test) ?? []).filter((gap) => gap.on <= on));
   }
 
-  /** Everything seen before and not now, by day, reflex and side; most children have none of it. */
+  /** Everything seen before and not now, by day, test and side; most children have none of it. */
   get notNow(): ReadonlyMap<string, NotNow> {
     this.#notNow ??= this.#mayHaveLost()
       ? new Map(
           notNowOf(this.reading, this.#discusses).map((one) => [
-            keyOf(one.on, one.reflex, one.side),
+            keyOf(one.on, one.test, one.side),
             one,
           ]),
         )
@@ -83,8 +83,8 @@ export class Past {
     return this.#notNow;
   }
 
-  notNowAt({ reflex, side }: Finding, on: CivilDate): NotNow | undefined {
-    return this.notNow.get(keyOf(on, reflex, side));
+  notNowAt(finding: Finding, on: CivilDate): NotNow | undefined {
+    return this.notNow.get(keyOf(on, testOf(finding), finding.side));
   }
 
   /** Milestones seen before and not now, or lost as the carer says. */

@@ -7,8 +7,9 @@ import { agesOn, dateAtAxisDay, DEFAULT_LIMITS, type Ages, type Birth } from '..
 import type { CivilDate } from '../age/civil.ts';
 import { sidesOf } from '../atlas/core.ts';
 import type { Position, Reflex, Side } from '../atlas/types.ts';
+import { asTested } from '../atlas/variants.ts';
 import type { Case, Visit } from '../case/case.ts';
-import type { InfantState, Response } from '../case/finding.ts';
+import { testOf, type InfantState, type Response } from '../case/finding.ts';
 import { coreSet, isForTeachingOnly, tellsNothing, type AtAge } from './coreSet.ts';
 import { readAt, totalsOf, type Compiled, type Totals } from './expectation.ts';
 import { CaseJudge, type JudgedVisit, type JudgeOptions } from './judge.ts';
@@ -50,6 +51,8 @@ export type PlanWhy =
 
 export interface PlanLine {
   reflex: Reflex;
+  /** As which of its variants it is to be tested, once the record says one; the reflex is named after it. */
+  variant?: string;
   sides: readonly Side[];
   /** How much the answer would tell, in bits, 0 to 1; see `entropy`. */
   tells: number;
@@ -156,11 +159,12 @@ interface At {
 /** What is known of a reflex at an age: what the sources say, and what the last visits left. */
 interface Begun {
   at: AtAge;
+  variant: string | undefined;
   last: LastTime | undefined;
 }
 
 function lineOf(
-  { at: read, last }: Begun,
+  { at: read, variant, last }: Begun,
   coreVoices: number,
   { child, options }: At,
 ): { line: PlanLine; worth: boolean } {
@@ -178,7 +182,8 @@ function lineOf(
     : [];
   const expected = totals.anySpeaks ? totals.meanExpectation : 0;
   const tells = entropy(expected);
-  const base = { reflex, sides: sidesOf(reflex), tells, expected };
+  const ofVariant = variant === undefined ? {} : { variant };
+  const base = { reflex, ...ofVariant, sides: sidesOf(reflex), tells, expected };
   const left = (code: 'silent' | 'tells-nothing' | 'teaching-only') => {
     const known = reasons.filter((one) => one.code !== 'never-tested');
     return {
@@ -231,15 +236,44 @@ export const inOrder = (a: PlanLine, b: PlanLine): number =>
   b.tells - a.tells ||
   (a.reflex.id < b.reflex.id ? -1 : Number(a.reflex.id > b.reflex.id));
 
-function linesAt(at: At): Lines {
+/**
+ * As what a reflex may be tested: as a whole, or as each of its variants once the record says one. What does not
+ * say its variant counts beside them as long as it was seen last.
+ */
+function variantsFor({ id }: Reflex, { child, options }: At): readonly (string | undefined)[] {
+  const variants = options.atlas.variants.get(id);
+  if (!variants || !child) return [undefined];
+  const looked = child.visits.flatMap(({ findings }) => findings.filter((f) => f.reflex === id));
+  if (looked.every(({ variant }) => variant === undefined)) return [undefined];
+  return looked.at(-1)?.variant === undefined ? [undefined, ...variants] : variants;
+}
+
+/** What is left open first, then what was not seen through, then what tells most. */
+function isMoreWanted(a: Begun, b: Begun): boolean {
+  const rank = ({ last }: Begun): number =>
+    last?.code === 'open' || last?.code === 'unread' ? 2 : last?.code === 'settled' ? 0 : 1;
+  const tells = ({ at: { totals } }: Begun): number =>
+    totals.anySpeaks ? entropy(totals.meanExpectation) : -1;
+  return (rank(a) - rank(b) || tells(a) - tells(b)) > 0;
+}
+
+/** A reflex at an age, as that of its variants which is most worth testing: a line is of one of them. */
+function begin(reflex: Reflex, at: At): Begun[] {
   const { axisDay: ageDays, sdDays, child, options } = at;
-  const begun = [...options.atlas.reflexes.values()].flatMap((reflex): Begun[] => {
-    const compiled = options.sheet.get(reflex.id);
+  const all = variantsFor(reflex, at).flatMap((variant): Begun[] => {
+    const compiled = options.sheet.get(testOf({ reflex: reflex.id, variant }));
     if (!compiled) return [];
     const totals = totalsOf(readAt(compiled, ageDays, sdDays));
-    const last = child && lastTime(child.visits, reflex, totals, child.judged);
-    return [{ at: { reflex, compiled, totals, ageDays, sdDays }, last }];
+    const last = child && lastTime(child.visits, reflex, variant, totals, child.judged);
+    const tested = asTested(reflex, variant);
+    return [{ at: { reflex: tested, compiled, totals, ageDays, sdDays }, variant, last }];
   });
+  const [first, ...others] = all;
+  return first ? [others.reduce((best, one) => (isMoreWanted(one, best) ? one : best), first)] : [];
+}
+
+function linesAt(at: At): Lines {
+  const begun = [...at.options.atlas.reflexes.values()].flatMap((reflex) => begin(reflex, at));
   const core = coreSet(begun.map((one) => one.at));
   const all = begun.map((one) => lineOf(one, core.get(one.at.reflex.id) ?? 0, at));
   const of = (isWorth: boolean): PlanLine[] =>

@@ -4,7 +4,7 @@ import type { CivilDate } from '../age/civil.ts';
 import { dateAtAxisDay, DEFAULT_LIMITS } from '../age/clocks.ts';
 import type { Side } from '../atlas/types.ts';
 import type { Case } from '../case/case.ts';
-import { isAnswer } from '../case/finding.ts';
+import { isAnswer, keepLatest } from '../case/finding.ts';
 import type { Compiled } from './expectation.ts';
 import { CaseJudge, type JudgedFinding, type JudgeOptions } from './judge.ts';
 
@@ -13,6 +13,8 @@ export type Awaits = 'to-appear' | 'to-integrate';
 /** From when the sources would expect a change that is awaited. */
 export interface OpenQuestion {
   reflex: string;
+  /** Of which variant of the response; absent where the finding does not say. */
+  variant?: string;
   side: Side;
   verdict: string;
   awaits: Awaits;
@@ -70,9 +72,11 @@ function questionOf(
     day === undefined
       ? null
       : dateAtAxisDay(record.child.birth, day, options.limits ?? DEFAULT_LIMITS);
+  const { reflex, variant, side } = found.finding;
   return {
-    reflex: found.finding.reflex,
-    side: found.finding.side,
+    reflex,
+    ...(variant === undefined ? {} : { variant }),
+    side,
     verdict,
     awaits,
     most: dateOf(mostOf(days)),
@@ -81,7 +85,7 @@ function questionOf(
 }
 
 /**
- * Open questions: of each reflex and side, the latest answer that awaits a change.
+ * Open questions: of each reflex, variant and side, the latest answer that awaits a change.
  * @param judge the record's, if it was made already
  */
 export function openQuestions(
@@ -93,7 +97,6 @@ export function openQuestions(
   const latest = new Map<string, JudgedFinding>();
   for (const visit of record.visits.filter((v) => v.on <= on))
     for (const found of judge.visit(visit).findings)
-      if (isAnswer(found.finding))
-        latest.set(`${found.finding.reflex} ${found.finding.side}`, found);
+      if (isAnswer(found.finding)) keepLatest(latest, found.finding, found);
   return [...latest.values()].flatMap((found) => questionOf(found, record, options) ?? []);
 }

@@ -9,7 +9,14 @@ import { setsApart } from '../atlas/apart.ts';
 import type { Atlas } from '../atlas/atlas.ts';
 import type { Sequence, Station } from '../atlas/types.ts';
 import type { Visit } from '../case/case.ts';
-import { coursesOf, milestoneReached, type Course, type Interval } from '../case/course.ts';
+import {
+  coursesOf,
+  lastTests,
+  milestoneReached,
+  type Course,
+  type Interval,
+} from '../case/course.ts';
+import { testOf } from '../case/finding.ts';
 import type { OrderWord } from './reading/order.ts';
 import type { OpenReason, PairOrder } from './reading/orders.ts';
 
@@ -103,6 +110,12 @@ export function wholeOrder(pairs: readonly OrderWord[], steps: readonly OrderWor
   return steps.length > 0 && steps.every((step) => step === 'in-order') ? 'in-order' : 'open';
 }
 
+/** The courses by which an order is read: of each reflex that of the test by which it was looked at last. */
+function lastCourses(visits: readonly Visit[], agesOn: (on: CivilDate) => Ages): Course[] {
+  const last = lastTests(visits);
+  return coursesOf(visits, agesOn).filter((course) => last.get(course.reflex) === testOf(course));
+}
+
 /** One sequence in one child. @param pairs its orders, as read in the child */
 export function checkSequence(
   sequence: Sequence,
@@ -110,7 +123,7 @@ export function checkSequence(
   visits: readonly Visit[],
   agesOn: (on: CivilDate) => Ages,
   pairs: readonly PairOrder[],
-  courses: readonly Course[] = coursesOf(visits, agesOn),
+  courses: readonly Course[] = lastCourses(visits, agesOn),
 ): SequenceCheck {
   const stations = sequence.stations.map((station) =>
     reachedBy(station, atlas, visits, agesOn, courses),
@@ -139,7 +152,7 @@ export const checkSequences = (
   agesOn: (on: CivilDate) => Ages,
   orders: ReadonlyMap<string, readonly PairOrder[]>,
 ): SequenceCheck[] => {
-  const courses = coursesOf(visits, agesOn);
+  const courses = lastCourses(visits, agesOn);
   return atlas.sequences.map((one) =>
     checkSequence(one, atlas, visits, agesOn, orders.get(one.id) ?? [], courses),
   );

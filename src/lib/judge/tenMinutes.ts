@@ -16,6 +16,7 @@
  * per minute that still fit, f(S) + k is a bound of all sets that contain S. It is the same at every run.
  */
 import type { Reflex, Station } from '../atlas/types.ts';
+import { testOf } from '../case/finding.ts';
 import { reflexesAt } from './sequence.ts';
 import type { PlanLine } from './plan.ts';
 import type { ChildReading } from './reading/child.ts';
@@ -161,9 +162,13 @@ export function openOrders(reading: ChildReading, day: number): OpenOrder[] {
 }
 
 /** A line as a candidate. @param reading, day the child's; left out without a child */
-function candidateOf({ reflex, expected }: PlanLine, reading?: ChildReading, day = 0): Candidate {
+function candidateOf(
+  { reflex, variant, expected }: PlanLine,
+  reading?: ChildReading,
+  day = 0,
+): Candidate {
   const { missed } = reflex.absence;
-  const course = reading?.course(reflex.id);
+  const course = reading?.course(testOf({ reflex: reflex.id, variant }));
   const isDated = course && course.prior.datedA && course.prior.datedI && !course.contradicted;
   const there = isDated ? course.states(day).there : expected;
   return {

@@ -2,6 +2,8 @@
 import type { CivilDate } from '../age/civil.ts';
 import type { Atlas } from '../atlas/atlas.ts';
 import type { Side } from '../atlas/types.ts';
+import { testedName } from '../atlas/variants.ts';
+import { testOf } from '../case/finding.ts';
 import type { OpenQuestion } from '../judge/plan.ts';
 import { calendarText, uidOf, type CalendarEntry } from '../store/calendar.ts';
 import { en } from '../words/en.ts';
@@ -20,11 +22,11 @@ export function awaitedEntries(
 ): CalendarEntry[] {
   const t = en.course.coursePage;
   return asked.flatMap(({ question, sides }) => {
-    const { reflex, side, most, every, awaits } = question;
-    const name = atlas.reflexes.get(reflex)?.short ?? reflex;
+    const { side, most, every, awaits } = question;
+    const name = testedName(atlas.reflexes, question);
     const title = t.entryTitle(name, en.course.sideWords(sides));
     const entry = (on: CivilDate, kind: 'most' | 'every', text: string): CalendarEntry => ({
-      uid: uidOf(childId, reflex, side, awaits, kind),
+      uid: uidOf(childId, testOf(question), side, awaits, kind),
       on,
       title,
       description: `${text} ${en.judge.CAUTION}`,

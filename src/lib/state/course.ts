@@ -1,11 +1,11 @@
 /** A child's course as a reader takes it in: the two sides told together where they say the same. */
 import type { Atlas } from '../atlas/atlas.ts';
 import type { Reflex, Side } from '../atlas/types.ts';
+import { asTested } from '../atlas/variants.ts';
 import type { Course } from '../case/course.ts';
-import type { Finding } from '../case/finding.ts';
+import { testOf, type Finding } from '../case/finding.ts';
 import type { Change, LeftOpen } from '../judge/changes.ts';
 import type { JudgedFinding, JudgedVisit } from '../judge/judge.ts';
-import { once } from './sets.ts';
 
 /** One thing that is told, with the sides of which it is true. */
 export interface OnSides<T> {
@@ -70,6 +70,7 @@ export interface Cell {
 }
 
 export interface GridRow {
+  /** What was tested, as a key: a variant of a reflex has a row of its own. */
   id: string;
   /** Undefined where the atlas does not hold it (any more). */
   reflex: Reflex | undefined;
@@ -80,29 +81,35 @@ export interface GridRow {
 
 const SIDE_ORDER: readonly Side[] = ['left', 'right', 'midline'];
 
-/** Every reflex that was looked at, in the order of the atlas; those it does not hold stand last. */
+/** Every reflex and variant that was looked at, in the order of the atlas; those it does not hold stand last. */
 export function gridOf(
   visits: readonly JudgedVisit[],
   courses: readonly Course[],
   atlas: Atlas,
 ): GridRow[] {
-  const looked = once(visits.flatMap(({ visit }) => visit.findings.map(({ reflex }) => reflex)));
+  const looked = new Map(
+    visits.flatMap(({ visit }) => visit.findings.map((finding) => [testOf(finding), finding])),
+  );
   const order = [...atlas.reflexes.keys()];
   const placeOf = (id: string): number => (order.includes(id) ? order.indexOf(id) : order.length);
-  return looked
-    .toSorted((a, b) => placeOf(a) - placeOf(b))
-    .map((id) => ({
+  const tested = ({ reflex, variant }: Finding): Reflex | undefined => {
+    const known = atlas.reflexes.get(reflex);
+    return known && asTested(known, variant);
+  };
+  return [...looked]
+    .toSorted(([, a], [, b]) => placeOf(a.reflex) - placeOf(b.reflex))
+    .map(([id, finding]) => ({
       id,
-      reflex: atlas.reflexes.get(id),
+      reflex: tested(finding),
       cells: visits.map(({ visit, findings }) =>
         visit.findings
-          .filter(({ reflex }) => reflex === id)
+          .filter((one) => testOf(one) === id)
           .toSorted((a, b) => SIDE_ORDER.indexOf(a.side) - SIDE_ORDER.indexOf(b.side))
           .map((finding) => ({
             finding,
             judged: findings.find((one) => one.finding === finding),
           })),
       ),
-      courses: coursesTogether(courses.filter(({ reflex }) => reflex === id)),
+      courses: coursesTogether(courses.filter((one) => testOf(one) === id)),
     }));
 }

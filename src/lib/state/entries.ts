@@ -5,7 +5,8 @@
 import { group } from 'd3';
 import type { Atlas, SourcedClaim } from '../atlas/atlas.ts';
 import type { Reflex } from '../atlas/types.ts';
-import { isElicited, strengthOf, type Response } from '../case/finding.ts';
+import { isOfVariant } from '../atlas/variants.ts';
+import { isElicited, strengthOf, testOf, type Response } from '../case/finding.ts';
 import { countsNear, type NearCount } from '../judge/counts.ts';
 import { agreementOn, type Agreement } from '../judge/hangs.ts';
 import { worstFirst, type JudgedFinding, type JudgedVisit } from '../judge/judge.ts';
@@ -42,12 +43,12 @@ const ORDER = ['left', 'right', 'midline'] as const;
 /** The weaker side at a visit; how long it has been so is that of the trend, which counts days. */
 function weakerAt(
   { visit }: JudgedVisit,
-  reflex: string,
+  test: string,
   trend: SideTrend | undefined,
 ): Weaker | undefined {
   const of = (side: 'left' | 'right') =>
     visit.findings.find(
-      (f) => f.reflex === reflex && f.side === side && answersForSide(f, visit.findings),
+      (f) => testOf(f) === test && f.side === side && answersForSide(f, visit.findings),
     )?.response;
   const [left, right] = [of('left'), of('right')];
   if (!left || !right || left === right || !trend) return undefined;
@@ -61,7 +62,7 @@ function weakerAt(
 function distinctOf(findings: readonly JudgedFinding[]): JudgedFinding[] {
   const said = new Map<string, JudgedFinding>();
   for (const one of worstFirst(findings)) {
-    const key = `${one.finding.response} ${one.judged.verdict}`;
+    const key = `${testOf(one.finding)} ${one.finding.response} ${one.judged.verdict}`;
     if (!said.has(key)) said.set(key, one);
   }
   return [...said.values()];
@@ -71,7 +72,7 @@ function distinctOf(findings: readonly JudgedFinding[]): JudgedFinding[] {
 export function entriesOf(visit: JudgedVisit, earlier: readonly JudgedVisit[]): Entry[] {
   const trends = indexOf(
     sideTrends([...earlier, visit].map((judged) => judged.visit)),
-    ({ reflex }) => reflex,
+    ({ test }) => test,
   );
   const byReflex = group(visit.findings, ({ reflex }) => reflex.id);
   const entries = [...byReflex.values()].flatMap((findings): Entry[] => {
@@ -87,7 +88,7 @@ export function entriesOf(visit: JudgedVisit, earlier: readonly JudgedVisit[]): 
         distinct,
         lead,
         attention: lead.attention,
-        weaker: weakerAt(visit, reflex.id, trends.get(reflex.id)),
+        weaker: weakerAt(visit, testOf(finding), trends.get(testOf(finding))),
         agreement: spoken && agreementOn(finding, spoken, lead.reading),
       },
     ];
@@ -116,14 +117,16 @@ export function groundOf(one: JudgedFinding, atlas: Atlas): Ground {
     const window = windows[voice.window];
     return window ? [{ claim: window.claim, voice }] : [];
   });
-  const all = atlas.claims.get(one.reflex.id) ?? [];
+  const isOf = (of: { variant?: string }): boolean => isOfVariant(of, one.finding.variant);
+  const all = (atlas.claims.get(one.reflex.id) ?? []).filter(isOf);
+  const counts = (atlas.counts.get(one.reflex.id) ?? []).filter(isOf);
   return {
     speaking: spoken
       .filter(({ voice }) => voice.speaks > 0.5)
       .sort((a, b) => b.voice.probability - a.voice.probability),
     silent: spoken.filter(({ voice }) => voice.speaks <= 0.5),
     context: all.filter((claim) => claim.role === 'context'),
-    counts: countsNear(atlas.counts.get(one.reflex.id) ?? [], one.reading.ageDays as never),
+    counts: countsNear(counts, one.reading.ageDays as never),
   };
 }
 

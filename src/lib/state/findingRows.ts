@@ -87,6 +87,7 @@ export function findingRows(judged: readonly JudgedRecord[]): FindingRow[] {
           response: finding.response,
           state: finding.state,
           tries: triesOf(finding),
+          variant: finding.variant ?? '',
           note: finding.note,
           ...(one ? meaningOf(one) : UNKNOWN),
         };

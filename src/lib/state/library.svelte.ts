@@ -152,6 +152,9 @@ const live = (now: () => Atlas): Atlas => ({
   get reflexes() {
     return now().reflexes;
   },
+  get variants() {
+    return now().variants;
+  },
   get sources() {
     return now().sources;
   },

@@ -2,6 +2,7 @@
 import type { CivilDate } from '../age/civil.ts';
 import type { Side } from '../atlas/types.ts';
 import type { Case } from '../case/case.ts';
+import { testOf } from '../case/finding.ts';
 import { AGAIN_DAYS } from '../judge/nextVisit.ts';
 import type { OpenQuestion } from '../judge/plan.ts';
 import { USUAL_MONTHS } from '../judge/reading/constants.ts';
@@ -29,7 +30,7 @@ export function questionsTogether(
   for (const question of questions) {
     const same = asked.find(
       ({ question: q }) =>
-        q.reflex === question.reflex &&
+        testOf(q) === testOf(question) &&
         q.awaits === question.awaits &&
         q.most === question.most &&
         q.every === question.every,

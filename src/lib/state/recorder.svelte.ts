@@ -19,7 +19,7 @@ import {
   withStateFromHere,
   type Place,
 } from './recording.ts';
-import { findingAt, withTries } from './visit.ts';
+import { findingAt, reflexesIn, variantIn, withTries, withVariant } from './visit.ts';
 import type { VisitEntry } from './visitEntry.svelte.ts';
 
 /** What a touch changes, and where one stands after it. */
@@ -29,6 +29,8 @@ export interface Touched {
   /** How many lines of the sheet are not done, when this answer ended it. */
   ended: number | undefined;
 }
+
+const isRecorded = (visit: RawVisit, id: string): boolean => reflexesIn(visit).includes(id);
 
 const joined = (some: readonly Side[], more: readonly Side[]): readonly Side[] => [
   ...some,
@@ -44,6 +46,8 @@ export class Recorder {
   #added = $state.raw<readonly string[]>([]);
   #at = $state.raw<Place>();
   #chosen = $state<InfantState>();
+  /** Which variant is tested of a reflex, said before its first response. */
+  #variants = $state.raw<Readonly<Record<string, string | undefined>>>({});
   /** What was not elicited at the last touch. */
   #missed = $state.raw<{ id: string; sides: readonly Side[] }>();
 
@@ -85,6 +89,13 @@ export class Recorder {
     const { visit } = this.#entry;
     return this.#chosen ?? (visit ? lastState(visit) : 'not-recorded');
   });
+  /** Which variant of the line one stands on is tested; undefined: not said, or it has none. */
+  readonly variant = $derived.by((): string | undefined => {
+    const { visit } = this.#entry;
+    const id = this.line?.id;
+    if (!visit || id === undefined) return undefined;
+    return isRecorded(visit, id) ? variantIn(visit, id) : this.#variants[id];
+  });
   readonly #onSheet = $derived.by(() => this.lines.filter(({ onSheet }) => onSheet));
   /** How many lines of the sheet are done, and how many there are. */
   readonly progress = $derived.by(() => ({
@@ -118,7 +129,7 @@ export class Recorder {
     const { visit } = this.#entry;
     const [first] = sides;
     if (!visit || !line || !first) return undefined;
-    const next = answered(visit, line, sides, response, this.state);
+    const next = answered(visit, line, sides, response, this.state, this.variant);
     const isSame = response === 'not-elicited' && this.#missed?.id === line.id;
     this.#missed =
       response === 'not-elicited'
@@ -172,6 +183,15 @@ export class Recorder {
     return visit?.findings.some((finding) => finding.state === 'not-recorded')
       ? withStateFromHere(visit, state)
       : undefined;
+  }
+
+  /** Which variant of the line is tested; answers with the visit where findings that are there take it. */
+  setVariant(variant: string | undefined): RawVisit | undefined {
+    const { visit } = this.#entry;
+    const id = this.line?.id;
+    if (!visit || id === undefined) return undefined;
+    this.#variants = { ...this.#variants, [id]: variant };
+    return isRecorded(visit, id) ? withVariant(visit, id, variant) : undefined;
   }
 
   /** One more line beyond the sheet; answers with its first place. */

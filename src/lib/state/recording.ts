@@ -116,15 +116,16 @@ export function placeAfter(
   return next ? placeAt(next) : { id: line.id, side };
 }
 
-/** A response on some sides. A reason why it could not be told goes with the response it explained. */
+/** A response on some sides, of the variant that was tested. A reason why it could not be told goes with the response it explained. */
 export function answered(
   visit: RawVisit,
   line: RecordLine,
   sides: readonly Side[],
   response: Response | undefined,
   state: InfantState,
+  variant?: string,
 ): RawVisit {
-  const next = withResponse(visit, line.id, sides, response, state);
+  const next = withResponse(visit, line.id, sides, response, state, variant);
   return {
     ...next,
     findings: next.findings.map((finding) => {

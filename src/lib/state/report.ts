@@ -7,7 +7,9 @@ import { group } from 'd3';
 import type { CivilDate } from '../age/civil.ts';
 import { DEFAULT_LIMITS } from '../age/clocks.ts';
 import { sourceCount } from '../atlas/families.ts';
+import { testedName } from '../atlas/variants.ts';
 import { agesAt, type Case } from '../case/case.ts';
+import { testOf } from '../case/finding.ts';
 import { CaseJudge, type JudgedVisit, type JudgeOptions } from '../judge/judge.ts';
 import { changesAt } from '../judge/changes.ts';
 import { planFor } from '../judge/plan.ts';
@@ -115,7 +117,6 @@ function courseSections(input: ReportInput, judge: CaseJudge, when: When): Repor
   const moved = changesTogether(changed.filter(({ move }) => move !== 'first'));
   const orders = judge.sequences;
   const { questions } = planFor(record, shown.visit.on, options);
-  const name = (id: string): string => options.atlas.reflexes.get(id)?.short ?? id;
   return [
     {
       heading: t.changed,
@@ -150,7 +151,7 @@ function courseSections(input: ReportInput, judge: CaseJudge, when: When): Repor
       heading: t.awaited,
       items: questionsTogether(questions).map(
         ({ question, sides }) =>
-          `${sided(name(question.reflex), en.course.sideWords(sides))}: ${en.attention.questionSentence(question, shown.visit.on, when)}`,
+          `${sided(testedName(options.atlas.reflexes, question), en.course.sideWords(sides))}: ${en.attention.questionSentence(question, shown.visit.on, when)}`,
       ),
     },
   ];
@@ -189,14 +190,11 @@ export function reportOf(input: ReportInput): Report {
       found: shown.findings.find((found) => found.finding === finding),
     })),
     ({ finding }) => finding.side,
-    ({ finding: { reflex, response, state, note: text }, found }) =>
-      [reflex, response, state, text, found && en.course.meansWords(found)].join(' / '),
+    ({ finding: { response, state, note: text, ...of }, found }) =>
+      [testOf(of), response, state, text, found && en.course.meansWords(found)].join(' / '),
   ).map(({ one: { finding, found }, sides }) =>
     en.report.findingLine(
-      sided(
-        options.atlas.reflexes.get(finding.reflex)?.short ?? finding.reflex,
-        en.course.sideWords(sides),
-      ),
+      sided(testedName(options.atlas.reflexes, finding), en.course.sideWords(sides)),
       finding,
       found,
       withNames,

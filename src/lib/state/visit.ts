@@ -46,20 +46,49 @@ export const withTries = (
   ),
 });
 
-/** The response of a reflex on some sides; undefined takes the finding out: not tested. */
+/** A finding that does not say its variant. */
+function unsaid({ variant: _, ...finding }: RawFinding): RawFinding {
+  return finding;
+}
+
+/**
+ * Which variant of a reflex was tested, for all its sides at the visit: they are compared with each other.
+ * Undefined: not said.
+ */
+export const withVariant = (
+  visit: RawVisit,
+  reflex: string,
+  variant: string | undefined,
+): RawVisit => ({
+  ...visit,
+  findings: visit.findings.map((f) =>
+    f.reflex === reflex ? { ...unsaid(f), ...(variant === undefined ? {} : { variant }) } : f,
+  ),
+});
+
+/** The variant that the findings of a reflex at a visit say. */
+export const variantIn = (visit: RawVisit, reflex: string): string | undefined =>
+  visit.findings.find((f) => f.reflex === reflex && f.variant !== undefined)?.variant;
+
+/**
+ * The response of a reflex on some sides; undefined takes the finding out: not tested.
+ * @param variant which was tested, for a finding that is new
+ */
 export function withResponse(
   visit: RawVisit,
   reflex: string,
   sides: readonly Side[],
   response: Response | undefined,
   state: InfantState,
+  variant = variantIn(visit, reflex),
 ): RawVisit {
+  const tested = variant === undefined ? {} : { variant };
   let findings = visit.findings;
   for (const side of sides) {
     const old = findings.find((f) => f.reflex === reflex && f.side === side);
     if (!response) findings = findings.filter((f) => f !== old);
     else if (old) findings = findings.map((f) => (f === old ? { ...triedOnce(f), response } : f));
-    else findings = [...findings, { reflex, side, response, state, note: '' }];
+    else findings = [...findings, { reflex, side, response, state, note: '', ...tested }];
   }
   return { ...visit, findings };
 }

@@ -33,6 +33,8 @@ export interface FindingRow {
   state: InfantState;
   /** How often it was tried at the visit, 1 to 5. */
   tries: number;
+  /** Which variant of the response was tested; empty where the record does not say. */
+  variant: string;
   verdict: string;
   /** Why it was not judged; empty when it was. */
   whyNot: string;
@@ -95,6 +97,7 @@ const CELLS: Readonly<Record<string, (row: FindingRow, options: Shown) => Cell>>
   response: (row) => row.response,
   state: (row) => row.state,
   tries: (row) => row.tries,
+  variant: (row) => row.variant,
   verdict: (row) => row.verdict,
   why_not_judged: (row) => row.whyNot,
   share: (row) => (row.share === null ? '' : Number(row.share.toFixed(SHARE_DIGITS))),

@@ -37,6 +37,32 @@ test.describe('with a finger on a tablet', () => {
     await expect(row(page, 'atnr')).toContainText('left: brisk');
   });
 
+  test('which of two tests was done is asked where their ages differ, and named from then on', async ({
+    page,
+  }) => {
+    await open(page, '#/visits/new/record');
+    const which = page.getByLabel('Which was tested');
+    await expect(which).toHaveCount(0);
+    await row(page, 'protective-forward').tap();
+    await expect(which.locator('option')).toHaveText([
+      'not said: judged by the ages of both',
+      'Parachute, tipped forward in ventral suspension',
+      'Propping, tipped forward in sitting',
+    ]);
+    await which.selectOption('Propping, tipped forward in sitting');
+    await expect(page.getByRole('heading', { name: /forward: propping$/ })).toBeVisible();
+    await give(page, 'both sides', 'elicited').tap();
+    await page.waitForURL(/visits\/4\/record/);
+    await page.reload();
+    await expect(row(page, 'protective-forward')).toContainText('Protective, forward: propping');
+    await row(page, 'protective-forward').tap();
+    await which.selectOption('Parachute, tipped forward in ventral suspension');
+    await expect(row(page, 'protective-forward')).toContainText('forward: parachute');
+    await page.getByRole('button', { name: 'Undo' }).first().tap();
+    await expect(row(page, 'protective-forward')).toContainText('forward: propping');
+    await expect(which).toHaveValue('propping');
+  });
+
   test(
     'taking back the first touch leaves one where one was',
     { tag: '@thorough' },

@@ -48,6 +48,17 @@ test('out and in is the same case', () => {
   );
 });
 
+test('which variant was tested goes out and comes in with its finding', () => {
+  const one = childCase({ born: '2026-01-05', gestation: '40w0d' }, [
+    {
+      on: '2026-10-05',
+      findings: [['protective-forward', 'left', 'elicited', 'quiet-alert', undefined, 'propping']],
+    },
+  ]);
+  expect(bundleText(one)).toContain('"valueString":"\\"propping\\""');
+  expect(read(bundleText(one)).visits[0]!.findings[0]!.variant).toBe('propping');
+});
+
 test('in whatever order a server gives it back, it is the same case', () => {
   fc.assert(
     fc.property(record, fc.infiniteStream(fc.nat()), (one, chance) => {

@@ -3,6 +3,7 @@ import type { Count } from '../count.ts';
 export const counts: readonly Count[] = [
   {
     reflex: 'protective-forward',
+    variant: 'forward',
     role: 'count',
     asPrinted: 'when first standing alone',
     unit: 'milestone',
@@ -41,6 +42,7 @@ export const counts: readonly Count[] = [
   },
   {
     reflex: 'protective-forward',
+    variant: 'forward',
     role: 'count',
     asPrinted: 'when first walking alone',
     unit: 'milestone',

@@ -3,6 +3,7 @@ import type { Count } from '../count.ts';
 export const counts: readonly Count[] = [
   {
     reflex: 'protective-forward',
+    variant: 'forward',
     role: 'count',
     asPrinted: 'by 12 months',
     unit: 'mo',

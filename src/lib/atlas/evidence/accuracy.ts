@@ -12,6 +12,8 @@ export interface Rate {
 export interface Accuracy {
   /** A reflex id, or `any-reflex`. */
   reflex: string;
+  /** Which variant of the response, where they differ in age; left out where it is not said. */
+  variant?: string;
   sign: string;
   /** Which finding the association is about: still there, not there, or unlike sides. */
   direction: 'persistence' | 'absence' | 'asymmetry' | 'other';
@@ -57,6 +59,7 @@ const REVIEW = 'high-risk infants, 23 articles on 20 signs';
 export const ACCURACY: readonly Accuracy[] = [
   {
     reflex: 'protective-forward',
+    variant: 'forward',
     sign: 'complete response, against incomplete or none',
     direction: 'absence',
     age: '12 months',
@@ -78,6 +81,7 @@ export const ACCURACY: readonly Accuracy[] = [
   },
   {
     reflex: 'protective-forward',
+    variant: 'forward',
     sign: 'incomplete response only, within the first year',
     direction: 'other',
     age: 'by 12 months, corrected',

@@ -31,6 +31,8 @@ export const reflex: ReflexData = {
     {
       variant: 'propping',
       label: 'Propping: tipped forward in sitting',
+      position: 'sitting',
+      stimulus: 'tip',
       stimulusSide: 'none',
       head: 'extended',
       trunk: 'none',

@@ -10,6 +10,7 @@ export const source: SourceData = {
   counts: [
     {
       reflex: 'protective-forward',
+      variant: 'forward',
       role: 'count',
       asPrinted: '6 months',
       unit: 'mo',
@@ -50,6 +51,7 @@ export const source: SourceData = {
     },
     {
       reflex: 'protective-forward',
+      variant: 'forward',
       role: 'count',
       asPrinted: '9 months',
       unit: 'mo',

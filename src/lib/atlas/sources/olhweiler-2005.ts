@@ -16,8 +16,8 @@ export const source: SourceData = {
       integrates: {
         asPrinted: '2.7 percent at 6 months, none at 9',
         unit: 'mo',
-        low: 6,
-        high: 9,
+        low: 3,
+        high: 6,
       },
       population: 'healthy preterm infants, corrected age',
     },
@@ -44,8 +44,8 @@ export const source: SourceData = {
       integrates: {
         asPrinted: '2.7 percent at 6 months, none at 9',
         unit: 'mo',
-        low: 6,
-        high: 9,
+        low: 3,
+        high: 6,
       },
       population: 'healthy preterm infants, corrected age',
     },
@@ -58,8 +58,8 @@ export const source: SourceData = {
       integrates: {
         asPrinted: '2.7 percent at 6 months, none at 9',
         unit: 'mo',
-        low: 6,
-        high: 9,
+        low: 3,
+        high: 6,
       },
       population: 'healthy preterm infants, corrected age',
     },

@@ -10,6 +10,7 @@ export const source: SourceData = {
   counts: [
     {
       reflex: 'protective-forward',
+      variant: 'forward',
       role: 'context',
       asPrinted: '6 months',
       unit: 'mo',
@@ -30,6 +31,7 @@ export const source: SourceData = {
     },
     {
       reflex: 'protective-forward',
+      variant: 'forward',
       role: 'context',
       asPrinted: '9 months',
       unit: 'mo',
@@ -50,6 +52,7 @@ export const source: SourceData = {
     },
     {
       reflex: 'protective-forward',
+      variant: 'forward',
       role: 'context',
       asPrinted: '12 months',
       unit: 'mo',
@@ -70,6 +73,7 @@ export const source: SourceData = {
     },
     {
       reflex: 'protective-forward',
+      variant: 'forward',
       role: 'context',
       asPrinted: '12 months',
       unit: 'mo',
@@ -90,6 +94,7 @@ export const source: SourceData = {
     },
     {
       reflex: 'protective-forward',
+      variant: 'forward',
       role: 'context',
       asPrinted: '12 months',
       unit: 'mo',

@@ -3,8 +3,9 @@
  * together, and what should not wait until another day.
  */
 import type { CivilDate } from '../../age/civil.ts';
+import type { Side } from '../../atlas/types.ts';
 import type { Visit } from '../../case/case.ts';
-import { isElicited, triesOf, type Finding } from '../../case/finding.ts';
+import { isElicited, testOf, triesOf, type Finding } from '../../case/finding.ts';
 import {
   TODAY_FEEDING_FROM,
   TODAY_FEEDING_UNTIL,
@@ -26,15 +27,11 @@ const missing = (visits: readonly Visit[], reflex: string): boolean =>
   !anyOf(visits, (f) => f.reflex === reflex && isElicited(f.response));
 
 /** How often a side was tried on a day without an answer, over all examiners. */
-const triesOn = (
-  visits: readonly Visit[],
-  on: CivilDate,
-  { reflex, side }: Pick<Finding, 'reflex' | 'side'>,
-): number =>
+const triesOn = (visits: readonly Visit[], on: CivilDate, test: string, side: Side): number =>
   visits
     .filter((visit) => visit.on === on)
     .flatMap(({ findings }) => findings)
-    .filter((f) => f.reflex === reflex && f.side === side && f.response === 'not-elicited')
+    .filter((f) => testOf(f) === test && f.side === side && f.response === 'not-elicited')
     .reduce((sum, f) => sum + triesOf(f), 0);
 
 /**
@@ -51,14 +48,15 @@ export function triedEnough(
   missingOn: (on: CivilDate) => boolean,
 ): boolean {
   const { reflex, side } = finding;
-  if (triesOn(visits, on, finding) >= TRIES) return true;
+  const test = testOf(finding);
+  if (triesOn(visits, on, test, side) >= TRIES) return true;
   const sameDay = visits.filter((visit) => visit.on === on);
   if (FEEDING.some((id) => id === reflex) && FEEDING.every((id) => missing(sameDay, id)))
     return true;
   const other = OTHER_SIDE[side];
   if (
     other &&
-    anyOf(sameDay, (f) => f.reflex === reflex && f.side === other && isElicited(f.response))
+    anyOf(sameDay, (f) => testOf(f) === test && f.side === other && isElicited(f.response))
   )
     return true;
   return [...new Set(visits.map((visit) => visit.on))].some((day) => day !== on && missingOn(day));
@@ -148,8 +146,8 @@ export function todayOn(
   for (const { milestone, on: day, asks } of lost)
     if (day === on && asks === 'today')
       found.push({ code: 'lost-milestone', on, about: [milestone] });
-  const triedTwice = ({ reflex, side, days: missed }: NotNow): boolean =>
-    missed > 1 || triesOn(visits, on, { reflex, side }) >= TRIES;
+  const triedTwice = ({ test, side, days: missed }: NotNow): boolean =>
+    missed > 1 || triesOn(visits, on, test, side) >= TRIES;
   const reactions = notNow.filter(
     (one) =>
       one.on === on &&

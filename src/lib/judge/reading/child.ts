@@ -7,6 +7,8 @@ import { DEFAULT_LIMITS, type CorrectionLimits } from '../../age/clocks.ts';
 import type { Atlas } from '../../atlas/atlas.ts';
 import type { Side, Station } from '../../atlas/types.ts';
 import type { Case } from '../../case/case.ts';
+import { lastTests } from '../../case/course.ts';
+import { reflexOf } from '../../case/finding.ts';
 import type { Sheet } from '../judge.ts';
 import { clockOf, type Clock } from './clock.ts';
 import { ODD, MILESTONE_MISSED } from './constants.ts';
@@ -42,10 +44,13 @@ export class Priors {
     return this.#kept.get(key);
   }
 
-  /** Undefined for a reflex that is not in the atlas. @param odd 0: no child differs from every source */
-  reflex(id: string, odd = ODD): PairPrior | undefined {
-    const compiled = this.sheet.get(id);
-    return compiled && this.#keep(`${id} ${odd}`, () => priorOf(compiled.windows, odd));
+  /**
+   * Of a reflex or one of its variants (`testOf`); undefined where it is not in the atlas.
+   * @param odd 0: no child differs from every source
+   */
+  reflex(test: string, odd = ODD): PairPrior | undefined {
+    const compiled = this.sheet.get(test);
+    return compiled && this.#keep(`${test} ${odd}`, () => priorOf(compiled.windows, odd));
   }
 
   /** Undefined for a milestone without a published window. */
@@ -70,8 +75,10 @@ export class ChildReading {
   readonly record: Case;
   readonly priors: Priors;
   readonly clock: Clock;
+  /** By test (`testOf`). */
   readonly days: ReadonlyMap<string, ReflexDays>;
   readonly milestoneDays: ReadonlyMap<string, readonly SeenDay[]>;
+  readonly #last: ReadonlyMap<string, string>;
   readonly #courses = new Map<string, Inferred>();
   readonly #known = new Map<string, Known>();
 
@@ -80,6 +87,7 @@ export class ChildReading {
     this.priors = priors;
     this.clock = clockOf(record.child.birth, limits);
     this.days = daysOf(record.visits);
+    this.#last = lastTests(record.visits);
     this.milestoneDays = milestoneDaysOf(record.visits);
   }
 
@@ -88,27 +96,35 @@ export class ChildReading {
     return new Inferred(prior, likelihoods, this.clock.sdDays);
   }
 
-  /** The course of a reflex, or of one of its sides; undefined for one that is not in the atlas. */
-  course(reflex: string, side?: Side): Inferred | undefined {
-    const key = side ? `${reflex} ${side}` : reflex;
+  /** The test by which a reflex was looked at last; the reflex itself where it never was. */
+  lastTest(reflex: string): string {
+    return this.#last.get(reflex) ?? reflex;
+  }
+
+  /**
+   * The course of a reflex or one of its variants (`testOf`), or of one of its sides; undefined for one that is
+   * not in the atlas.
+   */
+  course(test: string, side?: Side): Inferred | undefined {
+    const key = side ? `${test} ${side}` : test;
     const kept = this.#courses.get(key);
     if (kept) return kept;
-    const prior = this.priors.reflex(reflex);
-    const known = this.priors.atlas.reflexes.get(reflex);
+    const prior = this.priors.reflex(test);
+    const known = this.priors.atlas.reflexes.get(reflexOf(test));
     if (!prior || !known) return undefined;
-    const looked = this.days.get(reflex);
+    const looked = this.days.get(test);
     const days = (side ? looked?.sides[side] : looked?.whole) ?? NO_DAYS;
     const course = this.#infer(prior, days, known.absence.missed);
     this.#courses.set(key, course);
     return course;
   }
 
-  /** P(a reflex, or a side of it, has gone by a date), from the sources and its days up to that date. */
-  goneBy(reflex: string, side: Side, on: CivilDate): number {
-    const prior = this.priors.reflex(reflex);
-    const known = this.priors.atlas.reflexes.get(reflex);
+  /** P(a side of what is tested has gone by a date), from the sources and its days up to that date. */
+  goneBy(test: string, side: Side, on: CivilDate): number {
+    const prior = this.priors.reflex(test);
+    const known = this.priors.atlas.reflexes.get(reflexOf(test));
     if (!prior?.datedI || !known) return 0;
-    const days = (this.days.get(reflex)?.sides[side] ?? NO_DAYS).filter((day) => day.on <= on);
+    const days = (this.days.get(test)?.sides[side] ?? NO_DAYS).filter((day) => day.on <= on);
     const course = this.#infer(prior, days, known.absence.missed);
     return course.contradicted ? 0 : course.by('integrates', this.clock.dayOn(on));
   }
@@ -127,7 +143,8 @@ export class ChildReading {
 
   readonly #lookup: Lookup = (what) => {
     const milestone = 'milestone' in what;
-    const id = milestone ? what.milestone : what.reflex;
+    // an order is of a reflex as a whole: of the test by which it was looked at last
+    const id = milestone ? what.milestone : this.lastTest(what.reflex);
     const key = `${milestone ? 'milestone ' : ''}${id}`;
     const prior = (odd?: number) =>
       milestone ? this.priors.milestone(id, odd) : this.priors.reflex(id, odd);
@@ -161,7 +178,7 @@ export class ChildReading {
     return new Map(
       atlas.sequences.map((sequence) => [
         sequence.id,
-        pairsOf(sequence, atlas, this.#lookup, orders),
+        pairsOf(sequence, atlas, this.#lookup, orders, (reflex) => this.lastTest(reflex)),
       ]),
     );
   }

@@ -5,7 +5,7 @@
 import type { CivilDate } from '../../age/civil.ts';
 import type { Side } from '../../atlas/types.ts';
 import type { Visit } from '../../case/case.ts';
-import { isAnswer, isElicited, type Finding } from '../../case/finding.ts';
+import { isAnswer, isElicited, testOf, type Finding } from '../../case/finding.ts';
 
 /** A day on which a question was answered. */
 export interface SeenDay {
@@ -13,9 +13,10 @@ export interface SeenDay {
   there: boolean;
 }
 
-/** The days of one reflex, taken as one and a side at a time; oldest first. */
+/** The days of one reflex, or one variant of it, taken as one and a side at a time; oldest first. */
 export interface ReflexDays {
   reflex: string;
+  variant?: string;
   whole: readonly SeenDay[];
   sides: Readonly<Partial<Record<Side, readonly SeenDay[]>>>;
 }
@@ -24,6 +25,7 @@ export const OTHER_SIDE = { left: 'right', right: 'left', midline: undefined } a
 
 type ByDate = Map<CivilDate, boolean>;
 interface Gathered {
+  of: Pick<ReflexDays, 'reflex' | 'variant'>;
   whole: ByDate;
   sides: Partial<Record<Side, ByDate>>;
 }
@@ -40,32 +42,37 @@ export function answersForSide(finding: Finding, others: readonly Finding[]): bo
   if (finding.response !== 'not-elicited') return false;
   const other = OTHER_SIDE[finding.side];
   return others.some(
-    ({ reflex, side, state, response }) =>
-      reflex === finding.reflex &&
-      side === other &&
-      state === finding.state &&
-      isElicited(response),
+    (one) =>
+      testOf(one) === testOf(finding) &&
+      one.side === other &&
+      one.state === finding.state &&
+      isElicited(one.response),
   );
 }
 
-/** Every reflex that was ever looked at, with the days that gave an answer. */
+/** Everything that was ever looked at, with the days that gave an answer, by its test (`testOf`). */
 export function daysOf(visits: readonly Visit[]): Map<string, ReflexDays> {
   const gathered = new Map<string, Gathered>();
   for (const { on, findings } of visits)
     for (const finding of findings) {
-      let of = gathered.get(finding.reflex);
-      if (!of) gathered.set(finding.reflex, (of = { whole: new Map(), sides: {} }));
+      const test = testOf(finding);
+      let days = gathered.get(test);
+      if (!days) {
+        const { reflex, variant } = finding;
+        const of = { reflex, ...(variant === undefined ? {} : { variant }) };
+        gathered.set(test, (days = { of, whole: new Map(), sides: {} }));
+      }
       const there = isElicited(finding.response);
-      if (isAnswer(finding)) note(of.whole, on, there);
+      if (isAnswer(finding)) note(days.whole, on, there);
       if (answersForSide(finding, findings))
-        note((of.sides[finding.side] ??= new Map<CivilDate, boolean>()), on, there);
+        note((days.sides[finding.side] ??= new Map<CivilDate, boolean>()), on, there);
     }
   return new Map(
-    [...gathered].map(([reflex, { whole, sides }]) => {
+    [...gathered].map(([test, { of, whole, sides }]) => {
       const ordered: Partial<Record<Side, readonly SeenDay[]>> = {};
       for (const side of ['left', 'right', 'midline'] as const)
         if (sides[side]) ordered[side] = inOrder(sides[side]);
-      return [reflex, { reflex, whole: inOrder(whole), sides: ordered }];
+      return [test, { ...of, whole: inOrder(whole), sides: ordered }];
     }),
   );
 }

@@ -4,6 +4,7 @@
  * prior around the child's own age: that would shrink a delay and look certain.
  */
 import type { Visit } from '../../case/case.ts';
+import { reflexOf } from '../../case/finding.ts';
 import { DAYS_PER_MONTH } from '../../age/axis.ts';
 import {
   FIT_FROM,
@@ -179,12 +180,12 @@ const stays = (prior: PairPrior): boolean => prior.neverI / prior.possible >= LI
 export function fitsOf(visit: Visit, priors: Priors, sdDays: number): Fit[] {
   const primitive: Answer[] = [];
   const postural: Answer[] = [];
-  for (const [reflex, { whole }] of daysOf([visit])) {
-    const prior = priors.reflex(reflex);
-    const strict = priors.reflex(reflex, 0);
+  for (const [test, { whole }] of daysOf([visit])) {
+    const prior = priors.reflex(test);
+    const strict = priors.reflex(test, 0);
     const [day] = whole;
     if (!day || !prior?.datedA || !prior.datedI || !strict) continue;
-    const { missed } = priors.atlas.reflexes.get(reflex)!.absence;
+    const { missed } = priors.atlas.reflexes.get(reflexOf(test))!.absence;
     (stays(strict) ? postural : primitive).push({ prior, there: day.there, missed });
   }
   const milestones = visit.milestones.flatMap(({ milestone, seen }): Answer[] => {

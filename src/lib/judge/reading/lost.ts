@@ -4,7 +4,7 @@
  * a side at a time.
  */
 import type { CivilDate } from '../../age/civil.ts';
-import { SIDES } from '../../case/finding.ts';
+import { reflexOf, SIDES } from '../../case/finding.ts';
 import type { Side } from '../../atlas/types.ts';
 import type { Visit } from '../../case/case.ts';
 import type { ChildReading } from './child.ts';
@@ -17,6 +17,8 @@ export type LostWhy = 'another-day' | 'several-at-once' | 'one-side' | 'beside-a
 
 export interface NotNow {
   reflex: string;
+  /** What was tested of it, both times (`testOf`). */
+  test: string;
   side: Side;
   /** The day on which it was not elicited, and the last before it on which it was. */
   on: CivilDate;
@@ -40,9 +42,10 @@ const thereOn = (days: readonly SeenDay[] | undefined, on: CivilDate): boolean =
 type Found = Omit<NotNow, 'lost'>;
 
 /** Every day of one side on which what was seen before was not elicited. */
-function notNowOn(reading: ChildReading, reflex: string, side: Side): Found[] {
-  const days = reading.days.get(reflex)?.sides[side];
-  const prior = reading.priors.reflex(reflex, 0);
+function notNowOn(reading: ChildReading, test: string, side: Side): Found[] {
+  const days = reading.days.get(test)?.sides[side];
+  const prior = reading.priors.reflex(test, 0);
+  const reflex = reflexOf(test);
   if (!days || !prior?.datedI) return [];
   const sources = new Inferred(prior, [], reading.clock.sdDays);
   const lifelong = sources.never('integrates') >= LIFELONG;
@@ -56,7 +59,7 @@ function notNowOn(reading: ChildReading, reflex: string, side: Side): Found[] {
     } else if (seenOn) {
       const goneBy = sources.by('integrates', reading.clock.dayOn(on));
       if (!(goneBy < NOT_GONE)) break; // from here on it may be gone
-      found.push({ reflex, side, on, seenOn, goneBy, days: ++missing, lifelong });
+      found.push({ reflex, test, side, on, seenOn, goneBy, days: ++missing, lifelong });
     }
   }
   return found;
@@ -64,8 +67,8 @@ function notNowOn(reading: ChildReading, reflex: string, side: Side): Found[] {
 
 /** Everything seen before and not now, in the order of the reflexes, each with why it is lost, if it is. */
 export function notNowOf(reading: ChildReading, discussed: Discussed = () => false): NotNow[] {
-  const found = [...reading.days.keys()].flatMap((reflex) =>
-    SIDES.flatMap((side) => notNowOn(reading, reflex, side)),
+  const found = [...reading.days.keys()].flatMap((test) =>
+    SIDES.flatMap((side) => notNowOn(reading, test, side)),
   );
   const reflexesOn = new Map<CivilDate, Set<string>>();
   for (const { on, reflex } of found)
@@ -75,7 +78,7 @@ export function notNowOf(reading: ChildReading, discussed: Discussed = () => fal
     const lost: LostWhy[] = [];
     if (one.days > 1) lost.push('another-day');
     if (reflexesOn.get(one.on)!.size >= LOST_TOGETHER) lost.push('several-at-once');
-    if (other && thereOn(reading.days.get(one.reflex)?.sides[other], one.on)) lost.push('one-side');
+    if (other && thereOn(reading.days.get(one.test)?.sides[other], one.on)) lost.push('one-side');
     if (discussed(one.on, one.reflex)) lost.push('beside-another');
     return { ...one, lost };
   });

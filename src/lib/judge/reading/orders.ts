@@ -104,7 +104,7 @@ export interface SourcesSay {
   only: number;
 }
 
-/** Where what the sources say of a pair is kept, by sequence and stations. */
+/** Where what the sources say of a pair is kept, by sequence, stations and what was tested of them. */
 export type KeptSources = Map<string, SourcesSay>;
 
 function sourcesSay(kept: KeptSources, key: string, first: Place, second: Place): SourcesSay {
@@ -158,8 +158,12 @@ export function pairsOf(
   atlas: Atlas,
   lookup: Lookup,
   kept: KeptSources,
+  testOf: (reflex: string) => string,
 ): PairOrder[] {
   const { id, stations } = sequence;
+  const tested = stations.map((station) =>
+    station.event === 'reached' ? '' : reflexesAt(station, atlas).map(testOf).join(','),
+  );
   const places = stations.map((station) => placeOf(station, atlas, lookup));
   return stations.flatMap((station, first) =>
     stations.flatMap((other, second) =>
@@ -167,7 +171,7 @@ export function pairsOf(
         ? []
         : [
             pairOf({ first, second }, places[first], places[second], (a, b) =>
-              sourcesSay(kept, `${id} ${first} ${second}`, a, b),
+              sourcesSay(kept, [id, first, second, tested[first], tested[second]].join(' '), a, b),
             ),
           ],
     ),

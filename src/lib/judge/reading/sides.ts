@@ -5,7 +5,7 @@
 import type { CivilDate } from '../../age/civil.ts';
 import type { LimbPattern, Reflex, Side } from '../../atlas/types.ts';
 import type { Visit } from '../../case/case.ts';
-import { strengthOf, type Finding } from '../../case/finding.ts';
+import { reflexOf, strengthOf, testOf, type Finding } from '../../case/finding.ts';
 import { answersForSide } from './days.ts';
 import { EXPECTED_THERE } from './constants.ts';
 
@@ -70,29 +70,29 @@ export interface SidePattern {
 
 const OTHER: Readonly<Record<BodySide, BodySide>> = { left: 'right', right: 'left' };
 
-/** The two sides' findings of each reflex at a visit, where both answered. */
+/** The two sides' findings of each reflex at a visit, where both answered to the same test. */
 function bothSides(findings: readonly Finding[]): [Finding, Finding][] {
   return findings.flatMap((left): [Finding, Finding][] => {
     if (left.side !== 'left' || !answersForSide(left, findings)) return [];
-    const right = findings.find(({ reflex, side }) => reflex === left.reflex && side === 'right');
+    const right = findings.find((one) => testOf(one) === testOf(left) && one.side === 'right');
     return right && answersForSide(right, findings) ? [[left, right]] : [];
   });
 }
 
 /**
  * The pattern of one visit.
- * @param expected the mean expectation, 0 to 1, that the sources have of a reflex at this age; NaN or
+ * @param expected the mean expectation, 0 to 1, that the sources have of a test (`testOf`) at this age; NaN or
  * undefined where none speaks, and then neither side is less expected
  */
 export function sidePattern(
   visit: Pick<Visit, 'findings'>,
   reflexes: ReadonlyMap<string, Reflex>,
-  expected: (reflex: string) => number | undefined,
+  expected: (test: string) => number | undefined,
 ): SidePattern {
   const differences = bothSides(visit.findings).flatMap(([left, right]): Difference[] => {
     const gap = strengthOf(left.response) - strengthOf(right.response);
     const known = reflexes.get(left.reflex);
-    const mean = expected(left.reflex);
+    const mean = expected(testOf(left));
     if (gap === 0 || !known || mean === undefined || Number.isNaN(mean)) return [];
     const why = mean >= EXPECTED_THERE ? 'lacks' : 'still-has';
     const weaker: BodySide = gap < 0 ? 'left' : 'right';
@@ -132,6 +132,8 @@ export type Trend = 'new' | 'same' | 'growing' | 'shrinking' | 'turned' | 'evene
 /** A difference between the sides through all visits. */
 export interface SideTrend {
   reflex: string;
+  /** What was tested of it (`testOf`). */
+  test: string;
   /** Steps of strength by which left is stronger than right, oldest first; negative: right is. */
   gaps: readonly SideGap[];
   trend: Trend;
@@ -153,19 +155,19 @@ export interface SideGap {
   gap: number;
 }
 
-/** The difference of each reflex on each day on which both sides answered, oldest first. */
+/** The difference of each test (`testOf`) on each day on which both sides answered, oldest first. */
 export function sideGaps(visits: readonly Visit[]): Map<string, SideGap[]> {
-  const byReflex = new Map<string, Map<CivilDate, number>>();
+  const byTest = new Map<string, Map<CivilDate, number>>();
   for (const { on, findings } of visits)
     for (const [left, right] of bothSides(findings)) {
       const gap = strengthOf(left.response) - strengthOf(right.response);
-      const dates = byReflex.get(left.reflex) ?? new Map<CivilDate, number>();
+      const dates = byTest.get(testOf(left)) ?? new Map<CivilDate, number>();
       if (Math.abs(gap) >= Math.abs(dates.get(on) ?? 0)) dates.set(on, gap);
-      byReflex.set(left.reflex, dates);
+      byTest.set(testOf(left), dates);
     }
   return new Map(
-    [...byReflex].map(([reflex, dates]) => [
-      reflex,
+    [...byTest].map(([test, dates]) => [
+      test,
       [...dates].sort(([a], [b]) => (a < b ? -1 : 1)).map(([on, gap]) => ({ on, gap })),
     ]),
   );
@@ -184,9 +186,9 @@ export function daysInARow(gaps: readonly SideGap[]): number {
 
 /** Every reflex whose sides differed at any visit. Of two visits on a day the larger difference counts. */
 export function sideTrends(visits: readonly Visit[]): SideTrend[] {
-  return [...sideGaps(visits)].flatMap(([reflex, gaps]): SideTrend[] => {
+  return [...sideGaps(visits)].flatMap(([test, gaps]): SideTrend[] => {
     if (gaps.every(({ gap }) => gap === 0)) return [];
     const trend = trendOf(gaps.at(-1)!.gap, gaps.at(-2)?.gap);
-    return [{ reflex, gaps, trend, stays: daysInARow(gaps) }];
+    return [{ reflex: reflexOf(test), test, gaps, trend, stays: daysInARow(gaps) }];
   });
 }

@@ -9,11 +9,20 @@ const ways: Ways<FileJob, FilePiece> = {
 };
 
 /** The atlas as it stands now, all of it: what asks for each part anew cannot go to a worker. */
-const asItIs = ({ reflexes, sources, milestones, sequences, claims, counts }: Atlas): Atlas => ({
+const asItIs = ({
   reflexes,
   sources,
   milestones,
   sequences,
+  variants,
+  claims,
+  counts,
+}: Atlas): Atlas => ({
+  reflexes,
+  sources,
+  milestones,
+  sequences,
+  variants,
   claims,
   counts,
 });

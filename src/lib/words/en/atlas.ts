@@ -6,6 +6,7 @@ import type {
   Dissociation,
   Group,
   Kind,
+  LimbPattern,
   Position,
   Side,
   Tier,
@@ -23,6 +24,9 @@ export const groups: Record<Group, string> = {
   equilibrium: 'Equilibrium',
   other: 'Other',
 };
+
+/** A variant of a response: "Propping, tipped forward in sitting". */
+export const variantWords = ({ label }: LimbPattern): string => label.replace(': ', ', ');
 
 export const kinds: Record<Kind, string> = {
   'primitive-reflex': 'primitive reflex',

@@ -94,7 +94,9 @@ export const reflexPage = {
   whenNone: 'No source dates it.',
   voices: 'Sources that share ages',
   variantsHelp:
-    'Two tests go under this name, and a record does not say which was done. A finding is judged by the sources of both; the note of each source says which of the two it describes.',
+    'Tests that sources date apart go under this name. A finding that says which was done is judged by its sources and by those that do not say which they mean; any other finding by all of them.',
+  variantUnsaid: 'Sources that do not say which they mean',
+  variantAges: (span: string, sources: string): string => `Appears ${span}; ${sources}.`,
   table: {
     source: 'Source',
     kind: 'Kind',

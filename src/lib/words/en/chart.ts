@@ -43,6 +43,8 @@ interface LaneAt {
   expected: number | null;
   said: readonly { short: string; phase: Phase | undefined; claim: SourcedClaim | undefined }[];
   counted: readonly (CountAt & { near: boolean })[];
+  /** Which variant was tested, where findings say it. */
+  tested?: readonly { on: string; variant: string }[];
 }
 
 /** A count of infants as a point of the chart. */
@@ -167,6 +169,14 @@ export function chartWords(atlas: Atlas, child?: WhoseAges) {
     const some = speaking.sources < sources.sources;
     return `${share(expected)} by ${some ? sourcesOfWords(speaking, sources) : sourcesWords(sources)}`;
   };
+  /** "tested: propping 3 Mar, parachute 5 May"; without dates where none may be said. */
+  const testedWords = ({ tested = [] }: LaneAt): string => {
+    const said = tested.map(({ on, variant }) => {
+      const date = child?.dateless ? undefined : parseCivil(on);
+      return date ? `${variant} ${shortDateWords(date)}` : variant;
+    });
+    return said.length > 0 ? `tested: ${[...new Set(said)].join(', ')}` : '';
+  };
   const station = (s: Station): string => {
     switch (s.event) {
       case 'appears':
@@ -206,11 +216,12 @@ export function chartWords(atlas: Atlas, child?: WhoseAges) {
     lane: (at: LaneAt): string =>
       `${figures(at.id, at.figures, at.sources)}; at ${clocks(at.age)[0] ?? ''} expected ${expectedBy(at)}${
         at.counted.length > 0 ? `; counted: ${at.counted.map(pointWords).join('; ')}` : ''
-      }`,
+      }${at.tested ? `; ${testedWords(at)}` : ''}`,
     count: pointWords,
     readout: (at: LaneAt): { title: string; lines: string[] } => ({
       title: `${name(at.id)} at ${clocks(at.age)[0] ?? ''}: expected ${expectedBy(at)}`,
       lines: [
+        ...(at.tested ? [`Judged as what was ${testedWords(at)}`] : []),
         ...byPhase(at.said),
         ...(at.counted.some(({ near }) => near)
           ? [

@@ -264,7 +264,8 @@ export const firmWords = (firm: boolean): string =>
 
 /**
  * That two tests go under the name of a response and are read together, where the sources judged by
- * date more than one of them; a record does not say which was done.
+ * date more than one of them and the finding does not say which was done. A reflex as one of its variants was
+ * tested has that pattern alone.
  */
 export function testsSentences({
   reflex,
@@ -275,7 +276,7 @@ export function testsSentences({
   if (tests.length < 2) return [];
   const names = tests.map(({ variant, label }) => label.split(':')[0]?.toLowerCase() ?? variant);
   return [
-    `Two tests are read together (${names.join(', ')}): a record does not say which was done.`,
+    `Two tests are read together (${names.join(', ')}): the finding does not say which was done.`,
   ];
 }
 

@@ -276,15 +276,14 @@ export function valueWords({ path }: Point, value: unknown): string {
   if (path[0] === 'visit' && path.length === 2) return 'the visit as it was changed';
   if (typeof value === 'number') return String(value);
   if (typeof value !== 'object') return '';
-  const { response, state, note, born, due, gestation, dating, text, who, seen } = value as Record<
-    string,
-    unknown
-  >;
+  const { response, state, variant, note, born, due, gestation, dating, text, who, seen } =
+    value as Record<string, unknown>;
   if (typeof response === 'string') {
     const [word, infant] = [wordOf(responses, response), wordOf(states, state)];
     return [
       word ?? response,
       ...(infant && state !== 'not-recorded' ? [infant] : []),
+      ...(typeof variant === 'string' ? [`variant "${variant}"`] : []),
       ...(note ? [note as string] : []),
     ].join(', ');
   }

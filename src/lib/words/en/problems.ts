@@ -16,6 +16,7 @@ const FIELDS: Readonly<Record<string, string>> = {
   side: 'Side',
   response: 'Response',
   state: 'State of the infant',
+  variant: 'Variant',
   tries: 'Tries',
   lost: 'Lost',
   findings: 'Findings',
@@ -129,6 +130,10 @@ export function mendWords(problem: Problem): string {
     case 'unknown-state':
     case 'unknown-word':
       return `"${problem.text}" is not one of: ${list(problem.known)}; choose one of these.`;
+    case 'unknown-variant':
+      return problem.known.length > 0
+        ? `"${problem.text}" is no variant of ${problem.reflex} with ages of its own; choose one of ${list(problem.known)}, or leave it out: the finding is then judged by all of them.`
+        : `${problem.reflex} has no variants with ages of their own, and "${problem.text}" is named; leave it out.`;
     case 'tries-range':
       return `${problem.tries} is not a whole number from 1 to ${problem.most}; write how often it was tried.`;
     case 'tries-answered':

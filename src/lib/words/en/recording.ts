@@ -30,6 +30,9 @@ export const recording = {
       ? `${name}: not elicited, tried once.`
       : `${name}: not elicited, tried ${tries} times.`,
   again: 'Tried once more: still not elicited',
+  tested: 'Which was tested',
+  testedUnsaid: 'not said: judged by the ages of both',
+  testedHelp: 'Sources date them apart. It holds for all sides at this visit.',
   tries: 'Tried at this visit',
   triesTimes: (n: number): string => (n === 1 ? 'once' : n === 2 ? 'twice' : `${n} times`),
   previous: 'Back',
