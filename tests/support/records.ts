@@ -48,7 +48,10 @@ const finding = fc
   })
   .chain(tried);
 
+const id = fc.uuid({ version: [4, 5] });
+
 const visit = fc.record({
+  id,
   on: day,
   examiner: line.map((words) => words.trim()),
   note,
@@ -68,6 +71,7 @@ const visit = fc.record({
 });
 
 const decision = fc.record({
+  id,
   on: day,
   text: note.map((words) => words.trim() || 'See again'),
   who: line,
