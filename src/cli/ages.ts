@@ -1,4 +1,5 @@
 /** `tidemark ages`: the four ages on a date. */
+import { NIL } from 'uuid';
 import { agesOn, type Ages } from '../lib/age/clocks.ts';
 import { formatGestation } from '../lib/age/gestation.ts';
 import { ATLAS } from '../lib/atlas/atlas.ts';
@@ -61,7 +62,7 @@ export const agesCommand: Command = (args) => {
           dating: dating ?? 'unknown',
           invented: false,
         },
-        visits: [{ on, examiner: '', note: '', findings: [], milestones: [] }],
+        visits: [{ id: NIL, on, examiner: '', note: '', findings: [], milestones: [] }],
       },
       ATLAS,
     ),

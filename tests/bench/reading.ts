@@ -3,6 +3,7 @@
  * where each course is at the last visit, its dates and what is to change, each visit's best-fitting ages
  * and what was seen before and is not now. On one core, with the sources' own priors kept between children.
  */
+import { v4 } from 'uuid';
 import { addDays, type CivilDate } from '../../src/lib/age/civil.ts';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
 import type { Case, Visit } from '../../src/lib/case/case.ts';
@@ -37,7 +38,7 @@ function childOf(child: number, gestationalDays: number): Case {
       milestone,
       seen: k > index,
     }));
-    return { on, examiner: '', note: '', findings: findingsAt(k, child), milestones };
+    return { id: v4(), on, examiner: '', note: '', findings: findingsAt(k, child), milestones };
   });
   const due = addDays(BORN, 280 - gestationalDays);
   return {

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { ATLAS, sidesOf } from '../../src/lib/atlas/atlas.ts';
-import { caseText, parseCaseText, sizeProblem } from '../../src/lib/case/file.ts';
+import { parseCaseText, sizeProblem } from '../../src/lib/case/file.ts';
+import { caseText } from '../../src/lib/case/raw.ts';
 import type { Case } from '../../src/lib/case/case.ts';
 import { RESPONSES, STATES } from '../../src/lib/case/finding.ts';
 import { en } from '../../src/lib/words/en.ts';
@@ -200,8 +201,8 @@ describe('bad input gets a sentence that names the field and the mend', () => {
     ['a file cut short', file().slice(0, 150), /^The file: ends in the middle/],
     [
       'a newer version',
-      file({ top: { version: 2 } }),
-      /^The file: was saved by a newer Tidemark \(version 2\)/,
+      file({ top: { version: 3 } }),
+      /^The file: was saved by a newer Tidemark \(version 3\)/,
     ],
     [
       'script in a label',

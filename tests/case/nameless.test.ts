@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { v4, validate } from 'uuid';
 import { describe, expect, it } from 'vitest';
 import {
   addDays,
@@ -9,7 +10,8 @@ import {
 } from '../../src/lib/age/civil.ts';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
 import type { Case } from '../../src/lib/case/case.ts';
-import { caseText, parseCaseText } from '../../src/lib/case/file.ts';
+import { parseCaseText } from '../../src/lib/case/file.ts';
+import { caseText } from '../../src/lib/case/raw.ts';
 import { withoutIdentity } from '../../src/lib/case/nameless.ts';
 import { CaseJudge, judgeCase, sheetOf } from '../../src/lib/judge/judge.ts';
 import { demoCase } from '../../src/lib/state/demo.ts';
@@ -26,6 +28,7 @@ const nameless = (record: Case, chance = 0, limitMonths = [24]) =>
     known: ATLAS.reflexes,
     limitMonths,
     pick: (count) => Math.abs(chance) % count,
+    newId: v4,
   });
 
 /** Opened again from its file, as who receives it would. */
@@ -39,6 +42,8 @@ function received(record: Case): Case {
 const plainly = (value: unknown, born: CivilDate): unknown =>
   JSON.parse(
     JSON.stringify(value, (key, part: unknown) => {
+      // the ids of visits are made anew
+      if (key === 'id' && typeof part === 'string' && validate(part)) return undefined;
       if (['note', 'examiner', 'reading', 'reflexes', 'sequence'].includes(key)) return undefined;
       if (key === 'reflex' && typeof part === 'object') return undefined;
       if (typeof part === 'string' && /^\d{4}-\d\d-\d\d$/.test(part))
@@ -129,6 +134,7 @@ describe('a record without identity', () => {
       const due = addDays(born, (month * 7) % 100);
       const birth = { ...demo.child.birth, born, due, gestationalDays: 280 - ((month * 7) % 100) };
       const visits = Array.from({ length: 200 }, (_, n) => ({
+        id: v4(),
         on: addDays(born, n * 4),
         examiner: '',
         note: '',

@@ -1,10 +1,13 @@
 /** Which variant was tested, as a field of a finding that may be left out: in a file, merged, nameless, elsewhere. */
+import { v4 } from 'uuid';
 import { describe, expect, test } from 'vitest';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
-import { caseText, parseCaseText, rawOf } from '../../src/lib/case/file.ts';
-import { mergeCases, withMine } from '../../src/lib/case/merge.ts';
+import { withMine } from '../../src/lib/case/decided.ts';
+import { parseCaseText } from '../../src/lib/case/file.ts';
+import { mergeCases } from '../../src/lib/case/merge.ts';
 import { withoutIdentity } from '../../src/lib/case/nameless.ts';
 import { parseRaw } from '../../src/lib/case/parse.ts';
+import { caseText, rawOf } from '../../src/lib/case/raw.ts';
 import type { RawCase } from '../../src/lib/case/shape.ts';
 import { judgeCase, sheetOf } from '../../src/lib/judge/judge.ts';
 import { en } from '../../src/lib/words/en.ts';
@@ -83,9 +86,9 @@ describe('two changes', () => {
   test('to the variant of one finding, each otherwise, are a point to decide', () => {
     const { raw: merged, points } = mergeCases(withVariants(), mine, theirs);
     expect(points).toHaveLength(1);
-    expect(points[0]!.path).toEqual(['visit', '2026-10-01 ', 'finding', REFLEX, 'left']);
+    expect(points[0]!.path).toEqual(['visit', raw.visits[0]!.id, 'finding', REFLEX, 'left']);
     expect(merged.visits[0]!.findings[0]!.variant).toBe('propping');
-    expect(withMine(merged, points).visits[0]!.findings[0]!.variant).toBe('forward');
+    expect(withMine(merged, points, v4).visits[0]!.findings[0]!.variant).toBe('forward');
     expect(en.keeping.valueWords(points[0]!, points[0]!.mine)).toContain('variant "forward"');
   });
 
@@ -105,6 +108,7 @@ test('without names it stays, since it names nobody', () => {
     known: ATLAS.reflexes,
     limitMonths: [24],
     pick: () => 0,
+    newId: v4,
   });
   expect(nameless.visits[0]!.findings.map(({ variant }) => variant)).toEqual([
     'forward',

@@ -1,4 +1,5 @@
 /** An invented child for the chart's pictures and tests: born at 31w2d, seen at 6 weeks and 5 months. */
+import { v4 } from 'uuid';
 import { NO_FOLLOW_UP } from '../../src/lib/case/followUp.ts';
 import {
   agesOn,
@@ -35,6 +36,7 @@ const one = (reflex: string, response: Response): Finding[] => [
 ];
 
 const visit = (on: string, ...findings: readonly Finding[][]): Visit => ({
+  id: v4(),
   on: civil(on),
   examiner: 'first',
   note: '',

@@ -2,9 +2,10 @@
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
-import { visitKey, type Case } from '../../src/lib/case/case.ts';
+import type { Case } from '../../src/lib/case/case.ts';
 import { LANGUAGES, NO_FAMILY, rawFamily, type Family } from '../../src/lib/case/family.ts';
-import { caseText, parseCaseText, rawOf } from '../../src/lib/case/file.ts';
+import { parseCaseText } from '../../src/lib/case/file.ts';
+import { caseText, rawOf } from '../../src/lib/case/raw.ts';
 import { parseRaw } from '../../src/lib/case/parse.ts';
 import { sentencesOf } from '../../src/lib/handout/page.ts';
 import { withChosen, withEdit, withoutOrphans } from '../../src/lib/handout/settle.ts';
@@ -130,17 +131,15 @@ describe('what was settled for a visit', () => {
 
   it('goes with the visit to another date or examiner', () => {
     const visit = rawOf(record).visits[0]!;
-    const moved = parseRaw(withVisit(record, 1, { ...visit, examiner: 'Alder ' }), ATLAS);
+    const moved = parseRaw(withVisit(record, { ...visit, examiner: 'Alder ' }), ATLAS);
     if (!moved.ok) throw new Error(JSON.stringify(moved.problems));
-    expect(moved.value.family?.pages.map((one) => one.visit)).toEqual([
-      visitKey(moved.value.visits[0]!),
-    ]);
+    expect(moved.value.family?.pages.map((one) => one.visit)).toEqual([moved.value.visits[0]!.id]);
     expect(pageOf(moved.value, 0).isChosen).toBe(true);
   });
 
   it('goes away with the visit', () => {
-    expect(withoutVisit(record, 1).family?.pages).toEqual([]);
-    expect(withoutVisit(record, 2).family?.pages).toHaveLength(1);
+    expect(withoutVisit(record, record.visits[0]!.id).family?.pages).toEqual([]);
+    expect(withoutVisit(record, record.visits[1]!.id).family?.pages).toHaveLength(1);
   });
 
   it('is known as left over where the visit is gone by another way', () => {

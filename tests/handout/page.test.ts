@@ -4,7 +4,7 @@ import { describe, expect, it, test } from 'vitest';
 import { addDays, parseCivil, type CivilDate } from '../../src/lib/age/civil.ts';
 import { dateAtAxisDay } from '../../src/lib/age/clocks.ts';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
-import { visitKey, type Case } from '../../src/lib/case/case.ts';
+import type { Case } from '../../src/lib/case/case.ts';
 import { LANGUAGES, NO_FAMILY, PRONOUNS, type Family } from '../../src/lib/case/family.ts';
 import { isAnswer, type Response } from '../../src/lib/case/finding.ts';
 import { MAX_TOLD } from '../../src/lib/handout/choose.ts';
@@ -56,7 +56,7 @@ describe('what is to be discussed', () => {
         fc.constantFrom(...LANGUAGES),
         (record, chosen, language) => {
           for (const at of [null, ...record.visits.keys()]) {
-            const visit = at === null ? '' : visitKey(record.visits[at]!);
+            const visit = at === null ? '' : record.visits[at]!.id;
             const family = { language, pages: [{ visit, chosen, edits: [] }] };
             const page = pageOf(settled(record, family), at);
             const upTo = (record.visits[at ?? -1] ?? record.visits.at(-1)!).on;
@@ -82,7 +82,7 @@ describe('what is to be discussed', () => {
 
   test('taken off by the clinician, it is to be talked about', () => {
     const [, record] = CHILDREN.find(([label]) => label === 'Curlew')!;
-    const visit = visitKey(record.visits.at(-1)!);
+    const visit = record.visits.at(-1)!.id;
     const page = pageOf(
       settled(record, { pages: [{ visit, chosen: ['palmar-grasp'], edits: [] }] }),
     );
@@ -170,7 +170,7 @@ describe('the choice', () => {
 
   test('what was not looked at is passed over', () => {
     const [, record] = CHILDREN[0]!;
-    const visit = visitKey(record.visits[0]!);
+    const visit = record.visits[0]!.id;
     const looked = record.visits[0]!.findings[0]!.reflex;
     const page = pageOf(
       settled(record, { pages: [{ visit, chosen: ['stnr', looked], edits: [] }] }),
@@ -313,7 +313,7 @@ describe('dates', () => {
     fc.assert(
       fc.property(records, fc.constantFrom(...LANGUAGES), (record, language) => {
         for (const page of pagesOf(record, { language })) {
-          const visit = record.visits.find((one) => visitKey(one) === page.visit);
+          const visit = record.visits.find((one) => one.id === page.visit);
           const on = (visit ?? record.visits.at(-1)!).on;
           const dates = new Set([...known(record, on)].map((date) => written(date, page.tag)));
           const said = textOf(page).match(DATE[language]) ?? [];
@@ -329,8 +329,7 @@ describe('dates', () => {
     let seen = 0;
     for (const [, record] of CHILDREN)
       for (const page of pagesOf(record)) {
-        const visit =
-          record.visits.find((one) => visitKey(one) === page.visit) ?? record.visits.at(-1);
+        const visit = record.visits.find((one) => one.id === page.visit) ?? record.visits.at(-1);
         if (!visit) continue;
         for (const { every, reflex, side } of openQuestions(record, visit.on, options)) {
           const item = itemsOf(page).find((one) => one.reflex.id === reflex);

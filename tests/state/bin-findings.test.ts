@@ -4,7 +4,7 @@ import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
 import type { Side } from '../../src/lib/atlas/types.ts';
 import type { Response } from '../../src/lib/case/finding.ts';
-import { rawOf } from '../../src/lib/case/file.ts';
+import { rawOf } from '../../src/lib/case/raw.ts';
 import { parseRaw } from '../../src/lib/case/parse.ts';
 import { MAX_FINDINGS, type RawFinding, type RawVisit } from '../../src/lib/case/shape.ts';
 import { demoCase } from '../../src/lib/state/demo.ts';
@@ -12,15 +12,15 @@ import { Desk } from '../../src/lib/state/desk.svelte.ts';
 import { rawVisit } from '../../src/lib/state/edits.ts';
 import { spotOf, withFindingBack } from '../../src/lib/state/findingParts.ts';
 import { goneFromCase, readFindingPart } from '../../src/lib/state/parts.ts';
-import { withResponse } from '../../src/lib/state/visit.ts';
+import { blankVisit, withResponse } from '../../src/lib/state/visit.ts';
 import type { Rows } from '../../src/lib/store/rows.ts';
 import { memoryWith } from '../support/rows.ts';
 
 const record = demoCase(ATLAS);
 const HOUR_MS = 3_600_000;
 /** The visit that all of this is about, and a finding of it. */
-const NUMBER = 2;
-const visit = rawVisit(record, NUMBER)!;
+const { id: ID } = record.visits[1]!;
+const visit = rawVisit(record, ID)!;
 const finding = visit.findings[1]!;
 const other = (Object.keys({ weak: 0, brisk: 0 }) as Response[]).find(
   (response) => response !== finding.response,
@@ -51,11 +51,8 @@ async function touch(
   response: Response | undefined,
   { reflex, side, state } = finding,
 ): Promise<void> {
-  const now = rawVisit(desk.open!.record, NUMBER)!;
-  desk.putVisit(
-    NUMBER,
-    withResponse(now, reflex, [side as Side], response, state as 'quiet-alert'),
-  );
+  const now = rawVisit(desk.open!.record, ID)!;
+  desk.putVisit(withResponse(now, reflex, [side as Side], response, state as 'quiet-alert'));
   await desk.written;
 }
 
@@ -76,7 +73,7 @@ describe('a finding that stood before', () => {
       {
         table: 'findings',
         id: 'kestrel',
-        part: { on: visit.on, examiner: visit.examiner, at: 1, finding },
+        part: { visit: ID, on: visit.on, examiner: visit.examiner, at: 1, finding },
       },
     ]);
     const later = await deskOn(rows);
@@ -109,7 +106,7 @@ describe('a finding that stood before', () => {
   test('touched out and in again just so, it is what it was; touched out again it lies there again', async () => {
     const { rows, desk } = await opened();
     const plain = { ...finding, note: '', state: 'not-recorded' };
-    desk.putVisit(NUMBER, {
+    desk.putVisit({
       ...visit,
       findings: visit.findings.map((one) => (one === finding ? plain : one)),
     });
@@ -133,14 +130,14 @@ describe('a finding that stood before', () => {
 
   test('goes with its visit, and not beside it', async () => {
     const { rows, desk } = await opened();
-    desk.removeVisit(NUMBER);
+    desk.removeVisit(ID);
     await desk.written;
     expect((await binned(rows)).map(({ table }) => table)).toEqual(['visits']);
   });
 
   test('stays where its visit moves to another date', async () => {
     const { rows, desk } = await opened();
-    desk.putVisit(NUMBER, { ...visit, on: '2026-03-20' });
+    desk.putVisit({ ...visit, on: '2026-03-20' });
     await desk.written;
     expect(await rows.read('bin')).toEqual([]);
   });
@@ -175,7 +172,7 @@ describe('a finding recorded just now', () => {
       await touch(desk, response, fresh);
     expect(await rows.read('bin')).toEqual([]);
     desk.undo();
-    expect(rawVisit(desk.open!.record, NUMBER)!.findings.map(spotOf)).toContain(spotOf(fresh));
+    expect(rawVisit(desk.open!.record, ID)!.findings.map(spotOf)).toContain(spotOf(fresh));
   });
 
   test('in place of one that was taken out does not lie beside it', async () => {
@@ -186,13 +183,12 @@ describe('a finding recorded just now', () => {
 
   test('at a visit that is new, or that moved since, is one too', async () => {
     const { rows, desk } = await opened();
-    const fields: RawVisit = { ...visit, on: '2026-06-01', findings: [fresh] };
-    const added = desk.putVisit(undefined, fields);
-    if (!added.ok) throw new Error('not added');
-    const moved = desk.putVisit(added.value, { ...fields, on: '2026-06-02' });
-    if (!moved.ok) throw new Error('not moved');
+    const { id } = blankVisit('2026-06-01');
+    const fields: RawVisit = { ...visit, id, on: '2026-06-01', findings: [fresh] };
+    expect(desk.putVisit(fields).ok).toBe(true);
+    expect(desk.putVisit({ ...fields, on: '2026-06-02' }).ok).toBe(true);
     await desk.written;
-    desk.putVisit(moved.value, { ...fields, on: '2026-06-02', findings: [] });
+    desk.putVisit({ ...fields, on: '2026-06-02', findings: [] });
     await desk.written;
     expect(await rows.read('bin')).toEqual([]);
   });
@@ -225,7 +221,7 @@ describe('a finding recorded just now', () => {
     ]);
     const desk = await deskOn(rows);
     desk.openChild('a');
-    desk.putVisit(NUMBER, visit);
+    desk.putVisit(visit);
     await desk.written;
     desk.openChild('b');
     await touch(desk, undefined);
@@ -234,10 +230,11 @@ describe('a finding recorded just now', () => {
 });
 
 describe('what does not go back in', () => {
+  // as one lies in the bin that was taken out before visits had ids
   const part = { on: visit.on, examiner: visit.examiner, at: 1, finding };
 
   test('its visit has gone', () => {
-    const without = { ...record, visits: record.visits.filter((_, i) => i !== NUMBER - 1) };
+    const without = { ...record, visits: record.visits.filter(({ id }) => id !== ID) };
     expect(withFindingBack(without, part, ATLAS)).toBe('gone');
   });
 
@@ -278,7 +275,7 @@ describe('what does not go back in', () => {
 
 test('findings taken out in any number, each put back from the bin: the visits say what they said', () => {
   const all = record.visits.flatMap((_, v) =>
-    rawVisit(record, v + 1)!.findings.map((_one, f) => ({ v, f })),
+    rawVisit(record, record.visits[v]!.id)!.findings.map((_one, f) => ({ v, f })),
   );
   const sorted = (from: typeof record) =>
     rawOf(from).visits.map((one) =>
@@ -287,10 +284,10 @@ test('findings taken out in any number, each put back from the bin: the visits s
   fc.assert(
     fc.property(fc.subarray(all), fc.boolean(), (gone, isReversed) => {
       const desk = new Desk(ATLAS, [{ id: 'a', record }], undefined);
-      record.visits.forEach((_, v) => {
-        const old = rawVisit(record, v + 1)!;
+      record.visits.forEach(({ id }, v) => {
+        const old = rawVisit(record, id)!;
         const out = new Set(gone.filter((one) => one.v === v).map(({ f }) => f));
-        desk.putVisit(v + 1, { ...old, findings: old.findings.filter((_one, f) => !out.has(f)) });
+        desk.putVisit({ ...old, findings: old.findings.filter((_one, f) => !out.has(f)) });
       });
       const after = desk.open!.record;
       const parts = goneFromCase(record, after).map(({ text }) => readFindingPart(text)!);

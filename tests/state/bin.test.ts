@@ -2,13 +2,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
-import { visitKey } from '../../src/lib/case/case.ts';
-import { rawOf } from '../../src/lib/case/file.ts';
+import { parseRaw } from '../../src/lib/case/parse.ts';
+import { rawOf } from '../../src/lib/case/raw.ts';
 import { readyTalk } from '../../src/lib/lecture/talks/ready.ts';
 import { Aside, BIN_DAYS } from '../../src/lib/state/aside.svelte.ts';
 import { demoCase } from '../../src/lib/state/demo.ts';
 import { Desk } from '../../src/lib/state/desk.svelte.ts';
 import { rawVisit } from '../../src/lib/state/edits.ts';
+import { newPartId } from '../../src/lib/state/ids.ts';
 import {
   goneFromCase,
   readDecisionPart,
@@ -24,6 +25,7 @@ import { keptIn, memoryWith } from '../support/rows.ts';
 
 const record = demoCase(ATLAS);
 const DAY_MS = 86_400_000;
+const [first, second] = record.visits.map(({ id }) => id) as [string, string];
 
 async function deskOn(rows: Rows): Promise<Desk> {
   const desk = new Desk(ATLAS, [], undefined);
@@ -41,7 +43,7 @@ describe('a visit that is removed', () => {
   test('lies in the bin for thirty days, whole, and goes back in from another session', async () => {
     const rows = memoryWith([{ id: 'kestrel', record }]);
     const desk = await deskOn(rows);
-    desk.removeVisit(2);
+    desk.removeVisit(second);
     await desk.written;
     const aside = await binOf(rows);
     const [item] = aside.bin;
@@ -49,7 +51,7 @@ describe('a visit that is removed', () => {
     expect(item).toMatchObject({ table: 'visits', id: 'kestrel' });
     expect(item!.until - item!.at).toBe(BIN_DAYS * DAY_MS);
     const part = readVisitPart(item!.text)!;
-    expect(part.visit).toEqual(rawVisit(record, 2));
+    expect(part.visit).toEqual(rawVisit(record, second));
     // another session: nothing is known of the removal but what lies in the bin
     const later = await deskOn(rows);
     const back = withVisitBack(later.open!.record, part, ATLAS);
@@ -65,10 +67,10 @@ describe('a visit that is removed', () => {
     const rows = memoryWith([{ id: 'kestrel', record }]);
     const desk = await deskOn(rows);
     for (const [step, count] of [
-      [() => desk.removeVisit(2), 1],
+      [() => desk.removeVisit(second), 1],
       [() => desk.undo(), 0],
       [() => desk.redo(), 1],
-      [() => desk.removeVisit(1), 2],
+      [() => desk.removeVisit(first), 2],
       [() => desk.undo(), 1],
     ] as const) {
       step();
@@ -80,7 +82,7 @@ describe('a visit that is removed', () => {
   test('says nothing of itself in the name of its row, which no lock seals', async () => {
     const rows = memoryWith([{ id: 'kestrel', record }]);
     const desk = await deskOn(rows);
-    desk.removeVisit(2);
+    desk.removeVisit(second);
     await desk.written;
     const [row] = await rows.read('bin');
     expect(row?.id).toMatch(/^visits kestrel [0-9a-f]{18}$/);
@@ -89,30 +91,45 @@ describe('a visit that is removed', () => {
   test('only moved to another date or examiner is not removed', async () => {
     const rows = memoryWith([{ id: 'kestrel', record }]);
     const desk = await deskOn(rows);
-    const visit = rawVisit(record, 2)!;
-    desk.putVisit(2, { ...visit, on: '2026-03-20' });
+    const visit = rawVisit(record, second)!;
+    desk.putVisit({ ...visit, on: '2026-03-20' });
     await desk.written;
-    desk.putVisit(2, { ...visit, on: '2026-03-20', examiner: 'PT 7' });
+    desk.putVisit({ ...visit, on: '2026-03-20', examiner: 'PT 7' });
     await desk.written;
     expect(await rows.read('bin')).toEqual([]);
   });
 
   test('takes what was settled for its page along, and brings it back', () => {
-    const key = visitKey(record.visits[1]!);
+    const key = record.visits[1]!.id;
     const page = { visit: key, chosen: ['moro'], edits: [] };
     const family = { language: 'en', pronoun: 'name', calledName: '', pages: [page] };
     const desk = new Desk(ATLAS, [{ id: 'kestrel', record }], undefined);
     desk.follow({ family }, 'family-changed');
     const before = desk.open!.record;
-    desk.removeVisit(2);
+    desk.removeVisit(second);
     const after = desk.open!.record;
     const [part] = goneFromCase(before, after);
     const back = withVisitBack(after, readVisitPart(part!.text)!, ATLAS);
     expect(rawOf(back!)).toEqual(rawOf(before));
   });
 
+  test('comes back from before visits had ids: with an id, and with its page', () => {
+    const { id, ...bare } = rawVisit(record, second)!;
+    const page = { visit: `${bare.on} ${bare.examiner}`, chosen: ['moro'], edits: [] };
+    const family = { language: 'en', pronoun: 'name', calledName: '', pages: [] };
+    const desk = new Desk(ATLAS, [{ id: 'kestrel', record }], undefined);
+    desk.follow({ family }, 'family-changed');
+    desk.removeVisit(second);
+    const part = readVisitPart(JSON.stringify({ visit: bare, pages: [page] }))!;
+    const back = withVisitBack(desk.open!.record, part, ATLAS)!;
+    const visit = back.visits[1]!;
+    expect(visit).toEqual({ ...record.visits[1], id: visit.id });
+    expect(visit.id).not.toBe(id);
+    expect(back.family?.pages.map((one) => one.visit)).toEqual([visit.id]);
+  });
+
   test('does not go in over one that is there', () => {
-    const text = JSON.stringify({ visit: rawVisit(record, 2), pages: [] });
+    const text = JSON.stringify({ visit: rawVisit(record, second), pages: [] });
     expect(withVisitBack(record, readVisitPart(text)!, ATLAS)).toBeUndefined();
   });
 });
@@ -122,7 +139,7 @@ test('visits removed in any number, each put back from the bin: the record is as
     fc.property(fc.subarray(record.visits.map((_, index) => index)), (gone) => {
       const raw = rawOf(record);
       const desk = new Desk(ATLAS, [{ id: 'a', record }], undefined);
-      for (const index of gone.toReversed()) desk.removeVisit(index + 1);
+      for (const index of gone.toReversed()) desk.removeVisit(record.visits[index]!.id);
       const after = desk.open!.record;
       const parts = goneFromCase(record, after);
       expect(parts).toHaveLength(gone.length);
@@ -137,13 +154,14 @@ test('visits removed in any number, each put back from the bin: the record is as
 
 describe('a decision that is removed', () => {
   const decision = {
+    id: newPartId(),
     on: '2026-05-11',
     text: 'See again in June',
     who: 'PT 1',
     by: '',
     done: false,
   };
-  const other = { ...decision, text: 'Show the parents how to carry' };
+  const other = { ...decision, id: newPartId(), text: 'Show the parents how to carry' };
 
   test('lies in the bin and goes back in; one that is reworded or done does not', async () => {
     const rows = memoryWith([{ id: 'kestrel', record }]);
@@ -156,9 +174,21 @@ describe('a decision that is removed', () => {
     await desk.written;
     const [item] = (await binOf(rows)).bin;
     const back = withDecisionBack(desk.open!.record, readDecisionPart(item!.text)!, ATLAS);
-    expect(back?.decisions.map(({ text, done }) => [text, done])).toEqual([
-      [other.text, false],
-      [decision.text, true],
+    expect(back?.decisions.map(({ id, done }) => [id, done])).toEqual([
+      [other.id, false],
+      [decision.id, true],
+    ]);
+  });
+
+  test('lies there too where another is added by the same change', () => {
+    const [before, after] = [decision, other].map((one) => {
+      const parsed = parseRaw({ ...rawOf(record), decisions: [one] }, ATLAS);
+      if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems));
+      return parsed.value;
+    });
+    const gone = goneFromCase(before!, after!);
+    expect(gone.map(({ kind, text }) => [kind, readDecisionPart(text)])).toEqual([
+      ['decisions', decision],
     ]);
   });
 });

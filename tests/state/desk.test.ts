@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import type { CivilDate } from '../../src/lib/age/civil.ts';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
-import { caseText } from '../../src/lib/case/file.ts';
+import type { Case } from '../../src/lib/case/case.ts';
+import { caseText } from '../../src/lib/case/raw.ts';
 import { demoCase } from '../../src/lib/state/demo.ts';
 import { Desk } from '../../src/lib/state/desk.svelte.ts';
 import { Incoming } from '../../src/lib/state/incoming.svelte.ts';
@@ -34,7 +36,7 @@ describe('a visit', () => {
       await desk.written;
       return (await keptIn(store))[0]?.record.visits.length;
     };
-    expect(desk.putVisit(undefined, visit)).toEqual({ ok: true, value: 4 });
+    expect(desk.putVisit(visit).ok).toBe(true);
     expect(await count()).toBe(4);
     desk.undo();
     expect(desk.open?.record).toEqual(record);
@@ -46,10 +48,8 @@ describe('a visit', () => {
 
   it('stands in the order of the dates, whatever order it was entered in', async () => {
     const { desk } = await deskWith();
-    expect(desk.putVisit(undefined, { ...visit, on: '2025-12-01' })).toEqual({
-      ok: true,
-      value: 1,
-    });
+    expect(desk.putVisit({ ...visit, on: '2025-12-01' }).ok).toBe(true);
+    expect(desk.open?.record.visits[0]?.id).toBe(visit.id);
     expect(desk.open?.record.visits.map(({ on }) => on)).toEqual([
       '2025-12-01',
       '2026-01-12',
@@ -66,7 +66,7 @@ describe('a visit', () => {
     expect(desk.drafts.typed(undefined)).toEqual(early);
     expect(desk.drafts.problems(undefined).map(({ code }) => code)).toEqual(['exam-before-birth']);
     expect(desk.history.canUndo).toBe(false);
-    expect(desk.drafts.write(undefined, visit)).toBe(4);
+    expect(desk.drafts.write(undefined, visit)).toBe(visit.id);
     expect(desk.drafts.now).toBeUndefined();
   });
 
@@ -77,9 +77,9 @@ describe('a visit', () => {
     expect(desk.drafts.problems(undefined)).toEqual([]);
   });
 
-  it('is removed by its number, and comes back', async () => {
+  it('is removed by its id, and comes back', async () => {
     const { desk } = await deskWith();
-    desk.removeVisit(2);
+    desk.removeVisit(record.visits[1]!.id);
     expect(desk.open?.record.visits.map(({ on }) => on)).toEqual(['2026-01-12', '2026-05-11']);
     desk.undo();
     expect(desk.open?.record).toEqual(record);
@@ -135,10 +135,13 @@ describe('many children', () => {
     expect(desk.duplicate('kestrel', 'Kestrel copy').ok).toBe(true);
     const [first, copy] = desk.shelf;
     expect(copy!.id).not.toBe(first!.id);
+    const [its, own] = [first!, copy!].map(({ record: { visits } }) => visits.map(({ id }) => id));
+    expect(own!.filter((id) => its!.includes(id))).toEqual([]);
     expect(copy!.record).toEqual({
       ...first!.record,
       archived: false,
       child: { ...first!.record.child, label: 'Kestrel copy' },
+      visits: first!.record.visits.map((one, index) => ({ ...one, id: own![index] })),
     });
     expect(desk.open?.id).toBe('kestrel');
     await desk.written;
@@ -146,6 +149,24 @@ describe('many children', () => {
     desk.undo();
     expect(labels(desk)).toEqual(['Kestrel']);
     expect(desk.duplicate('nobody', 'x').ok).toBe(false);
+  });
+
+  it('that come from a file twice are two: each visit and decision is in one of them alone', async () => {
+    const { desk } = await deskWith();
+    const decision = { id: blankVisit('2026-06-08').id, on: '2026-05-11' as CivilDate, by: null };
+    const given = { ...record, decisions: [{ ...decision, text: 'x', who: '', done: false }] };
+    desk.removeChild('kestrel');
+    const ids = ({ visits, decisions }: Case) => [...visits, ...decisions].map(({ id }) => id);
+    desk.addRecord(given);
+    expect(ids(desk.shelf[0]!.record)).toEqual(ids(given));
+    desk.addRecord(given);
+    desk.takeRecords([{ id: 'c', record: given }]);
+    desk.takeIn([{ id: 'd', record: given }], 'backup-taken');
+    const all = desk.shelf.flatMap((kept) => ids(kept.record));
+    expect(new Set(all).size).toBe(4 * ids(given).length);
+    // the same child again keeps what it has
+    desk.takeRecords([{ id: desk.shelf[0]!.id, record: given }]);
+    expect(ids(desk.shelf[0]!.record)).toEqual(ids(given));
   });
 
   it('invented ones come and go together; what was changed in them comes back with undo', async () => {
@@ -228,7 +249,7 @@ describe('a file', () => {
 describe('the store', () => {
   it('that answers late still gets what was changed before', async () => {
     const desk = new Desk(ATLAS, seed, undefined);
-    desk.putVisit(undefined, visit);
+    desk.putVisit(visit);
     const late = memoryWith(seed);
     await desk.load(late);
     expect((await keptIn(late))[0]?.record.visits).toHaveLength(4);
@@ -246,7 +267,7 @@ describe('the store', () => {
     const keeping = new Keeping();
     const desk = new Desk(ATLAS, seed, undefined, keeping);
     await desk.load(full);
-    desk.putVisit(undefined, visit);
+    desk.putVisit(visit);
     await desk.written;
     expect(keeping.standing).toBe('not-saved');
     expect(desk.open?.record.visits).toHaveLength(4);
@@ -261,7 +282,7 @@ describe('the store', () => {
   it('that another page has changed: both changes are there, and undo goes back over ours alone', async () => {
     const shared = memoryWith(seed);
     const { desk } = await deskWith(shared);
-    desk.putVisit(undefined, visit);
+    desk.putVisit(visit);
     await desk.written;
     const theirs = { ...desk.open!.record, question: 'asked elsewhere' };
     await putKept(shared, { id: 'kestrel', record: theirs });
@@ -275,7 +296,7 @@ describe('the store', () => {
 
   it('that tells of our own change leaves undo as it was', async () => {
     const { desk } = await deskWith();
-    desk.putVisit(undefined, visit);
+    desk.putVisit(visit);
     await desk.written;
     expect(desk.history.canUndo).toBe(true);
     expect(desk.open?.record.visits).toHaveLength(4);
@@ -312,7 +333,7 @@ describe('what surrounds the visits', () => {
     const { desk } = await deskWith();
     const before = desk.open?.record;
     const parsed = desk.follow(
-      { decisions: [{ on: 'x', text: 'y', who: '', by: '', done: false }] },
+      { decisions: [{ id: visit.id, on: 'x', text: 'y', who: '', by: '', done: false }] },
       'decision-changed',
     );
     expect(parsed.ok).toBe(false);

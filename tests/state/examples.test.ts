@@ -7,8 +7,9 @@ import { describe, expect, it } from 'vitest';
 import { addDays, daysBetween } from '../../src/lib/age/civil.ts';
 import { DEFAULT_LIMITS } from '../../src/lib/age/clocks.ts';
 import { DATING_SD_DAYS } from '../../src/lib/age/doubt.ts';
+import type { CivilDate } from '../../src/lib/age/civil.ts';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
-import { rawOf } from '../../src/lib/case/file.ts';
+import { rawOf } from '../../src/lib/case/raw.ts';
 import { turningPoint } from '../../src/lib/judge/hangs.ts';
 import { CaseJudge, judgeCase, sheetOf, type JudgedFinding } from '../../src/lib/judge/judge.ts';
 import {
@@ -41,6 +42,15 @@ function judged(label: string) {
 }
 
 describe('every invented child', () => {
+  it('has the same ids on whatever day it is taken', () => {
+    const idsOn = (day: string): string[] =>
+      examplesOn(day as CivilDate, ATLAS).flatMap(({ record }) =>
+        record.visits.map(({ id }) => id),
+      );
+    expect(idsOn('2027-01-31')).toEqual(idsOn(WRITTEN_FOR));
+    expect(new Set(idsOn(WRITTEN_FOR)).size).toBe(idsOn(WRITTEN_FOR).length);
+  });
+
   it.each([...examples])(
     '%s is marked as invented, seen before the day it is written for',
     (id, record) => {

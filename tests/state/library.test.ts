@@ -5,7 +5,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { ATLAS, ATLAS_PARTS } from '../../src/lib/atlas/atlas.ts';
 import type { OwnSource } from '../../src/lib/atlas/own.ts';
-import { caseText } from '../../src/lib/case/file.ts';
+import { caseText } from '../../src/lib/case/raw.ts';
 import { judgeCase, sheetOf } from '../../src/lib/judge/judge.ts';
 import { chosenBy } from '../../src/lib/state/choice.ts';
 import { demoCase } from '../../src/lib/state/demo.ts';

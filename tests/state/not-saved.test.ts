@@ -1,7 +1,7 @@
 /** A store in which others are always first: "saved" is said only once something is written. */
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
-import { caseText } from '../../src/lib/case/file.ts';
+import { caseText } from '../../src/lib/case/raw.ts';
 import { demoCase } from '../../src/lib/state/demo.ts';
 import { Desk } from '../../src/lib/state/desk.svelte.ts';
 import { Keeping } from '../../src/lib/state/keeping.svelte.ts';

@@ -12,10 +12,10 @@ import {
   nextOpen,
   placeAfter,
   placeAt,
+  recordWithout,
   sheetServing,
   sideways,
   withOne,
-  withoutVisitNumber,
   withStateFromHere,
 } from '../../src/lib/state/recording.ts';
 import { recordKey } from '../../src/lib/state/recordKeys.ts';
@@ -103,11 +103,11 @@ describe('the lines of a recording', () => {
 
   it('are planned without the visit that is being recorded', () => {
     const record = demoCase(ATLAS);
-    expect(withoutVisitNumber(record, 2).visits.map(({ on }) => on)).toEqual([
+    expect(recordWithout(record, record.visits[1]!.id).visits.map(({ on }) => on)).toEqual([
       '2026-01-12',
       '2026-05-11',
     ]);
-    expect(withoutVisitNumber(record, undefined).visits).toHaveLength(3);
+    expect(recordWithout(record, undefined).visits).toHaveLength(3);
   });
 });
 

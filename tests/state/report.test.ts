@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
 import { DEFAULT_LIMITS } from '../../src/lib/age/clocks.ts';
-import { rawOf } from '../../src/lib/case/file.ts';
+import { rawOf } from '../../src/lib/case/raw.ts';
 import { parseRaw } from '../../src/lib/case/parse.ts';
 import { judgeCase, sheetOf } from '../../src/lib/judge/judge.ts';
 import { demoCase } from '../../src/lib/state/demo.ts';
@@ -26,7 +26,14 @@ function telling() {
       question: 'Questionword',
       tags: ['Tagword'],
       decisions: [
-        { on: '2026-05-11', text: 'Decisionword', who: 'Whoword', by: '2026-06-01', done: false },
+        {
+          id: '5b0c6a6e-0f3e-4f53-8a4f-3c0a3c3f1c11',
+          on: '2026-05-11',
+          text: 'Decisionword',
+          who: 'Whoword',
+          by: '2026-06-01',
+          done: false,
+        },
       ],
       family: {
         language: 'en',

@@ -3,7 +3,7 @@ import 'fake-indexeddb/auto';
 import Dexie from 'dexie';
 import { describe, expect, test } from 'vitest';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
-import { caseText } from '../../src/lib/case/file.ts';
+import { caseText } from '../../src/lib/case/raw.ts';
 import { talkText } from '../../src/lib/lecture/talkFile.ts';
 import { stageCommand } from '../../src/lib/lecture/talkKeys.ts';
 import { READY_IDS, readyTalk } from '../../src/lib/lecture/talks/ready.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { CivilDate } from '../../src/lib/age/civil.ts';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
-import { rawOf } from '../../src/lib/case/file.ts';
+import { rawOf } from '../../src/lib/case/raw.ts';
 import { parseRaw } from '../../src/lib/case/parse.ts';
 import { judgeCase, sheetOf } from '../../src/lib/judge/judge.ts';
 import { demoCase } from '../../src/lib/state/demo.ts';
@@ -14,14 +14,18 @@ import { dateAsks } from '../../src/lib/state/visitDate.ts';
 import { VisitEntry } from '../../src/lib/state/visitEntry.svelte.ts';
 
 const record = demoCase(ATLAS);
+const NEW = '8d8ac610-566d-4ef0-9c22-186b2a5ed793';
 const today = '2026-06-08' as CivilDate;
-const visitOn = (on: string, examiner = '') => ({
+/** A visit as it is typed in: a new one, unless it is to be one of the record. */
+const visitOn = (on: string, examiner = '', id: string = NEW) => ({
   ...withResponse(blankVisit(on), 'moro', ['left'], 'weak', 'quiet-alert'),
   examiner,
+  id,
 });
-const entryOf = (number?: number) => {
+const last = record.visits[2]!.id;
+const entryOf = () => {
   const desk = new Desk(ATLAS, [{ id: 'kestrel', record }], undefined);
-  return { desk, entry: new VisitEntry(desk, () => number, today) };
+  return { desk, entry: new VisitEntry(desk, () => undefined, today) };
 };
 
 describe('the date of a visit', () => {
@@ -32,15 +36,15 @@ describe('the date of a visit', () => {
     expect(entry.isWaiting).toBe(true);
     expect(entry.asks.ahead).toBe('2026-07-01');
     expect(entry.visit).toEqual(visitOn('2026-07-01'));
-    expect(entry.agree()).toBe(4);
+    expect(entry.agree()).toBe(NEW);
     expect(desk.open?.record.visits.at(-1)?.on).toBe('2026-07-01');
     expect(desk.drafts.now).toBeUndefined();
   });
 
   it('that was kept ahead of today is not asked about again', () => {
     const early = '2026-05-01' as CivilDate;
-    expect(dateAsks(record, 3, visitOn('2026-05-11', 'Rowan'), early).ahead).toBeUndefined();
-    expect(dateAsks(record, 3, visitOn('2026-05-12', 'Rowan'), early).ahead).toBe('2026-05-12');
+    expect(dateAsks(record, visitOn('2026-05-11', 'Rowan', last), early).ahead).toBeUndefined();
+    expect(dateAsks(record, visitOn('2026-05-12', 'Rowan', last), early).ahead).toBe('2026-05-12');
   });
 
   it('before birth waits as a draft, with the question which of the two is wrong', () => {
@@ -53,21 +57,21 @@ describe('the date of a visit', () => {
 
   it('out of order is sorted in, and it is said before which visit', () => {
     const { entry } = entryOf();
-    expect(entry.write(visitOn('2026-02-02'))).toBe(2);
+    expect(entry.write(visitOn('2026-02-02'))).toBe(NEW);
     expect(entry.sortedBefore).toBe('2026-03-16');
-    const last = entryOf();
-    expect(last.entry.write(visitOn('2026-06-01'))).toBe(4);
-    expect(last.entry.sortedBefore).toBeUndefined();
+    const later = entryOf();
+    expect(later.entry.write(visitOn('2026-06-01'))).toBe(NEW);
+    expect(later.entry.sortedBefore).toBeUndefined();
   });
 
   it('of another visit is said, and whether the examiner is the same', () => {
-    expect(dateAsks(record, undefined, visitOn('2026-05-11', 'Rowan'), today).sameDay).toEqual({
-      number: 3,
+    expect(dateAsks(record, visitOn('2026-05-11', 'Rowan'), today).sameDay).toEqual({
+      id: last,
       examiner: 'Rowan',
       isTwin: true,
     });
-    expect(dateAsks(record, undefined, visitOn('2026-05-11'), today).sameDay?.isTwin).toBe(false);
-    expect(dateAsks(record, 3, visitOn('2026-05-11', 'Rowan'), today).sameDay).toBeUndefined();
+    expect(dateAsks(record, visitOn('2026-05-11'), today).sameDay?.isTwin).toBe(false);
+    expect(dateAsks(record, visitOn('2026-05-11', 'Rowan', last), today).sameDay).toBeUndefined();
   });
 });
 
@@ -83,11 +87,11 @@ describe('an unfinished visit', () => {
 
   it('outlives a reload, and goes when it is kept', () => {
     const place = tab();
-    const draft = { childId: 'kestrel', number: undefined, visit: visitOn('2025-01-01') };
+    const draft = { childId: 'kestrel', of: undefined, visit: visitOn('2025-01-01') };
     visitPlace.write(place, draft);
     expect(visitPlace.read(place)).toEqual(draft);
-    visitPlace.write(place, { ...draft, number: 2 });
-    expect(visitPlace.read(place)?.number).toBe(2);
+    visitPlace.write(place, { ...draft, of: last });
+    expect(visitPlace.read(place)?.of).toBe(last);
     visitPlace.write(place, undefined);
     expect(visitPlace.read(place)).toBeUndefined();
   });
@@ -122,10 +126,10 @@ describe('an unfinished visit', () => {
         return new TextEncoder().encode(`sealed ${text.length}`);
       },
     } as unknown as LockCodec;
-    const draft = { childId: 'kestrel', number: undefined, visit: visitOn('2025-01-01') };
+    const draft = { childId: 'kestrel', of: undefined, visit: visitOn('2025-01-01') };
     let isDone = false;
     const first = visitPlace.seal(place, draft, codec).then(() => (isDone = true));
-    const second = visitPlace.seal(place, { ...draft, number: 2 }, codec);
+    const second = visitPlace.seal(place, { ...draft, of: last }, codec);
     waiting[0]!();
     await new Promise(setImmediate); // all that waits for nothing more is done
     expect(place.getItem(visitPlace.key)).toBeNull();

@@ -7,7 +7,8 @@
 import { gzipSync } from 'node:zlib';
 import { afterAll, describe, expect, test } from 'vitest';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
-import { caseText, parseCaseText, sizeProblem } from '../../src/lib/case/file.ts';
+import { parseCaseText, sizeProblem } from '../../src/lib/case/file.ts';
+import { caseText } from '../../src/lib/case/raw.ts';
 import { MAX_FILE_BYTES } from '../../src/lib/case/shape.ts';
 import { MAX_TALK_BYTES, parseTalkText } from '../../src/lib/lecture/talkFile.ts';
 import { demoCase } from '../../src/lib/state/demo.ts';

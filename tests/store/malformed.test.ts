@@ -5,7 +5,8 @@
 import fc from 'fast-check';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
-import { caseText, parseCaseText } from '../../src/lib/case/file.ts';
+import { parseCaseText } from '../../src/lib/case/file.ts';
+import { caseText } from '../../src/lib/case/raw.ts';
 import { parseTalkText, talkText } from '../../src/lib/lecture/talkFile.ts';
 import { demoCase } from '../../src/lib/state/demo.ts';
 import { openEnvelope } from '../../src/lib/store/envelope.ts';

@@ -11,12 +11,19 @@ import { TABLES, type Rows } from '../../src/lib/store/rows.ts';
 import { LATEST, VERSIONS } from '../../src/lib/store/versions.ts';
 import { Desk } from '../../src/lib/state/desk.svelte.ts';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
+import { latestText, parseCaseText } from '../../src/lib/case/file.ts';
+import { withKey } from '../../src/lib/state/lockStored.ts';
+import { newLock } from '../../src/lib/store/lock.ts';
+import { LOCK_ROW, LockCodec } from '../../src/lib/store/lockCodec.ts';
 import { keptIn } from '../support/rows.ts';
 
 interface Frozen {
   version: number;
   stores: Record<string, { keyPath: string; rows: Record<string, unknown>[] }>;
 }
+
+/** A lock that opens at once. */
+const LIGHT = { memoryKiB: 64, passes: 1, lanes: 1 };
 
 const FOLDER = join(import.meta.dirname, 'versions');
 const frozen = (version: number): Frozen =>
@@ -79,12 +86,80 @@ describe.each(VERSIONS.map(({ version }) => version))('version %i', (version) =>
         expect(
           entries.map(({ id, text }) => ({ id, text })),
           table,
-        ).toEqual(rows.map((row) => ({ id: row['id'], text: row['body'] ?? row['text'] })));
+        ).toEqual(
+          rows.map((row) => {
+            const id = String(row['id']);
+            const text = String(row['body'] ?? row['text']);
+            const isRewritten = table === 'cases' && version < 5;
+            return { id, text: (isRewritten ? latestText(text, id) : undefined) ?? text };
+          }),
+        );
       }
       expect(await keptIn(opened)).toHaveLength(old.stores['cases']!.rows.length);
       opened.close();
     }
     expect((await lying(name)).version).toBe(LATEST * 10);
+  });
+});
+
+describe('a child whose visits had no ids', () => {
+  const old = frozen(4);
+  const [{ id, body }] = old.stores['cases']!.rows as [{ id: string; body: string }];
+  const derived = parseCaseText(body, ATLAS, id);
+
+  test('has the ids that follow from it, and its row is rewritten with them, once', async () => {
+    const name = `migration-${round}`;
+    await thaw(name, old);
+    const times: unknown[] = [];
+    for (const time of ['first', 'second']) {
+      opened = await openDatabase({ name });
+      const desk = new Desk(ATLAS, [], undefined);
+      await desk.load(opened);
+      expect(derived.ok && desk.open?.record, time).toEqual(derived.ok && derived.value);
+      expect(JSON.parse((await opened.one({ table: 'cases', id }))!.text)).toMatchObject({
+        version: 2,
+        visits: derived.ok && derived.value.visits.map((visit) => ({ id: visit.id })),
+      });
+      opened.close();
+      times.push((await lying(name)).stores);
+    }
+    expect(times[1]).toEqual(times[0]);
+    const { stores } = await lying(name);
+    for (const [store, { rows }] of Object.entries(old.stores))
+      if (store !== 'cases') expect(stores[store], store).toEqual(rows);
+  });
+
+  test('that cannot be read stays as it is', async () => {
+    const name = `migration-${round}`;
+    const bodies = ['', '{', '{"format":"tidemark-case","version":1}', '{"version":7}', 7, null];
+    const rows = bodies.map((one, at) => ({ id: String(at), rev: 'r', body: one }));
+    await thaw(name, { ...old, stores: { ...old.stores, cases: { keyPath: 'id', rows } } });
+    opened = await openDatabase({ name });
+    opened.close();
+    expect((await lying(name)).stores['cases']).toEqual(rows);
+  });
+
+  test('has them under a lock too, where its row stays sealed', async () => {
+    const name = `migration-${round}`;
+    const { lock, key } = await newLock('six words that nobody else has', LIGHT);
+    const codec = withKey(new LockCodec(), key, lock);
+    const sealed = await codec.encode(body, { table: 'cases', id });
+    const cases = { keyPath: 'id', rows: [{ id, rev: 'r', body: sealed }] };
+    const small = { keyPath: 'id', rows: [{ ...LOCK_ROW, rev: 'l', body: JSON.stringify(lock) }] };
+    await thaw(name, { ...old, stores: { ...old.stores, cases, small } });
+    opened = await openDatabase({ name, codec });
+    const desk = new Desk(ATLAS, [], undefined);
+    await desk.load(opened);
+    expect(derived.ok && desk.open?.record).toEqual(derived.ok && derived.value);
+    desk.removeVisit(desk.open!.record.visits[0]!.id);
+    await desk.written;
+    expect(desk.keeping).toBe('kept');
+    opened.close();
+    const rows = (await lying(name)).stores['cases'] as { body: unknown }[];
+    for (const row of rows) expect(row.body).toBeInstanceOf(Uint8Array);
+    opened = await openDatabase({ name, codec });
+    const { text } = (await opened.one({ table: 'cases', id }))!;
+    expect(JSON.parse(text)).toMatchObject({ version: 2 });
   });
 });
 

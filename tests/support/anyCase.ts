@@ -5,7 +5,9 @@ import { DATING_METHODS } from '../../src/lib/age/doubt.ts';
 import { ATLAS, sidesOf } from '../../src/lib/atlas/atlas.ts';
 import type { Case } from '../../src/lib/case/case.ts';
 import { RESPONSES, STATES } from '../../src/lib/case/finding.ts';
+import { latest, OLDER_VERSION } from '../../src/lib/case/older.ts';
 import { parseRaw } from '../../src/lib/case/parse.ts';
+import { FORMAT } from '../../src/lib/case/shape.ts';
 import { en } from '../../src/lib/words/en.ts';
 import { maybeLost, ofVariant, tried } from './tried.ts';
 
@@ -85,9 +87,9 @@ export function anyCase({
       const on = (after: number): CivilDate => addDays(raw.born, after);
       const weeks = Math.floor(raw.gestationalDays / 7);
       const parsed = parseRaw(
-        {
-          format: 'tidemark-case',
-          version: 1,
+        latest({
+          format: FORMAT,
+          version: OLDER_VERSION,
           child: {
             label: raw.label,
             born: raw.born,
@@ -110,7 +112,7 @@ export function anyCase({
           ...(raw.sheet
             ? { sheet: { on: on(raw.sheet.after), reflexes: raw.sheet.reflexes } }
             : {}),
-        },
+        }),
         ATLAS,
       );
       if (!parsed.ok) throw new Error(parsed.problems.map(en.problems.problemWords).join('\n'));

@@ -2,6 +2,7 @@
  * Children drawn by chance: each event from the window of one source, each finding with the error rates.
  * They test the rules, and are no infants.
  */
+import { v4 } from 'uuid';
 import { addDays, type CivilDate } from '../../src/lib/age/civil.ts';
 import type { Case, Visit } from '../../src/lib/case/case.ts';
 import type { Finding } from '../../src/lib/case/finding.ts';
@@ -54,6 +55,7 @@ const BORN = '2026-01-01' as CivilDate;
 
 /** A visit of a child born at term. @param day on the axis, from 280 on */
 export const visitAt = (day: number, findings: readonly Finding[]): Visit => ({
+  id: v4(),
   on: addDays(BORN, Math.round(day) - 280),
   examiner: '',
   note: '',

@@ -2,7 +2,9 @@
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
 import type { Case } from '../../src/lib/case/case.ts';
 import type { InfantState, Response } from '../../src/lib/case/finding.ts';
+import { latest, OLDER_VERSION } from '../../src/lib/case/older.ts';
 import { parseRaw } from '../../src/lib/case/parse.ts';
+import { FORMAT } from '../../src/lib/case/shape.ts';
 import { en } from '../../src/lib/words/en.ts';
 
 /** A finding in short: reflex, side, response; where they matter, state, tries, and which variant was tested. */
@@ -29,9 +31,9 @@ export function childCase(
   visits: ShortVisit[],
 ): Case {
   const parsed = parseRaw(
-    {
-      format: 'tidemark-case',
-      version: 1,
+    latest({
+      format: FORMAT,
+      version: OLDER_VERSION,
       child: { label: 'Kestrel', dating: 'unknown', invented: true, ...child },
       visits: visits.map(({ on, examiner = '', findings, milestones = {}, lost = [] }) => ({
         on,
@@ -54,7 +56,7 @@ export function childCase(
           ...(lost.includes(milestone) ? { lost: true } : {}),
         })),
       })),
-    },
+    }),
     ATLAS,
   );
   if (!parsed.ok) throw new Error(parsed.problems.map(en.problems.problemWords).join('\n'));

@@ -49,7 +49,10 @@ const finding = fc
   .chain(tried)
   .chain(ofVariant);
 
+const id = fc.uuid({ version: [4, 5] });
+
 const visit = fc.record({
+  id,
   on: day,
   examiner: line.map((words) => words.trim()),
   note,
@@ -69,6 +72,7 @@ const visit = fc.record({
 });
 
 const decision = fc.record({
+  id,
   on: day,
   text: note.map((words) => words.trim() || 'See again'),
   who: line,

@@ -1,6 +1,7 @@
 /** The store as tests look into it: children read through the parser. */
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
-import { caseText, parseCaseText } from '../../src/lib/case/file.ts';
+import { parseCaseText } from '../../src/lib/case/file.ts';
+import { caseText } from '../../src/lib/case/raw.ts';
 import { memoryRows } from '../../src/lib/store/memory.ts';
 import { ANY, type Rows } from '../../src/lib/store/rows.ts';
 import type { Kept } from '../../src/lib/store/store.ts';

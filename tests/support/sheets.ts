@@ -1,8 +1,10 @@
 /** A clinic's own sheet read to the end as the page reads it, for the child Kestrel who is here. */
+import { v4 } from 'uuid';
 import { expect } from 'vitest';
 import type { CivilDate } from '../../src/lib/age/civil.ts';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
-import { caseText } from '../../src/lib/case/file.ts';
+import type { Case } from '../../src/lib/case/case.ts';
+import { caseText } from '../../src/lib/case/raw.ts';
 import { reflexFinder } from '../../src/lib/state/reflexNames.ts';
 import {
   guessAnswers,
@@ -73,9 +75,14 @@ export function plan(
     shelf,
     open: shelf[0],
     today: today as CivilDate,
+    newId: v4,
   });
   return { ...planned, said: planned.problems.map((one) => cellSentence(one, sheet.header)) };
 }
+
+/** A record as text but for its ids, which are by chance for new visits. */
+export const textWithoutIds = (record: Case): string =>
+  caseText(record).replaceAll(/"id": "[^"]+"/g, '"id": ""');
 
 /**
  * Read to the end: a sentence, or a plan whose every record has passed the parser; nothing here changes.

@@ -24,6 +24,8 @@ export interface MilestoneSeen {
 }
 
 export interface Visit {
+  /** A uuid: the same wherever the visit is, and no other's. */
+  id: string;
   on: CivilDate;
   examiner: string;
   note: string;
@@ -33,6 +35,8 @@ export interface Visit {
 
 /** What a team agreed on: what, who, and by when. */
 export interface Decision {
+  /** A uuid, as that of a visit. */
+  id: string;
   on: CivilDate;
   text: string;
   who: string;
@@ -65,7 +69,7 @@ export interface Case extends FollowUp {
   visits: readonly Visit[];
 }
 
-/** A visit is named by its date and examiner: no two share both. */
+/** The date and the examiner of a visit: no two visits of a child share both. */
 export const visitKey = (visit: Pick<Visit, 'on' | 'examiner'>): string =>
   `${visit.on} ${visit.examiner}`;
 

@@ -26,7 +26,7 @@ export interface FamilyEdit {
 
 /** What was settled for one page: that of a visit, or that of the whole course. */
 export interface PageChoice {
-  /** The visit by its date and examiner (`visitKey`); empty for the whole course. */
+  /** The visit by its id; empty for the whole course. */
   visit: string;
   /** The reflexes told of, in order; null leaves the choice to us. */
   chosen: readonly string[] | null;
@@ -56,7 +56,7 @@ export const NO_FAMILY: Family = {
   pages: [],
 };
 
-/** Longer than any key of a visit or of a sentence. */
+/** Longer than any id of a visit or key of a sentence. */
 const MAX_KEY = 200;
 
 type RawFamily = NonNullable<RawCase['family']>;
@@ -96,7 +96,7 @@ function readPages(raws: RawFamily['pages'], read: Reader): PageChoice[] {
       ?.slice(0, MAX_FINDINGS)
       .map((reflex) => read.line(reflex, at('familyChosen')));
     return {
-      visit: read.text(visit, at('familyPages'), MAX_KEY), // as it stands: a key without an examiner ends in a space
+      visit: read.text(visit, at('familyPages'), MAX_KEY),
       chosen: ids ? [...new Set(ids)] : null,
       edits: readEdits(edits, read),
     };

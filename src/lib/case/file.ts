@@ -1,11 +1,11 @@
-/** The case file, version 1: JSON in, a refined case out, and back. Documented in the README. */
-import { formatGestation } from '../age/gestation.ts';
+/** The case file, versions 1 and 2: JSON in, a refined case out. Documented in the README. */
 import type { Atlas } from '../atlas/atlas.ts';
 import type { Case } from './case.ts';
-import { rawFollowUp } from './followUp.ts';
 import { kindOf } from './kind.ts';
+import { latest, OLDER_VERSION, olderShape } from './older.ts';
 import { parseRaw } from './parse.ts';
 import { refused, type Parsed, type Place, type Problem } from './problem.ts';
+import { textOf } from './raw.ts';
 import { shaped } from './shaped.ts';
 import { caseShape, FORMAT, MAX_FILE_BYTES, VERSION, type RawCase } from './shape.ts';
 import { isTooHeavy } from './weight.ts';
@@ -41,7 +41,7 @@ function foreign(value: unknown): Problem | undefined {
   if (typeof head !== 'object' || head === null || head.format !== FORMAT)
     return { code: 'not-ours', kind: kindOf(value), at: WHOLE };
   const { version } = head;
-  if (version === VERSION) return undefined;
+  if (version === VERSION || version === OLDER_VERSION) return undefined;
   const said = typeof version === 'number' || typeof version === 'string' ? String(version) : '';
   const newer = typeof version === 'number' && Number.isInteger(version) && version > VERSION;
   if (version !== undefined)
@@ -69,9 +69,14 @@ function placeOf(path: readonly (string | number)[]): Place {
   };
 }
 
-function shapeProblems(value: unknown, length: number): { raw: RawCase } | Problem[] {
-  const result = shaped(caseShape, value, length);
-  if (result.success) return { raw: result.output };
+function shapeProblems(
+  value: unknown,
+  length: number,
+  of: string | undefined,
+): { raw: RawCase } | Problem[] {
+  const isOlder = (value as { version?: unknown }).version === OLDER_VERSION;
+  const result = isOlder ? shaped(olderShape, value, length) : shaped(caseShape, value, length);
+  if (result.success) return { raw: latest(result.output, of) };
   return result.issues.slice(0, 20).map((issue): Problem => {
     const path = (issue.path ?? []).map((item) => item.key as string | number);
     const at = placeOf(path);
@@ -81,44 +86,29 @@ function shapeProblems(value: unknown, length: number): { raw: RawCase } | Probl
   });
 }
 
-/** Reads a case file's text. Nothing is taken from a file with a problem. */
-export function parseCaseText(text: string, atlas: Atlas): Parsed<Case> {
+/**
+ * Reads a case file's text. Nothing is taken from a file with a problem.
+ * @param of the id under which the case is kept, where it is known: ids that an older file lacks come of it
+ */
+export function parseCaseText(text: string, atlas: Atlas, of?: string): Parsed<Case> {
   const tooLarge = sizeProblem(text.length);
   if (tooLarge) return refused(tooLarge);
   const json = parseJson(text.replace(/^\uFEFF/, ''));
   if ('code' in json) return refused(json);
   const head = foreign(json.value);
   if (head) return refused(head);
-  const fits = shapeProblems(json.value, text.length);
+  const fits = shapeProblems(json.value, text.length, of);
   if (Array.isArray(fits)) return refused(...fits);
   return parseRaw(fits.raw, atlas);
 }
 
-/** A case as the object its file holds. */
-export function rawOf({ child, visits, ...followUp }: Case): RawCase {
-  const { label, birth, datedBy, invented } = child;
-  return {
-    format: FORMAT,
-    version: VERSION,
-    child: {
-      label,
-      born: birth.born,
-      ...(datedBy === 'due'
-        ? { due: birth.due }
-        : { gestation: formatGestation(birth.gestationalDays) }),
-      dating: birth.dating,
-      invented,
-    },
-    visits: visits.map(({ on, examiner, note, findings, milestones }) => ({
-      on,
-      examiner,
-      note,
-      findings: findings.map((finding) => ({ ...finding })),
-      milestones: milestones.map((seen) => ({ ...seen })),
-    })),
-    ...rawFollowUp(followUp),
-  };
+/**
+ * The text of a file of version 1 as version 2 has it; undefined where it is none. What it says is not looked at.
+ * @param of the id under which the case is kept
+ */
+export function latestText(text: string, of: string): string | undefined {
+  const json = parseJson(text);
+  if ('code' in json) return undefined;
+  const { success, output } = shaped(olderShape, json.value, text.length);
+  return success ? textOf(latest(output, of)) : undefined;
 }
-
-/** A case as the text of its file. */
-export const caseText = (record: Case): string => `${JSON.stringify(rawOf(record), null, 2)}\n`;

@@ -24,12 +24,13 @@ function readDecisions(raws: NonNullable<RawCase['decisions']>, read: Reader): D
   if (raws.length > MAX_DECISIONS)
     read.refuse({ field: 'decisions' }, { code: 'too-many', limit: MAX_DECISIONS });
   return raws.slice(0, MAX_DECISIONS).flatMap((raw): Decision[] => {
+    const id = read.id(raw.id, { field: 'id' });
     const on = read.date(raw.on, { field: 'decided' });
     const by = raw.by.trim() === '' ? null : read.date(raw.by, { field: 'by' });
     const text = read.text(raw.text.trim(), { field: 'decision' }, MAX_NOTE);
     if (!text) read.refuse({ field: 'decision' }, { code: 'empty' });
     const who = read.line(raw.who, { field: 'who' });
-    return on && by !== undefined ? [{ on, text, who, by, done: raw.done }] : [];
+    return on && by !== undefined ? [{ id, on, text, who, by, done: raw.done }] : [];
   });
 }
 

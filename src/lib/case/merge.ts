@@ -3,14 +3,20 @@
  * thing (a finding, a note, a tag); what only one of the two changed is taken from that one, and what
  * both changed, each otherwise, is a point on which a person decides.
  */
+import { renamed, type Identified } from './renamed.ts';
 import type { RawCase, RawVisit } from './shape.ts';
 
-/** Where a part stands: a field, or a visit by its key with a note, a finding or a milestone in it. */
+/** Where a part is: a field, or a visit by its id with a note, a finding or a milestone in it. */
 export type PartPath = readonly string[];
+
+/** What a person knows a visit by. */
+export type VisitName = Pick<RawVisit, 'on' | 'examiner'>;
 
 /** A part that both changed, each otherwise. Undefined: it is not there. */
 export interface Point {
   path: PartPath;
+  /** The visit it is in. Points that were kept before visits had ids name it by its key in the path. */
+  visit?: VisitName | undefined;
   base: unknown;
   mine: unknown;
   theirs: unknown;
@@ -22,10 +28,17 @@ export interface Merged {
   points: readonly Point[];
 }
 
-type Parts = Map<string, unknown>;
+/** What the part of a visit is called that says when it was, and by whom. */
+export const HEAD = 'date';
 
-const keyOf = (...path: string[]): string => JSON.stringify(path);
-const pathOf = (key: string): string[] => JSON.parse(key) as string[];
+/** Parts of a record by their paths, each written out as JSON. */
+export type Parts = Map<string, unknown>;
+
+/** A path as the key of its part. */
+export const keyOf = (...path: string[]): string => JSON.stringify(path);
+/** The part of a visit that says when it was, and by whom. */
+export const headOf = (visit: string): string => keyOf('visit', visit, HEAD);
+export const pathOf = (key: string): string[] => JSON.parse(key) as string[];
 
 /** A value as text in which the order of names does not count. */
 export function canonical(value: unknown): string {
@@ -39,9 +52,9 @@ export function canonical(value: unknown): string {
 const isSame = (a: unknown, b: unknown): boolean => a === b || canonical(a) === canonical(b);
 
 function visitParts(visit: RawVisit, parts: Parts): void {
-  const { on, examiner, findings, milestones, ...others } = visit;
-  const at = [`${on} ${examiner}`];
-  parts.set(keyOf('visit', ...at), { on, examiner });
+  const { id, on, examiner, findings, milestones, ...others } = visit;
+  const at = [id];
+  parts.set(headOf(id), { id, on, examiner });
   // a note of nothing is no note: two who open the same visit do not clash by leaving it out
   for (const [name, value] of Object.entries(others))
     if (value !== '') parts.set(keyOf('visit', ...at, 'field', name), value);
@@ -51,7 +64,15 @@ function visitParts(visit: RawVisit, parts: Parts): void {
     parts.set(keyOf('visit', ...at, 'milestone', seen.milestone), seen);
 }
 
-function partsOf({ format, version, child, visits, tags, decisions, ...others }: RawCase): Parts {
+export function partsOf({
+  format,
+  version,
+  child,
+  visits,
+  tags,
+  decisions,
+  ...others
+}: RawCase): Parts {
   const { label, invented, ...birth } = child;
   const parts: Parts = new Map<string, unknown>([
     [keyOf('file'), { format, version }],
@@ -61,19 +82,14 @@ function partsOf({ format, version, child, visits, tags, decisions, ...others }:
   ]);
   for (const visit of visits) visitParts(visit, parts);
   for (const tag of tags ?? []) parts.set(keyOf('tag', tag), tag);
-  for (const decision of decisions ?? []) {
-    let nth = 0;
-    const key = (): string => keyOf('decision', decision.on, decision.text, String(nth));
-    while (parts.has(key())) nth += 1;
-    parts.set(key(), decision);
-  }
+  for (const decision of decisions ?? []) parts.set(keyOf('decision', decision.id), decision);
   for (const [name, value] of Object.entries(others))
     if (value !== undefined) parts.set(keyOf('field', name), value);
   return parts;
 }
 
 /** A record put together again. */
-function rawFrom(parts: Parts): RawCase {
+export function rawFrom(parts: Parts): RawCase {
   const top: Record<string, unknown> = {};
   const visits = new Map<
     string,
@@ -93,7 +109,7 @@ function rawFrom(parts: Parts): RawCase {
     else {
       const visit = visits.get(name) ?? { note: '', findings: [], milestones: [] };
       visits.set(name, visit);
-      if (what === undefined) Object.assign(visit, value);
+      if (what === HEAD) Object.assign(visit, value);
       else if (what === 'finding') visit.findings.push(value);
       else if (what === 'milestone') visit.milestones.push(value);
       else visit[field] = value;
@@ -108,8 +124,46 @@ function rawFrom(parts: Parts): RawCase {
   } as unknown as RawCase;
 }
 
+/** By the id of what another list has too, by its names, the id that it goes by there. */
+function idsThere<T extends { id: string }>(
+  list: readonly T[],
+  other: readonly T[],
+  nameOf: (one: T) => string,
+): [string, string][] {
+  const [here, there] = [list, other].map((of) => new Set(of.map(({ id }) => id)));
+  const left = other.filter(({ id }) => !here!.has(id));
+  return list.flatMap((one): [string, string][] => {
+    const at = there!.has(one.id) ? -1 : left.findIndex((its) => nameOf(its) === nameOf(one));
+    const [its] = at < 0 ? [] : left.splice(at, 1);
+    return its ? [[one.id, its.id]] : [];
+  });
+}
+
+/** A record, written out or not, as far as its parts have names. */
+interface Named extends Identified {
+  visits: readonly (VisitName & { id: string })[];
+  decisions?: readonly { id: string; on: string; text: string }[] | undefined;
+}
+
+export const visitNameOf = ({ on, examiner }: VisitName): string => `${on} ${examiner}`;
+
+/**
+ * A record in which a visit of the same day and examiner as one of the other, or a decision of the same
+ * day and words, is that one: it was entered in two places, or has come in a file that named no ids.
+ */
+export function namedAs<T extends Named>(record: T, other: Named): T {
+  const [mine, theirs] = [record, other].map(({ decisions = [] }) => decisions);
+  return renamed(
+    record,
+    new Map([
+      ...idsThere(record.visits, other.visits, visitNameOf),
+      ...idsThere(mine!, theirs!, ({ on, text }) => `${on} ${text}`),
+    ]),
+  );
+}
+
 /** All that stands within a visit. */
-const within = (parts: Parts, visit: string): Parts =>
+export const within = (parts: Parts, visit: string): Parts =>
   new Map([...parts].filter(([key]) => isWithin(key, visit)));
 
 function isWithin(key: string, visit: string): boolean {
@@ -126,7 +180,7 @@ const whole = (parts: Parts, visit: string): unknown => {
 function tornVisits(base: Parts, mine: Parts, theirs: Parts): string[] {
   const names = [...base.keys()]
     .map(pathOf)
-    .filter((path) => path[0] === 'visit' && path.length === 2);
+    .filter(([kind, , what]) => kind === 'visit' && what === HEAD);
   return names.flatMap(([, name = '']) => {
     const [b, m, t] = [base, mine, theirs].map((parts) => whole(parts, name));
     const isTorn = (m === undefined && !isSame(t, b)) || (t === undefined && !isSame(m, b));
@@ -134,17 +188,30 @@ function tornVisits(base: Parts, mine: Parts, theirs: Parts): string[] {
   });
 }
 
+/** Makes points of records' parts, each with the visit it is in as the first of them has it. */
+const pointsOf =
+  (...records: readonly Parts[]) =>
+  (path: PartPath, base: unknown, mine: unknown, theirs: unknown): Point => {
+    const point = { path, base, mine, theirs };
+    if (path[0] !== 'visit') return point;
+    const at = headOf(path[1] ?? '');
+    const its = records.map((parts) => parts.get(at)).find(Boolean) as VisitName | undefined;
+    return its ? { ...point, visit: { on: its.on, examiner: its.examiner } } : point;
+  };
+
 /** What both made of one record. Nothing that either changed is missing from `raw` and `points`. */
-export function mergeCases(baseRaw: RawCase, mineRaw: RawCase, theirsRaw: RawCase): Merged {
+export function mergeCases(baseRaw: RawCase, mineGiven: RawCase, theirsRaw: RawCase): Merged {
+  const mineRaw = namedAs(mineGiven, theirsRaw);
   if (isSame(mineRaw, theirsRaw) || isSame(baseRaw, mineRaw)) return { raw: theirsRaw, points: [] };
   if (isSame(baseRaw, theirsRaw)) return { raw: mineRaw, points: [] };
   const [base, mine, theirs] = [partsOf(baseRaw), partsOf(mineRaw), partsOf(theirsRaw)];
   const points: Point[] = [];
+  const pointAt = pointsOf(theirs, mine, base);
   const merged: Parts = new Map();
   const torn = tornVisits(base, mine, theirs);
   for (const visit of torn) {
     const [b, m, t] = [base, mine, theirs].map((parts) => whole(parts, visit));
-    points.push({ path: ['visit', visit], base: b, mine: m, theirs: t });
+    points.push(pointAt(['visit', visit], b, m, t));
     for (const [key, value] of within(t === undefined ? mine : theirs, visit))
       merged.set(key, value);
   }
@@ -152,8 +219,7 @@ export function mergeCases(baseRaw: RawCase, mineRaw: RawCase, theirsRaw: RawCas
     if (torn.some((visit) => isWithin(key, visit))) continue;
     const [b, m, t] = [base.get(key), mine.get(key), theirs.get(key)];
     const isMine = !isSame(m, b);
-    if (isMine && !isSame(t, b) && !isSame(m, t))
-      points.push({ path: pathOf(key), base: b, mine: m, theirs: t });
+    if (isMine && !isSame(t, b) && !isSame(m, t)) points.push(pointAt(pathOf(key), b, m, t));
     const value = isMine && isSame(t, b) ? m : t;
     if (value !== undefined) merged.set(key, value);
   }
@@ -162,33 +228,9 @@ export function mergeCases(baseRaw: RawCase, mineRaw: RawCase, theirsRaw: RawCas
 
 /** All that differs between two records, where the one is to be held against the other as a whole. */
 export function differences(mineRaw: RawCase, theirsRaw: RawCase): Point[] {
-  const [mine, theirs] = [partsOf(mineRaw), partsOf(theirsRaw)];
+  const [mine, theirs] = [partsOf(namedAs(mineRaw, theirsRaw)), partsOf(theirsRaw)];
+  const pointAt = pointsOf(theirs, mine);
   return [...new Set([...mine.keys(), ...theirs.keys()])]
     .filter((key) => !isSame(mine.get(key), theirs.get(key)))
-    .map((key) => ({
-      path: pathOf(key),
-      base: undefined,
-      mine: mine.get(key),
-      theirs: theirs.get(key),
-    }));
-}
-
-/** The record with every given point as mine said. */
-export function withMine(raw: RawCase, points: readonly Point[]): RawCase {
-  const parts = partsOf(raw);
-  for (const { path, mine } of points) {
-    const [kind, name = ''] = path;
-    if (kind === 'visit' && path.length === 2) {
-      for (const key of within(parts, name).keys()) parts.delete(key);
-      for (const [key, value] of Object.entries(mine ?? {})) parts.set(key, value);
-    } else if (mine === undefined) parts.delete(keyOf(...path));
-    else {
-      // the visit may have gone since: it comes back with what is put into it
-      const [on = '', ...examiner] = name.split(' ');
-      if (kind === 'visit' && !parts.has(keyOf('visit', name)))
-        parts.set(keyOf('visit', name), { on, examiner: examiner.join(' ') });
-      parts.set(keyOf(...path), mine);
-    }
-  }
-  return rawFrom(parts);
+    .map((key) => pointAt(pathOf(key), undefined, mine.get(key), theirs.get(key)));
 }

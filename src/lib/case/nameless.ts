@@ -37,6 +37,8 @@ export interface NamelessOptions {
   limitMonths: readonly number[];
   /** A whole number from 0 to below the count, by chance. */
   pick: (count: number) => number;
+  /** A uuid by chance: by the ids of its visits a copy could be told to be one. */
+  newId: () => string;
 }
 
 /** Four years in a row hold every place of the leap day: all that a count by the calendar can see. */
@@ -108,7 +110,7 @@ function otherBirth(
 /** The record on other dates and without names. */
 export function withoutIdentity(record: Case, options: NamelessOptions): Nameless {
   const { child, visits, sheet } = record;
-  const { label, examiner: examinerWord, known } = options;
+  const { label, examiner: examinerWord, known, newId } = options;
   const { born, ...said } = otherBirth(record, options);
   const by = daysBetween(child.birth.born, born);
   const moved = (date: CivilDate): CivilDate => addDays(date, by);
@@ -139,6 +141,7 @@ export function withoutIdentity(record: Case, options: NamelessOptions): Nameles
         invented: child.invented,
       },
       visits: visits.map(({ on, examiner, findings, milestones }) => ({
+        id: newId(),
         on: moved(on),
         examiner: examiner && examinerWord(names.indexOf(examiner) + 1),
         note: '',

@@ -181,6 +181,7 @@ function readVisit(
   read: Reader,
 ): Visit | undefined {
   const visit = { number, on: raw.on.slice(0, QUOTED) };
+  const id = read.id(raw.id, { field: 'id', visit });
   const on = read.date(raw.on, { field: 'on', visit });
   if (on && birth && on < birth.born)
     read.refuse({ field: 'on', visit }, { code: 'exam-before-birth', on, born: birth.born });
@@ -216,7 +217,7 @@ function readVisit(
     if (lost && seen) read.refuse(at, { code: 'lost-seen', milestone });
     milestones.push({ milestone, seen, ...(lost ? { lost } : {}) });
   }
-  return on && { on, examiner, note, findings, milestones };
+  return on && { id, on, examiner, note, findings, milestones };
 }
 
 /** A raw case refined: every date exists, every name is known, nothing is said twice. */

@@ -49,6 +49,8 @@ export type ProblemCode =
   | { code: 'unknown-word'; text: string; known: readonly string[] }
   | { code: 'duplicate-finding'; reflex: string; side: string }
   | { code: 'duplicate-visit'; on: string; examiner: string }
+  | { code: 'bad-id'; text: string }
+  | { code: 'duplicate-id'; id: string }
   | { code: 'duplicate-milestone'; milestone: string };
 
 export type Problem = ProblemCode & { at: Place };

@@ -6,6 +6,7 @@ import { MAX_LABEL } from './shape.ts';
 /** Gathers problems while a value is read, so that all are said at once. */
 export class Reader {
   readonly problems: Problem[] = [];
+  readonly #ids = new Set<string>();
 
   /** Notes a problem; the value that could not be read is undefined. */
   refuse(at: Place, problem: ProblemCode): undefined {
@@ -38,6 +39,14 @@ export class Reader {
     return this.text(text.trim(), at, MAX_LABEL);
   }
 
+  /** The id of a visit or of a decision, which nothing else in the record has. */
+  id(id: string, at: Place): string {
+    if (!UUID.test(id)) this.refuse(at, { code: 'bad-id', text: id.slice(0, QUOTED) });
+    else if (this.#ids.has(id)) this.refuse(at, { code: 'duplicate-id', id });
+    this.#ids.add(id);
+    return id;
+  }
+
   oneOf<T extends string>(text: string, known: readonly T[]): T | undefined {
     return known.find((word) => word === text);
   }
@@ -49,6 +58,9 @@ const MARKUP = /<[/!]?[a-z][^<>]*>|<\s*script|javascript:\S/i;
 const CONTROL =
   /(?![\t\r\n])\p{Cc}|\p{Cs}|[\u200b\u200e\u200f\u202a-\u202e\u2060-\u2069\ufeff\ufffd]/u;
 const BREAK = /[\r\n\t]/;
+
+/** RFC 9562, in small letters, of any version: ours are of 4 and 5. */
+const UUID = /^[\da-f]{8}(?:-[\da-f]{4}){3}-[\da-f]{12}$/;
 
 /** Dates outside these years are a slip of the century. */
 const EARLIEST = '1900-01-01';

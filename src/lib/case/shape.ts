@@ -1,8 +1,8 @@
-/** The shape of a case file, version 1, before anything in it is believed. */
+/** The shape of a case file, version 2, before anything in it is believed. Version 1 is in `older.ts`. */
 import * as v from 'valibot';
 
 export const FORMAT = 'tidemark-case';
-export const VERSION = 1;
+export const VERSION = 2;
 
 /** Limits that no honest record reaches. */
 export const MAX_FILE_BYTES = 5_000_000;
@@ -38,13 +38,16 @@ const milestoneShape = v.object({
   lost: v.optional(v.boolean()),
 });
 
-export const visitShape = v.object({
+/** A visit but for its id. */
+export const visitFields = {
   on: v.string(),
   examiner: text,
   note: text,
   findings: v.array(findingShape),
   milestones: v.optional(v.array(milestoneShape), []),
-});
+};
+
+export const visitShape = v.object({ id: v.string(), ...visitFields });
 
 export const childShape = v.object({
   label: v.string(),
@@ -55,13 +58,16 @@ export const childShape = v.object({
   invented: v.optional(v.boolean(), false),
 });
 
-export const decisionShape = v.object({
+/** A decision but for its id. */
+export const decisionFields = {
   on: v.string(),
   text: v.string(),
   who: text,
   by: text,
   done: v.optional(v.boolean(), false),
-});
+};
+
+const decisionShape = v.object({ id: v.string(), ...decisionFields });
 
 const sheetShape = v.object({ on: v.string(), reflexes: v.array(v.string()) });
 
@@ -93,22 +99,24 @@ const followUpShape = {
   tags: v.optional(v.array(v.string())),
   archived: v.optional(v.boolean()),
   question: v.optional(v.string()),
-  decisions: v.optional(v.array(decisionShape)),
   sheet: v.optional(sheetShape),
   family: v.optional(familyShape),
 };
 
+/** The parts of a case file that do not depend on its version. */
+export const caseFields = { format: v.literal(FORMAT), child: childShape, ...followUpShape };
+
 export const caseShape = v.object({
-  format: v.literal(FORMAT),
+  ...caseFields,
   version: v.literal(VERSION),
-  child: childShape,
   visits: v.array(visitShape),
-  ...followUpShape,
+  decisions: v.optional(v.array(decisionShape)),
 });
 
 export type RawChild = v.InferOutput<typeof childShape>;
 export type RawVisit = v.InferOutput<typeof visitShape>;
 export type RawFinding = v.InferOutput<typeof findingShape>;
+export type RawDecision = v.InferOutput<typeof decisionShape>;
 export type RawCase = v.InferOutput<typeof caseShape>;
 
 /** Any part of what surrounds the visits, to be changed; a sheet of null is taken away. */

@@ -94,7 +94,7 @@ export interface FamilyPage {
   language: Language;
   /** The tag for the page's `lang` and for the voice. */
   tag: string;
-  /** The visit by its key; empty for the whole course. */
+  /** The visit by its id; empty for the whole course. */
   visit: string;
   /** Invented children are marked as such wherever they are shown. */
   invented: boolean;

@@ -3,7 +3,6 @@
  * twins never mix. What asks to be discussed is always on it, in its own words or as something to
  * be talked about.
  */
-import { visitKey } from '../case/case.ts';
 import { LANGUAGES, NO_FAMILY, type PageChoice } from '../case/family.ts';
 import { isPast } from './about.ts';
 import { chartOf } from './chart.ts';
@@ -32,8 +31,8 @@ const isFilled = ({ name, phone }: { name: string; phone: string }): boolean =>
 export function familyPage(input: PageInput): FamilyPage {
   const { record, visits, shown } = input;
   const family = record.family ?? NO_FAMILY;
-  const key = shown ? visitKey(shown.visit) : '';
-  const known = new Set(['', ...record.visits.map(visitKey)]);
+  const key = shown ? shown.visit.id : '';
+  const known = new Set(['', ...record.visits.map(({ id }) => id)]);
   const settled = family.pages.find(({ visit }) => visit === key) ?? NOTHING_CHOSEN;
   const language = input.language ?? family.language;
   const say = new Speaker(language, family, settled.edits);

@@ -1,6 +1,6 @@
 /** The one desk, view, settings and judgement of the page. */
 import { CORE_PARTS } from '../atlas/core.ts';
-import { caseText } from '../case/file.ts';
+import { caseText } from '../case/raw.ts';
 import { openStore } from '../store/store.ts';
 import { DEMO_ID, demoCase } from './demo.ts';
 import { Aside } from './aside.svelte.ts';

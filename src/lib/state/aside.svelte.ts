@@ -37,6 +37,7 @@ export interface Clashed {
 const binShape = v.object({ table: v.picklist(BINNED), id: v.string(), text: v.string() });
 const pointShape = v.object({
   path: v.pipe(v.array(v.string()), v.minLength(1)),
+  visit: v.optional(v.object({ on: v.string(), examiner: v.string() })),
   base: v.optional(v.unknown()),
   mine: v.optional(v.unknown()),
   theirs: v.optional(v.unknown()),
@@ -60,8 +61,9 @@ const binnedOf = ({ id, changedAt = 0, text }: Entry): Binned | undefined => {
 const clashedOf = ({ id, changedAt = 0, text }: Entry): Clashed | undefined => {
   const clash = parsed(clashShape, text);
   if (!clash) return undefined;
-  const points = clash.points.map(({ path, base, mine, theirs }): Point => ({
+  const points = clash.points.map(({ path, visit, base, mine, theirs }): Point => ({
     path,
+    visit,
     base,
     mine,
     theirs,

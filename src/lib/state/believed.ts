@@ -2,7 +2,8 @@
 import type { Atlas } from '../atlas/atlas.ts';
 import type { OwnEntry } from '../atlas/own.ts';
 import type { Case } from '../case/case.ts';
-import { caseText, parseCaseText } from '../case/file.ts';
+import { parseCaseText } from '../case/file.ts';
+import { caseText } from '../case/raw.ts';
 import { parseTalkText, talkText } from '../lecture/talkFile.ts';
 import type { BackupItem } from '../store/backupFile.ts';
 import { ownRow, readOwnRow } from '../store/own.ts';
@@ -17,7 +18,7 @@ export type BelievedItem =
 /** An entry's text through the parser of its kind; undefined when it is refused. */
 export function believed({ table, id, text }: BackupItem, atlas: Atlas): BelievedItem | undefined {
   if (table === 'cases') {
-    const parsed = parseCaseText(text, atlas);
+    const parsed = parseCaseText(text, atlas, id);
     if (!parsed.ok) return undefined;
     const value = parsed.value;
     return { table, id, name: value.child.label, text: caseText(value), value };

@@ -1,8 +1,9 @@
 /** What the page of keeping does: bring back out of the bin, take from a backup, decide a clash. */
 import { OWN_PREFIX } from '../atlas/ownId.ts';
 import type { Case } from '../case/case.ts';
-import { rawOf } from '../case/file.ts';
-import { withMine, type Point } from '../case/merge.ts';
+import { rawOf } from '../case/raw.ts';
+import { withMine } from '../case/decided.ts';
+import type { Point } from '../case/merge.ts';
 import { parseRaw } from '../case/parse.ts';
 import type { Backup, BackupProblem } from '../store/backupFile.ts';
 import { ANY, type Change } from '../store/rows.ts';
@@ -12,7 +13,7 @@ import type { BinnedIs } from '../words/en/keeping.ts';
 import { aside, desk, library, settings, talks } from './app.svelte.ts';
 import type { Binned, Clashed } from './aside.svelte.ts';
 import { believed } from './believed.ts';
-import { newId } from './ids.ts';
+import { newId, newPartId } from './ids.ts';
 import { withFindingBack } from './findingParts.ts';
 import { mappings } from './mappingsKept.ts';
 import { QUESTIONS, SETTINGS, SHEETS } from './names.ts';
@@ -205,7 +206,7 @@ function putBack(item: Binned): Brought {
 export async function decide(clash: Clashed, mine: readonly Point[]): Promise<boolean> {
   const kept = desk.shelf.find(({ id }) => id === clash.child);
   if (kept && mine.length > 0) {
-    const parsed = parseRaw(withMine(rawOf(kept.record), mine), library.known);
+    const parsed = parseRaw(withMine(rawOf(kept.record), mine, newPartId), library.known);
     if (!parsed.ok) return false;
     // the question goes with the write that keeps the choice
     const decided: Change = { table: 'clashes', id: clash.row, base: ANY, text: undefined };

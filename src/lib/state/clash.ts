@@ -1,7 +1,7 @@
 /** What two windows did to one child, and what an undo does to a child that has changed since. */
 import type { Atlas } from '../atlas/atlas.ts';
 import type { Case } from '../case/case.ts';
-import { rawOf } from '../case/file.ts';
+import { rawOf } from '../case/raw.ts';
 import { differences, mergeCases, type Point } from '../case/merge.ts';
 import { parseRaw } from '../case/parse.ts';
 import type { Problem } from '../case/problem.ts';

@@ -37,6 +37,7 @@ const midline = (
 
 const ALERT = 'quiet-alert';
 
+/** The ids are those that follow for a child who was kept before visits had any. */
 export const DEMO_RAW: RawCase = {
   format: FORMAT,
   version: VERSION,
@@ -49,6 +50,7 @@ export const DEMO_RAW: RawCase = {
   },
   visits: [
     {
+      id: 'bfc49b84-de48-5e05-87e0-8acb0171b43e',
       on: '2026-01-12',
       examiner: 'Rowan',
       note: 'First visit after discharge.',
@@ -67,6 +69,7 @@ export const DEMO_RAW: RawCase = {
       milestones: [],
     },
     {
+      id: '664f4deb-1f06-5a64-959f-99651086ea00',
       on: '2026-03-16',
       examiner: 'Rowan',
       note: '',
@@ -81,6 +84,7 @@ export const DEMO_RAW: RawCase = {
       milestones: [],
     },
     {
+      id: '7b8bcf35-dca5-5242-bf4c-4e3ef64d123f',
       on: '2026-05-11',
       examiner: 'Rowan',
       note: 'Slept well before; awake and calm until the Moro.',

@@ -9,19 +9,12 @@ import { settledKept } from './clash.ts';
 import { DeskKept } from './deskKept.svelte.ts';
 import type { Did } from './did.ts';
 import { Drafts } from './drafts.svelte.ts';
-import {
-  newRaw,
-  numberOf,
-  rawVisit,
-  withChild,
-  withFollowUp,
-  withoutVisit,
-  withVisit,
-} from './edits.ts';
+import { newRaw, rawVisit, withChild, withFollowUp, withoutVisit, withVisit } from './edits.ts';
 import { isExample } from './examples/ids.ts';
 import { newId } from './ids.ts';
 import type { Keeping } from './keeping.svelte.ts';
 import { typedOver } from './overtaken.ts';
+import { withOwnIds } from './ownIds.ts';
 
 /** What is answered to a change where the store is of a newer Tidemark. */
 const READ_ONLY = refused({ code: 'read-only', at: { field: 'file' } });
@@ -52,7 +45,7 @@ export class Desk extends DeskKept {
   takeRecords(records: readonly Kept[]): void {
     const [first] = records;
     if (!first) return;
-    const shelf = settledKept(this.shelf, records);
+    const shelf = settledKept(this.shelf, withOwnIds(records, this.shelf));
     this.become({ shelf, openId: first.id }, 'records-taken');
   }
 
@@ -86,7 +79,8 @@ export class Desk extends DeskKept {
     delete raw.family;
     const parsed = parseRaw({ ...raw, child: { ...raw.child, label } }, this.atlas);
     if (!parsed.ok) return parsed;
-    const shelf = [...this.shelf, { id: newId(), record: parsed.value }];
+    const copy = { id: newId(), record: parsed.value };
+    const shelf = [...this.shelf, ...withOwnIds([copy], this.shelf)];
     return this.become({ ...this.top, shelf }, 'duplicated') ? parsed : READ_ONLY;
   }
 
@@ -101,18 +95,16 @@ export class Desk extends DeskKept {
     this.#without(({ id }) => isExample(id), 'examples-cleared');
   }
 
-  /** Adds a visit, or puts it in place of the one with that number; answers with its number. */
-  putVisit(number: number | undefined, visit: RawVisit, stroke?: number): Parsed<number> {
-    const did = number === undefined ? 'visit-added' : 'visit-changed';
+  /** Adds a visit, or puts it in place of the one with its id. */
+  putVisit(visit: RawVisit, stroke?: number): Parsed<Case> {
     const { open } = this;
-    const edit = (record: Case): RawCase => withVisit(record, number, visit);
-    const parsed = this.#changed(edit, did, open?.id, stroke);
-    if (!parsed.ok || !open) return parsed.ok ? READ_ONLY : parsed;
-    const value = numberOf(parsed.value, visit);
-    const before = number === undefined ? undefined : rawVisit(open.record, number);
-    const after = rawVisit(parsed.value, value);
+    const before = open && rawVisit(open.record, visit.id);
+    const edit = (record: Case): RawCase => withVisit(record, visit);
+    const parsed = this.#changed(edit, before ? 'visit-changed' : 'visit-added', open?.id, stroke);
+    if (!parsed.ok || !open) return parsed;
+    const after = rawVisit(parsed.value, visit.id);
     if (after) this.sitting.wrote(open.id, before, after);
-    return { ok: true, value };
+    return parsed;
   }
 
   /**
@@ -128,8 +120,8 @@ export class Desk extends DeskKept {
     return parsed;
   }
 
-  removeVisit(number: number): Parsed<Case> {
-    return this.#changed((record) => withoutVisit(record, number), 'visit-removed');
+  removeVisit(id: string): Parsed<Case> {
+    return this.#changed((record) => withoutVisit(record, id), 'visit-removed');
   }
 
   #without(goes: (kept: Kept) => boolean, did: Did): void {
@@ -141,7 +133,7 @@ export class Desk extends DeskKept {
   #added(parsed: Parsed<Case>, did: Did): Parsed<Case> {
     if (!parsed.ok) return parsed;
     const id = newId();
-    const shelf = [...this.shelf, { id, record: parsed.value }];
+    const shelf = [...this.shelf, ...withOwnIds([{ id, record: parsed.value }], this.shelf)];
     return this.become({ shelf, openId: id }, did) ? parsed : READ_ONLY;
   }
 

@@ -1,7 +1,8 @@
 /** The children as they are kept: shown, in step with the store, each change undone and done again. */
 import type { Atlas } from '../atlas/atlas.ts';
 import type { Case } from '../case/case.ts';
-import { caseText, parseCaseText } from '../case/file.ts';
+import type { parseCaseText } from '../case/file.ts';
+import { caseText } from '../case/raw.ts';
 import type { Change, Rows } from '../store/rows.ts';
 import type { Kept, Unread } from '../store/store.ts';
 import {
@@ -15,6 +16,7 @@ import {
 import type { Did, Told } from './did.ts';
 import { History } from './history.svelte.ts';
 import { Keeping } from './keeping.svelte.ts';
+import { withOwnIds } from './ownIds.ts';
 import { goneFromCase } from './parts.ts';
 import { Sitting } from './sitting.ts';
 import { Sync } from './sync.ts';
@@ -37,6 +39,8 @@ export class DeskKept {
   protected readonly sitting = new Sitting();
   protected readonly atlas: Atlas;
   readonly #problems = problemsById();
+  /** Reads a stored text: fetched before the first one is read, since the first view needs none of it. */
+  #parse: typeof parseCaseText | undefined;
   readonly #sync: Sync<Case>;
 
   constructor(
@@ -51,6 +55,7 @@ export class DeskKept {
       {
         table: 'cases',
         write: caseText,
+        ready: async () => (this.#parse ??= (await import('../case/file.ts')).parseCaseText),
         read: (id, text) => this.#read(id, text),
         merge: (both) => mergeKept(both, atlas),
         gone: (before, after, id) =>
@@ -112,7 +117,10 @@ export class DeskKept {
     beside: readonly Change[] = [],
   ): boolean {
     const before = recordsOf(this.shelf);
-    const next = { ...this.top, shelf: settledKept(this.shelf, children) };
+    const next = {
+      ...this.top,
+      shelf: settledKept(this.shelf, withOwnIds(children, this.shelf)),
+    };
     if (!this.become(next, did, stroke)) return false;
     this.#sync.ask(beside, () => {
       const now = recordsOf(this.shelf);
@@ -173,7 +181,7 @@ export class DeskKept {
   }
 
   #read(id: string, text: string): Case | undefined {
-    const parsed = parseCaseText(text, this.atlas);
+    const parsed = this.#parse!(text, this.atlas, id);
     if (parsed.ok) this.#problems.delete(id);
     else this.#problems.set(id, parsed.problems);
     return parsed.ok ? parsed.value : undefined;

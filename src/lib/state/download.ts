@@ -1,6 +1,6 @@
 /** Saving to a file of the reader's own. */
 import type { Case } from '../case/case.ts';
-import { caseText } from '../case/file.ts';
+import { caseText } from '../case/raw.ts';
 
 /** A label without anything a file system could refuse. */
 const plainName = (label: string): string =>

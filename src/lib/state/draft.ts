@@ -1,8 +1,9 @@
 /** What is typed in and not kept yet, in the tab's own storage, so that a reload does not lose it. */
 import * as v from 'valibot';
-import { visitShape } from '../case/shape.ts';
+import { visitFields } from '../case/shape.ts';
 import type { LockCodec } from '../store/lockCodec.ts';
 import type { DecisionDraft, Draft, FormDraft } from './drafts.svelte.ts';
+import { newPartId } from './ids.ts';
 
 type Tab = Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>;
 
@@ -89,14 +90,14 @@ export class TabPlace<T> {
 
 const draftShape = v.object({
   childId: v.string(),
-  number: v.optional(v.number()),
-  visit: visitShape,
+  of: v.optional(v.string()),
+  visit: v.object({ id: v.optional(v.string(), newPartId), ...visitFields }),
 });
 
-/** An unfinished visit. */
+/** An unfinished visit. One that was left before visits had ids is taken for a new one. */
 export const visitPlace = new TabPlace<Draft>('draft', (value) => {
   const read = v.safeParse(draftShape, value);
-  return read.success ? { number: undefined, ...read.output } : undefined;
+  return read.success ? { of: undefined, ...read.output } : undefined;
 });
 
 const formsShape = v.array(

@@ -10,8 +10,8 @@ import { isBlank } from './visit.ts';
 /** A visit typed in that cannot be kept yet: nothing of it is lost by looking elsewhere. */
 export interface Draft {
   childId: string;
-  /** The visit it belongs to, counted from 1; undefined for a new one. */
-  number: number | undefined;
+  /** The id of the visit in the record that it belongs to; undefined for a new one. */
+  of: string | undefined;
   visit: RawVisit;
 }
 
@@ -49,48 +49,49 @@ export class Drafts {
 
   /**
    * Keeps a visit as far as it has come: in the record when it can be kept, else as a draft of which
-   * nothing is lost. Answers with the visit's number once it stands in the record.
+   * nothing is lost. Answers with the visit's id once it is in the record.
+   * @param of the visit's id where it is in the record; undefined for a new one
    */
-  write(number: number | undefined, visit: RawVisit, stroke?: number): number | undefined {
+  write(of: string | undefined, visit: RawVisit, stroke?: number): string | undefined {
     const { open } = this.#desk;
     if (!open) return undefined;
-    if (number === undefined && isBlank(visit)) this.now = { childId: open.id, number, visit };
+    if (of === undefined && isBlank(visit)) this.now = { childId: open.id, of, visit };
     else {
-      const parsed = this.#desk.putVisit(number, visit, stroke);
-      this.now = parsed.ok ? undefined : { childId: open.id, number, visit };
-      if (parsed.ok) return parsed.value;
+      const parsed = this.#desk.putVisit(visit, stroke);
+      this.now = parsed.ok ? undefined : { childId: open.id, of, visit };
+      if (parsed.ok) return visit.id;
     }
-    return number;
+    return of;
   }
 
   /** Whether a visit could be kept in the record as it is. */
-  canKeep(number: number | undefined, visit: RawVisit): boolean {
+  canKeep(of: string | undefined, visit: RawVisit): boolean {
     const { open } = this.#desk;
-    if (!open || (number === undefined && isBlank(visit))) return false;
-    return parseRaw(withVisit(open.record, number, visit), this.#atlas).ok;
+    if (!open || (of === undefined && isBlank(visit))) return false;
+    return parseRaw(withVisit(open.record, visit), this.#atlas).ok;
   }
 
   /** Holds a visit back as a draft, though it could be kept: something is asked first. */
-  hold(number: number | undefined, visit: RawVisit): void {
-    if (this.#desk.open) this.now = { childId: this.#desk.open.id, number, visit };
+  hold(of: string | undefined, visit: RawVisit): void {
+    if (this.#desk.open) this.now = { childId: this.#desk.open.id, of, visit };
   }
 
-  /** The visit with a number as it was last typed in: the draft of it, else what the record has. */
-  typed(number: number | undefined): RawVisit | undefined {
+  /** A visit as it was last typed in: the draft of it, else what the record has. */
+  typed(of: string | undefined): RawVisit | undefined {
     const { now: draft } = this;
     const { open } = this.#desk;
     if (!open) return undefined;
-    if (draft?.childId === open.id && draft.number === number) return draft.visit;
-    return number === undefined ? undefined : rawVisit(open.record, number);
+    if (draft?.childId === open.id && draft.of === of) return draft.visit;
+    return of === undefined ? undefined : rawVisit(open.record, of);
   }
 
   /** What keeps the draft of a visit from being kept. */
-  problems(number: number | undefined): readonly Problem[] {
+  problems(of: string | undefined): readonly Problem[] {
     const { now: draft } = this;
     const { open } = this.#desk;
-    if (!open || draft?.childId !== open.id || draft.number !== number) return [];
-    if (number === undefined && isBlank(draft.visit)) return [];
-    const parsed = parseRaw(withVisit(open.record, number, draft.visit), this.#atlas);
+    if (!open || draft?.childId !== open.id || draft.of !== of) return [];
+    if (of === undefined && isBlank(draft.visit)) return [];
+    const parsed = parseRaw(withVisit(open.record, draft.visit), this.#atlas);
     return parsed.ok ? [] : parsed.problems;
   }
 

@@ -11,8 +11,8 @@ export { visitIn, visitQuery } from './familyAddress.ts';
 export function familyPageAt(query: string): FamilyPage | undefined {
   const { recorded: record, recordedVisits: visits, keptOptions: options } = judgement;
   if (!record) return undefined;
-  const number = visitIn(query, visits.length);
-  const shown = number === null ? null : (visits[number - 1] ?? null);
+  const id = visitIn(query, record.visits);
+  const shown = visits.find(({ visit }) => visit.id === id) ?? null;
   const { clinic } = settings;
   return familyPage({ record, visits, options, shown, clinic, today: today() });
 }

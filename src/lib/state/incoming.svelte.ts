@@ -1,7 +1,8 @@
 /** What has been opened from a file and waits to be looked through before anything changes. */
 import type { Atlas } from '../atlas/atlas.ts';
 import type { Case } from '../case/case.ts';
-import { caseText } from '../case/file.ts';
+import { namedAs } from '../case/merge.ts';
+import { caseText } from '../case/raw.ts';
 import type { LeftOut } from '../store/fhir/entry.ts';
 import type { Sheet } from '../store/sheet/read.ts';
 import { en } from '../words/en.ts';
@@ -63,7 +64,9 @@ export class Incoming {
   async #take(record: Case): Promise<Received> {
     const { label } = record.child;
     const alike = this.#desk.shelf.filter((kept) => kept.record.child.label === label);
-    const isHere = alike.some((kept) => caseText(kept.record) === caseText(record));
+    const isHere = alike.some(
+      (kept) => caseText(kept.record) === caseText(namedAs(record, kept.record)),
+    );
     if (isHere) return { as: 'refused', sentences: [en.ui.received.isHere(label)] };
     const parsed = this.#desk.addRecord(record);
     if (parsed.ok) return { as: 'case' };

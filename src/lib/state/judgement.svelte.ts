@@ -4,7 +4,7 @@ import { TERM, type AxisDay } from '../age/axis.ts';
 import type { CivilDate } from '../age/civil.ts';
 import type { Ages } from '../age/clocks.ts';
 import type { Atlas } from '../atlas/atlas.ts';
-import { agesAt, visitKey, type Case } from '../case/case.ts';
+import { agesAt, type Case } from '../case/case.ts';
 import type { Finding } from '../case/finding.ts';
 import { coursesOf } from '../case/course.ts';
 import { chartData } from '../chart/data.ts';
@@ -80,8 +80,7 @@ export class Judgement {
 
   /** The visit whose verdicts are shown: the chosen one, else the last. */
   readonly shown = $derived.by(
-    () =>
-      this.visits.find(({ visit }) => visitKey(visit) === this.#view.visit) ?? this.visits.at(-1),
+    () => this.visits.find(({ visit }) => visit.id === this.#view.visit) ?? this.visits.at(-1),
   );
   readonly entries = $derived.by(() => {
     const { record, shown } = this;

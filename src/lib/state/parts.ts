@@ -1,14 +1,28 @@
 /** What is taken out of a record and lies in the bin by itself: a visit, a finding, a decision. */
 import * as v from 'valibot';
 import type { Atlas } from '../atlas/atlas.ts';
-import { visitKey, type Case } from '../case/case.ts';
-import { rawOf } from '../case/file.ts';
+import type { Case } from '../case/case.ts';
+import { namedAs } from '../case/merge.ts';
+import { rawOf } from '../case/raw.ts';
 import { parseRaw } from '../case/parse.ts';
-import { decisionShape, pageShape, visitShape, type RawCase } from '../case/shape.ts';
+import {
+  decisionFields,
+  pageShape,
+  visitFields,
+  type RawCase,
+  type RawDecision,
+} from '../case/shape.ts';
 import { findingPart, goneFindings, type FindingPart } from './findingParts.ts';
+import { newPartId } from './ids.ts';
 import type { Part } from './partRows.ts';
 
-const visitPart = v.object({ visit: visitShape, pages: v.array(pageShape) });
+/** What went into the bin before visits and decisions had ids is given one when it comes back. */
+const id = v.optional(v.string(), newPartId);
+const visitPart = v.object({
+  visit: v.object({ id, ...visitFields }),
+  pages: v.array(pageShape),
+});
+const decisionPart = v.object({ id, ...decisionFields });
 
 type VisitPart = v.InferOutput<typeof visitPart>;
 
@@ -25,7 +39,7 @@ export function understood<T>(shape: v.GenericSchema<unknown, T>, text: string):
 export const readVisitPart = (text: string): VisitPart | undefined => understood(visitPart, text);
 export const readFindingPart = (text: string): FindingPart | undefined =>
   understood(findingPart, text);
-export const readDecisionPart = (text: string) => understood(decisionShape, text);
+export const readDecisionPart = (text: string) => understood(decisionPart, text);
 
 /** Entries of the one list that the other has no like of, each counted as often as it stands there. */
 export function without<T>(list: readonly T[], other: readonly T[]): T[] {
@@ -37,10 +51,6 @@ export function without<T>(list: readonly T[], other: readonly T[]): T[] {
   });
 }
 
-/** What was found at a visit, whenever and by whomever. */
-const found = ({ note, findings, milestones }: Case['visits'][number]): string =>
-  JSON.stringify([note, findings, milestones]);
-
 /**
  * Visits, findings and decisions that a change takes out of a record. One that is moved or reworded is
  * not gone, and neither is a finding that is only corrected.
@@ -50,31 +60,25 @@ export function goneFromCase(
   after: Case,
   isCorrected: (part: FindingPart) => boolean = () => false,
 ): Part[] {
-  const [had, has] = [before, after].map(({ visits }) => new Set(visits.map(visitKey)));
-  const moved = new Set(after.visits.filter((visit) => !had!.has(visitKey(visit))).map(found));
-  const raw = rawOf(before);
-  const visits = before.visits.flatMap((visit, index): Part[] => {
-    const key = visitKey(visit);
-    if (has!.has(key) || moved.has(found(visit))) return [];
-    const pages = raw.family?.pages.filter((page) => page.visit === key) ?? [];
-    const text = JSON.stringify({ visit: raw.visits[index], pages });
-    return [{ kind: 'visits', key, text }];
+  const is = rawOf(after);
+  // what was entered in two windows has become one, under the id of one of the two
+  const was = namedAs(rawOf(before), is);
+  const stays = new Set([...is.visits, ...(is.decisions ?? [])].map(({ id }) => id));
+  const isGone = ({ id }: { id: string }): boolean => !stays.has(id);
+  const visits = was.visits.filter(isGone).map((visit): Part => {
+    const pages = was.family?.pages.filter((page) => page.visit === visit.id) ?? [];
+    return { kind: 'visits', key: visit.id, text: JSON.stringify({ visit, pages }) };
   });
-  const [was, is] = [raw.decisions ?? [], rawOf(after).decisions ?? []];
-  const lost = without(was, is);
-  const come = without(is, was);
-  const decisions = come.length > 0 ? [] : lost;
   return [
     ...visits,
-    ...goneFindings(before, after).flatMap((part): Part[] => {
+    ...goneFindings(was, is).flatMap((part): Part[] => {
       if (isCorrected(part)) return [];
       const { on, examiner, finding } = part;
       const key = JSON.stringify([on, examiner, finding]);
       return [{ kind: 'findings', key, text: JSON.stringify(part) }];
     }),
-    ...decisions.map((decision): Part => {
-      const text = JSON.stringify(decision);
-      return { kind: 'decisions', key: text, text };
+    ...(was.decisions ?? []).filter(isGone).map((decision): Part => {
+      return { kind: 'decisions', key: decision.id, text: JSON.stringify(decision) };
     }),
   ];
 }
@@ -83,16 +87,17 @@ export function goneFromCase(
 export function withVisitBack(record: Case, part: VisitPart, atlas: Atlas): Case | undefined {
   const raw = rawOf(record);
   const { family } = raw;
+  // it may have been put into the bin before its visit had an id
+  const pages = part.pages.map((page) => ({ ...page, visit: part.visit.id }));
   const next: RawCase = { ...raw, visits: [...raw.visits, part.visit] };
-  if (family && part.pages.length > 0)
-    next.family = { ...family, pages: [...family.pages, ...part.pages] };
+  if (family && pages.length > 0) next.family = { ...family, pages: [...family.pages, ...pages] };
   const parsed = parseRaw(next, atlas);
   return parsed.ok ? parsed.value : undefined;
 }
 
 export function withDecisionBack(
   record: Case,
-  decision: v.InferOutput<typeof decisionShape>,
+  decision: RawDecision,
   atlas: Atlas,
 ): Case | undefined {
   const raw = rawOf(record);

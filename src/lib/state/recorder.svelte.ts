@@ -13,8 +13,8 @@ import {
   nextOpen,
   placeAfter,
   placeAt,
+  recordWithout,
   sheetServing,
-  withoutVisitNumber,
   withOne,
   withStateFromHere,
   type Place,
@@ -41,7 +41,7 @@ export class Recorder {
   readonly #entry: VisitEntry;
   readonly #judgement: Judgement;
   readonly #atlas: Atlas;
-  readonly #number: () => number | undefined;
+  readonly #id: () => string | undefined;
   /** Reflexes added here beyond the sheet, before they are recorded. */
   #added = $state.raw<readonly string[]>([]);
   #at = $state.raw<Place>();
@@ -64,7 +64,7 @@ export class Recorder {
   readonly #order = $derived.by((): readonly string[] => {
     const { record, options } = this.#judgement;
     if (this.sheet || !record) return this.sheet?.reflexes ?? [];
-    const plan = planFor(withoutVisitNumber(record, this.#number()), this.#date, options);
+    const plan = planFor(recordWithout(record, this.#id()), this.#date, options);
     return plan.lines.map(({ reflex }) => reflex.id);
   });
   readonly lines = $derived.by(() => {
@@ -103,16 +103,11 @@ export class Recorder {
     of: this.#onSheet.length,
   }));
 
-  constructor(
-    entry: VisitEntry,
-    judgement: Judgement,
-    atlas: Atlas,
-    number: () => number | undefined,
-  ) {
+  constructor(entry: VisitEntry, judgement: Judgement, atlas: Atlas, id: () => string | undefined) {
     this.#entry = entry;
     this.#judgement = judgement;
     this.#atlas = atlas;
-    this.#number = number;
+    this.#id = id;
   }
 
   #left(visit: RawVisit | undefined): number {

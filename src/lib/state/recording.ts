@@ -16,9 +16,9 @@ export const sheetServing = (sheet: VisitSheet | null, on: CivilDate): VisitShee
   sheet && Math.abs(daysBetween(sheet.on, on)) <= SERVES_DAYS ? sheet : undefined;
 
 /** A record without one of its visits, so that a plan for that visit does not know its findings. */
-export const withoutVisitNumber = (record: Case, number: number | undefined): Case => ({
+export const recordWithout = (record: Case, visit: string | undefined): Case => ({
   ...record,
-  visits: record.visits.filter((_, index) => index + 1 !== number),
+  visits: record.visits.filter(({ id }) => id !== visit),
 });
 
 export interface RecordLine {

@@ -29,7 +29,7 @@ export interface Container {
 const ASKS_EVERY_MS = 3_600_000;
 
 /** Pages on which nobody is to be disturbed: a talk, questions before a class, a visit, an exercise. */
-const UNDISTURBED = /^\/(?:stage|quiz|axis|\(child\)\/visits\/\[number\])(?:\/|$)/;
+const UNDISTURBED = /^\/(?:stage|quiz|axis|\(child\)\/visits\/\[visit\])(?:\/|$)/;
 
 /** Whether the page is one that is not to be disturbed. `route` is the page's own name, with its parameters. */
 export const isUndisturbed = (route: string | null): boolean => UNDISTURBED.test(route ?? '');

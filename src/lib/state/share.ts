@@ -2,10 +2,11 @@
 import type { Atlas } from '../atlas/atlas.ts';
 import { DEFAULT_LIMITS } from '../age/clocks.ts';
 import type { Case } from '../case/case.ts';
-import { caseText } from '../case/file.ts';
+import { caseText } from '../case/raw.ts';
 import { withoutIdentity, type Nameless } from '../case/nameless.ts';
 import { en } from '../words/en.ts';
 import { fileName, saveBlob } from './download.ts';
+import { newPartId } from './ids.ts';
 
 /** A whole number from 0 to below the count; what is left over of 2^32 is too little to matter. */
 const pick = (count: number): number => {
@@ -21,6 +22,7 @@ export const nameless = (record: Case, atlas: Atlas, untilMonths: number): Namel
     known: atlas.reflexes,
     limitMonths: [DEFAULT_LIMITS.untilMonths, untilMonths],
     pick,
+    newId: newPartId,
   });
 
 export interface HandOver {

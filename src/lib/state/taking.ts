@@ -1,7 +1,7 @@
 /** What a bundle would change among the children that are here, before anything does. */
-import { caseText, rawOf } from '../case/file.ts';
+import { caseText, rawOf } from '../case/raw.ts';
 import type { Case } from '../case/case.ts';
-import { differences, type Point } from '../case/merge.ts';
+import { differences, namedAs, type Point } from '../case/merge.ts';
 import type { PlannedChild } from '../store/sheet/grown.ts';
 import type { BundleChild } from '../store/fhir/open.ts';
 import { addressOf } from '../store/fhir/names.ts';
@@ -36,8 +36,9 @@ const WAYS: Readonly<Record<Standing, readonly Way[]>> = {
 export function offering(shelf: readonly Kept[]): (child: BundleChild) => Offer {
   const known = new Map(shelf.map((kept) => [addressOf(kept.id), kept]));
   const taken = new Set<string>();
-  return ({ addresses, id, record }) => {
+  return ({ addresses, id, record: given }) => {
     const here = addresses.map((address) => known.get(address)).find((kept) => kept !== undefined);
+    const record = here ? namedAs(given, here.record) : given;
     const same = here && caseText(here.record) === caseText(record);
     // one that stands twice in a bundle is two children, of which only one can keep the name
     const free = here || id === undefined || taken.has(id) ? newId() : id;

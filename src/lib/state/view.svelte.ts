@@ -21,7 +21,7 @@ export class View {
   lit = $state<string | undefined>(undefined);
   /** The reflex whose verdict is open. */
   reading = $state<string | undefined>(undefined);
-  /** The visit whose verdicts are shown, by date and examiner; undefined: the last. */
+  /** The visit whose verdicts are shown, by its id; undefined: the last. */
   visit = $state<string | undefined>(undefined);
 
   setRange(range: Stretch | undefined): void {
@@ -62,8 +62,8 @@ export class View {
   }
 
   /** Shows a visit's verdicts, with the age line at it. */
-  showVisit(key: string | undefined): void {
-    this.visit = key;
+  showVisit(id: string | undefined): void {
+    this.visit = id;
     this.movedTo = undefined;
     this.reading = undefined;
   }

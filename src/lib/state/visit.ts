@@ -2,8 +2,10 @@
 import type { Side } from '../atlas/types.ts';
 import { RESPONSES, STATES, type InfantState, type Response } from '../case/finding.ts';
 import type { RawFinding, RawVisit } from '../case/shape.ts';
+import { newPartId } from './ids.ts';
 
 export const blankVisit = (on: string): RawVisit => ({
+  id: newPartId(),
   on,
   examiner: '',
   note: '',

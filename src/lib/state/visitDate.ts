@@ -5,7 +5,7 @@ import type { RawVisit } from '../case/shape.ts';
 
 /** Another visit on the same date. */
 export interface SameDay {
-  number: number;
+  id: string;
   examiner: string;
   /** Whether the examiner is the same too, so that the two cannot be told apart. */
   isTwin: boolean;
@@ -19,21 +19,15 @@ export interface DateAsks {
   sameDay: SameDay | undefined;
 }
 
-/** @param number the visit's own, counted from 1; undefined for a new one */
-export function dateAsks(
-  record: Case,
-  number: number | undefined,
-  visit: RawVisit,
-  today: CivilDate,
-): DateAsks {
+export function dateAsks(record: Case, visit: RawVisit, today: CivilDate): DateAsks {
   const on = parseCivil(visit.on);
   const examiner = visit.examiner.trim();
-  const others = record.visits.flatMap((other, index) =>
-    index + 1 !== number && other.on === on
-      ? [{ number: index + 1, examiner: other.examiner, isTwin: other.examiner === examiner }]
+  const others = record.visits.flatMap((other) =>
+    other.id !== visit.id && other.on === on
+      ? [{ id: other.id, examiner: other.examiner, isTwin: other.examiner === examiner }]
       : [],
   );
-  const stood = number === undefined ? undefined : record.visits[number - 1]?.on;
+  const stood = record.visits.find(({ id }) => id === visit.id)?.on;
   return {
     beforeBirth: on && on < record.child.birth.born ? on : undefined,
     ahead: on && on > today && on !== stood ? on : undefined,
@@ -41,6 +35,8 @@ export function dateAsks(
   };
 }
 
-/** The date of the visit that follows, when a visit was entered out of order; undefined when it is last. */
-export const followedBy = (record: Case, number: number): CivilDate | undefined =>
-  record.visits[number]?.on;
+/** The date of the visit that follows a visit; undefined when it is the last, or not there. */
+export function followedBy({ visits }: Case, id: string): CivilDate | undefined {
+  const at = visits.findIndex((visit) => visit.id === id);
+  return at < 0 ? undefined : visits[at + 1]?.on;
+}

@@ -1,8 +1,9 @@
 /** One visit while it is entered: what stands, what is asked of its date, and where it is kept. */
 import { parseCivil, type CivilDate } from '../age/civil.ts';
+import type { Case } from '../case/case.ts';
 import type { RawVisit } from '../case/shape.ts';
 import type { Desk } from './desk.svelte.ts';
-import { rawVisit, withVisit } from './edits.ts';
+import { withVisit } from './edits.ts';
 import type { Typed, TypedField } from './typedIn.svelte.ts';
 import { blankVisit, isBlank } from './visit.ts';
 import { dateAsks, followedBy, type DateAsks } from './visitDate.ts';
@@ -19,34 +20,38 @@ export interface Words {
   put: (visit: RawVisit, text: string) => RawVisit;
 }
 
+/** Where among the visits of a record one is; -1 where it is not there. */
+const placeOf = ({ visits }: Case, id: string): number =>
+  visits.findIndex((visit) => visit.id === id);
+
 export class VisitEntry {
   readonly #desk: Desk;
-  readonly #number: () => number | undefined;
+  readonly #id: () => string | undefined;
   readonly today: CivilDate;
   /** A date ahead of today that was agreed to. */
   #agreed = $state<string>();
   /** The visit that follows, when this one was sorted in before it. */
   sortedBefore = $state<CivilDate>();
 
-  readonly #typed = $derived.by(() => this.#desk.drafts.typed(this.#number()));
-  /** The visit as it was last typed; undefined when there is none with this number. */
+  readonly #typed = $derived.by(() => this.#desk.drafts.typed(this.#id()));
+  /** The visit as it was last typed; undefined when there is none with this id. */
   readonly visit = $derived.by(
-    () => this.#typed ?? (this.#number() === undefined ? blankVisit(this.today) : undefined),
+    () => this.#typed ?? (this.#id() === undefined ? blankVisit(this.today) : undefined),
   );
-  /** The visit in the record that is shown, whatever its number comes to be; undefined for a new one. */
+  /** Names the visit in the record that is shown; undefined for a new one. */
   readonly of = $derived.by(() => {
     const { open } = this.#desk;
-    const number = this.#number();
-    const kept = number === undefined ? undefined : open && rawVisit(open.record, number);
-    return number === undefined ? undefined : `${open?.id} ${kept?.on} ${kept?.examiner}`;
+    const id = this.#id();
+    const kept = open?.record.visits.find((visit) => visit.id === id);
+    return id === undefined ? undefined : `${open?.id} ${kept?.id}`;
   });
   readonly date = $derived.by(() => this.visit && parseCivil(this.visit.on));
-  readonly problems = $derived.by(() => this.#desk.drafts.problems(this.#number()));
+  readonly problems = $derived.by(() => this.#desk.drafts.problems(this.#id()));
   readonly asks = $derived.by((): DateAsks => {
     const { visit } = this;
     const record = this.#desk.open?.record;
     if (!visit || !record) return NOTHING_ASKED;
-    const asks = dateAsks(record, this.#number(), visit, this.today);
+    const asks = dateAsks(record, visit, this.today);
     return asks.ahead === this.#agreed ? { ...asks, ahead: undefined } : asks;
   });
   /** Whether something was entered that is not in the record yet. */
@@ -56,34 +61,35 @@ export class VisitEntry {
     return (
       draft !== undefined &&
       draft.childId === open?.id &&
-      draft.number === this.#number() &&
+      draft.of === this.#id() &&
       !isBlank(draft.visit)
     );
   });
 
-  constructor(desk: Desk, number: () => number | undefined, today: CivilDate) {
+  /** @param id of the visit in the record; undefined for a new one */
+  constructor(desk: Desk, id: () => string | undefined, today: CivilDate) {
     this.#desk = desk;
-    this.#number = number;
+    this.#id = id;
     this.today = today;
   }
 
-  /** Keeps the visit as far as it has come; answers with its number once it stands in the record. */
-  write(next: RawVisit, stroke?: number): number | undefined {
-    const number = this.#number();
+  /** Keeps the visit as far as it has come; answers with its id once it is in the record. */
+  write(next: RawVisit, stroke?: number): string | undefined {
+    const id = this.#id();
     const record = this.#desk.open?.record;
-    if (!record || !this.visit) return number; // it was removed in another window
-    const { ahead } = dateAsks(record, number, next, this.today);
+    if (!record || !this.visit) return id; // it was removed in another window
+    const { ahead } = dateAsks(record, next, this.today);
     if (ahead && ahead !== this.#agreed) {
-      this.#desk.drafts.hold(number, next);
-      return number;
+      this.#desk.drafts.hold(id, next);
+      return id;
     }
-    const kept = this.#desk.drafts.write(number, next, stroke);
-    if (kept !== undefined && kept !== number) this.#sorted(kept);
+    const kept = this.#desk.drafts.write(id, next, stroke);
+    if (kept !== undefined) this.#sorted(record, kept);
     return kept;
   }
 
   /** Words in this visit, to be tied to the field in which they are typed. */
-  field(words: Words, follow: (kept: number | undefined) => void): TypedField {
+  field(words: Words, follow: (kept: string | undefined) => void): TypedField {
     return {
       value: () => (this.visit ? words.in(this.visit) : ''),
       of: () => this.of,
@@ -95,34 +101,35 @@ export class VisitEntry {
     { put }: Words,
     text: string,
     { isPause, over, stroke }: Typed,
-    follow: (kept: number | undefined) => void,
+    follow: (kept: string | undefined) => void,
   ): boolean {
-    const number = this.#number();
+    const id = this.#id();
     const { visit } = this;
     const { drafts } = this.#desk;
     if (!visit) return false;
     const next = put(visit, text);
-    const canKeep = drafts.canKeep(number, next);
+    const canKeep = drafts.canKeep(id, next);
     if (isPause && (this.asks.ahead || !canKeep)) return false;
-    if (over === undefined || number === undefined || !canKeep) follow(this.write(next, stroke));
+    if (over === undefined || id === undefined || !canKeep) follow(this.write(next, stroke));
     else
       this.#desk.typedOver(
-        (record) => withVisit(record, number, put(visit, over)),
-        (record) => withVisit(record, number, next),
+        (record) => withVisit(record, put(visit, over)),
+        (record) => withVisit(record, next),
       );
     return true;
   }
 
   /** The date ahead of today is taken. */
-  agree(): number | undefined {
+  agree(): string | undefined {
     const { visit } = this;
     this.#agreed = this.asks.ahead;
     return visit && this.write(visit);
   }
 
-  /** Says where a visit was sorted in. */
-  #sorted(number: number): void {
-    const { open } = this.#desk;
-    this.sortedBefore = open && followedBy(open.record, number);
+  /** Says where a visit was sorted in, if it has another place than in the record before. */
+  #sorted(before: Case, id: string): void {
+    const after = this.#desk.open?.record;
+    if (!after || placeOf(before, id) === placeOf(after, id)) return;
+    this.sortedBefore = followedBy(after, id);
   }
 }

@@ -8,6 +8,7 @@ import { to1 } from './migrations/1.ts';
 import { to2 } from './migrations/2.ts';
 import { to3 } from './migrations/3.ts';
 import { to4 } from './migrations/4.ts';
+import { to5 } from './migrations/5.ts';
 
 export interface Migration {
   version: number;
@@ -16,7 +17,7 @@ export interface Migration {
   upgrade?: (transaction: Transaction) => Promise<void>;
 }
 
-export const VERSIONS: readonly Migration[] = [to1, to2, to3, to4];
+export const VERSIONS: readonly Migration[] = [to1, to2, to3, to4, to5];
 
 /** The newest version that this Tidemark can write. */
 export const LATEST = Math.max(...VERSIONS.map(({ version }) => version));

@@ -141,7 +141,7 @@ const FILES: [string, (text: string) => string, RegExp][] = [
   ['no JSON', () => 'hello', /is not JSON/],
   ['another program’s', () => '{"format":"other"}', /is not a Tidemark case/],
   ['cut short', (text) => text.slice(0, text.length / 2), /ends in the middle/],
-  ['newer', (text) => text.replace('"version": 1', '"version": 9'), /saved by a newer Tidemark/],
+  ['newer', (text) => text.replace('"version": 2', '"version": 9'), /saved by a newer Tidemark/],
   [
     'one with a finding twice',
     (text) =>

@@ -1,5 +1,6 @@
 import type { Page } from '@playwright/test';
-import { addChild, expect, open, test, workerAnswers } from '../support/page.ts';
+import { DEMO_RAW } from '../../../src/lib/state/demo.ts';
+import { addChild, expect, open, RECORDING, test, VISIT, workerAnswers } from '../support/page.ts';
 
 const row = (page: Page, reflex: string) => page.locator(`[data-row="${reflex}"]`);
 const current = (page: Page) => page.locator('[data-row][aria-current="true"]');
@@ -27,7 +28,7 @@ test.describe('with a finger on a tablet', () => {
   test('every touch is kept: a reload loses nothing, and undo takes one back', async ({ page }) => {
     await open(page, '#/visits/new/record');
     await give(page, 'left', 'brisk').tap();
-    await page.waitForURL(/visits\/4\/record/);
+    await page.waitForURL(RECORDING);
     await page.reload();
     await expect(row(page, 'atnr')).toContainText('left: brisk');
     await give(page, 'right', 'brisk').tap();
@@ -69,7 +70,7 @@ test.describe('with a finger on a tablet', () => {
     async ({ page }) => {
       await open(page, '#/visits/new/record');
       await give(page, 'left', 'brisk').tap();
-      await page.waitForURL(/visits\/4\/record/);
+      await page.waitForURL(RECORDING);
       await page.getByRole('button', { name: 'Undo' }).first().tap();
       await page.waitForURL(/visits\/new\/record/);
       await expect(row(page, 'atnr')).toContainText('not tested');
@@ -175,7 +176,7 @@ test.describe('with a finger on a tablet', () => {
       await expect(current(page)).toHaveAttribute('data-row', 'galant');
       await expect(page.getByText('Beyond the sheet')).toBeVisible();
       await give(page, 'left', 'weak').tap();
-      await page.waitForURL(/visits\/4\/record/);
+      await page.waitForURL(RECORDING);
       await page.reload();
       await expect(row(page, 'galant')).toContainText('left: weak');
     },
@@ -196,7 +197,7 @@ test.describe('without a connection', () => {
     await give(page, 'left', 'weak').tap();
     await page.getByText('How it is elicited').tap();
     await expect(page.getByText('Pitfalls')).toBeVisible();
-    await page.waitForURL(/visits\/4\/record/);
+    await page.waitForURL(RECORDING);
     await page.reload();
     await expect(row(page, 'atnr')).toContainText('left: weak');
   });
@@ -339,7 +340,23 @@ test(
     await expect(page.getByRole('heading', { name: 'Plover' })).toBeVisible();
     await open(page, '#/visits/new/record');
     await page.keyboard.press('3');
-    await page.waitForURL(/visits\/1\/record/);
+    await page.waitForURL(RECORDING);
     await expect(page.getByText(/recorded. Kept at each touch/)).toBeVisible();
   },
 );
+
+test('an address that names a visit by its number, as all once did, leads to it', async ({
+  page,
+}) => {
+  for (const [hash, at] of [
+    ['#/visits/2', VISIT],
+    ['#/visits/2/record', RECORDING],
+  ] as const) {
+    await open(page, hash);
+    await expect(page).toHaveURL(at);
+    expect(page.url()).toContain(DEMO_RAW.visits[1]!.id);
+    await expect(page.getByRole('heading', { name: /16 March 2026/ })).toBeVisible();
+  }
+  await open(page, '#/visits/9');
+  await expect(page.getByRole('heading', { name: 'There is no such visit.' })).toBeVisible();
+});

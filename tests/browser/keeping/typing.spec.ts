@@ -1,7 +1,7 @@
 /** Words that are typed, in a real browser: kept before the field is left, and never typed over unseen. */
 import type { Page } from '@playwright/test';
 import { noteOf, setNote, standing } from '../support/keep.ts';
-import { expect, listen, open, test } from '../support/page.ts';
+import { expect, listen, open, test, VISIT } from '../support/page.ts';
 
 /** Opens a window on the same store, with the same clock, and listens to its console. */
 async function second(page: Page, heard: string[] = []): Promise<Page> {
@@ -131,7 +131,7 @@ test(
   async ({ page }) => {
     await open(page, '#/visits/new');
     await typeIn(page, 'Came in');
-    await expect(page).toHaveURL(/visits\/4$/);
+    await expect(page).toHaveURL(VISIT);
     await page.keyboard.type(' asleep');
     await expect(noteOf(page)).toHaveValue('Came in asleep');
     await expect(standing(page)).toHaveText('Saving…');

@@ -38,7 +38,9 @@ export { expect };
 export async function arrived(page: Page): Promise<void> {
   await page.waitForFunction(() => {
     const main = document.querySelector('main');
-    return main?.dataset.address === location.hash && main.querySelector('h1, h2') !== null;
+    // an address that names a visit by its number leads to the one that names its id
+    const title = /^#\/visits\/\d+(?:\/|$)/.test(location.hash) ? 'h2' : 'h1, h2';
+    return main?.dataset.address === location.hash && main.querySelector(title) !== null;
   });
   await page.evaluate(() => document.fonts.ready);
 }
@@ -48,6 +50,11 @@ export async function open(page: Page, hash: string): Promise<void> {
   await page.goto(`/${hash}`);
   await arrived(page);
 }
+
+/** The end of an address of a visit that is in the record, by its id. */
+export const VISIT = /#\/visits\/[\da-f]{8}(?:-[\da-f]{4}){3}-[\da-f]{12}$/;
+/** The same of its recording. */
+export const RECORDING = /#\/visits\/[\da-f]{8}(?:-[\da-f]{4}){3}-[\da-f]{12}\/record$/;
 
 /** Waits until the service worker has all of the site and answers for this page. */
 export const workerAnswers = (page: Page): Promise<void> =>

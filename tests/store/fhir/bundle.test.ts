@@ -7,7 +7,8 @@ import { Fhir } from 'fhir';
 import { describe, expect, test } from 'vitest';
 import { ATLAS } from '../../../src/lib/atlas/atlas.ts';
 import type { Case } from '../../../src/lib/case/case.ts';
-import { caseText } from '../../../src/lib/case/file.ts';
+import { latest, OLDER_VERSION } from '../../../src/lib/case/older.ts';
+import { caseText, rawOf } from '../../../src/lib/case/raw.ts';
 import { codeNames } from '../../../src/lib/state/codeNames.ts';
 import { openBundleText } from '../../../src/lib/store/fhir/open.ts';
 import { carried } from '../../../src/lib/store/fhir/carried.ts';
@@ -57,6 +58,19 @@ test('which variant was tested goes out and comes in with its finding', () => {
   ]);
   expect(bundleText(one)).toContain('"valueString":"\\"propping\\""');
   expect(read(bundleText(one)).visits[0]!.findings[0]!.variant).toBe('propping');
+});
+
+test('without ids, as bundles once were, has those of a child who is kept under its name', () => {
+  const bundle = caseBundle('k1', KESTREL, NAMES, NOW);
+  const isId = (one: unknown): boolean => JSON.stringify(one).includes('"valueString":"id"');
+  const text = JSON.stringify(bundle, (name, value: unknown) =>
+    name === 'extension' ? (value as unknown[]).filter((one) => !isId(one)) : value,
+  );
+  expect(text).not.toContain(rawOf(KESTREL).visits[0]!.id);
+  const visits = rawOf(KESTREL).visits.map((visit) => ({ ...visit, id: undefined }));
+  const raw = latest({ ...rawOf(KESTREL), version: OLDER_VERSION, visits }, 'k1');
+  expect(rawOf(read(text)).visits).toEqual(raw.visits);
+  expect(rawOf(read(bundleText(KESTREL))).visits).toEqual(rawOf(KESTREL).visits);
 });
 
 test('in whatever order a server gives it back, it is the same case', () => {

@@ -2,7 +2,8 @@
 import fc from 'fast-check';
 import { beforeEach, expect, test } from 'vitest';
 import { ATLAS } from '../../../src/lib/atlas/atlas.ts';
-import { caseText, parseCaseText } from '../../../src/lib/case/file.ts';
+import { parseCaseText } from '../../../src/lib/case/file.ts';
+import { caseText } from '../../../src/lib/case/raw.ts';
 import { codeNames } from '../../../src/lib/state/codeNames.ts';
 import { openBundleText, type OpenedBundle } from '../../../src/lib/store/fhir/open.ts';
 import { caseBundle } from '../../../src/lib/store/fhir/write.ts';

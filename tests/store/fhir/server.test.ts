@@ -6,7 +6,7 @@ import { Client } from 'fhir-kit-client';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { ATLAS } from '../../../src/lib/atlas/atlas.ts';
 import type { Case } from '../../../src/lib/case/case.ts';
-import { caseText } from '../../../src/lib/case/file.ts';
+import { caseText } from '../../../src/lib/case/raw.ts';
 import { codeNames } from '../../../src/lib/state/codeNames.ts';
 import { offersOf, takenFrom } from '../../../src/lib/state/taking.ts';
 import { addressOf } from '../../../src/lib/store/fhir/names.ts';

@@ -1,11 +1,10 @@
 /** Which child each row of a sheet is of, and that a faulty row alone is left out, told by its cell. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { caseText } from '../../../src/lib/case/file.ts';
 import { MAX_VISITS } from '../../../src/lib/case/shape.ts';
 import { addedTo } from '../../../src/lib/state/taking.ts';
 import { childCase } from '../../support/kestrel.ts';
-import { plan, SHELF, type Planned } from '../../support/sheets.ts';
+import { plan, SHELF, type Planned, textWithoutIds } from '../../support/sheets.ts';
 
 /** What would be added, as `label date findings`. */
 const added = ({ children }: Planned): string[] =>
@@ -16,7 +15,7 @@ const added = ({ children }: Planned): string[] =>
 /** The records as they would be, in whatever order the children were met. */
 const texts = ({ children }: Planned): string[] =>
   addedTo(children)
-    .map(({ record }) => caseText(record))
+    .map(({ record }) => textWithoutIds(record))
     .sort();
 
 /** A child here by the label Kestrel. */

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { DateTime } from 'luxon';
 import { describe, expect, test } from 'vitest';
 import type { Case } from '../../../src/lib/case/case.ts';
-import { caseText } from '../../../src/lib/case/file.ts';
+import { caseText } from '../../../src/lib/case/raw.ts';
 import { addedTo } from '../../../src/lib/state/taking.ts';
 import {
   newMappings,

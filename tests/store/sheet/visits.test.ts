@@ -3,12 +3,11 @@ import fc from 'fast-check';
 import Papa from 'papaparse';
 import { describe, expect, test } from 'vitest';
 import { ATLAS } from '../../../src/lib/atlas/atlas.ts';
-import { caseText } from '../../../src/lib/case/file.ts';
 import { RESPONSES, STATES } from '../../../src/lib/case/finding.ts';
 import { addedTo } from '../../../src/lib/state/taking.ts';
 import { guessShape } from '../../../src/lib/store/sheet/answers.ts';
 import { MAX_SHEET_COLUMNS } from '../../../src/lib/store/sheet/read.ts';
-import { find, plan, type Planned } from '../../support/sheets.ts';
+import { find, plan, type Planned, textWithoutIds } from '../../support/sheets.ts';
 
 /** What would be added, as `label date reflex side response`. */
 const added = ({ children }: Planned): string[] =>
@@ -229,7 +228,7 @@ describe('both shapes say the same', () => {
             plan(Papa.unparse(rows), { order: 'year-month-day' }),
           );
           const texts = ({ children }: Planned): string[] =>
-            addedTo(children).map(({ record }) => caseText(record));
+            addedTo(children).map(({ record }) => textWithoutIds(record));
           expect(texts(read!)).toEqual(texts(other!));
           expect([read!.same, read!.problems.length]).toEqual([
             other!.same,

@@ -1,10 +1,11 @@
 /** Avocet: walks, is followed no longer, and lies in the archive. */
-import { FORMAT, VERSION, type RawCase } from '../../case/shape.ts';
+import { FORMAT } from '../../case/shape.ts';
+import { OLDER_VERSION, type OlderCase } from '../../case/older.ts';
 import { both, seen, visit } from './short.ts';
 
-export const AVOCET: RawCase = {
+export const AVOCET: OlderCase = {
   format: FORMAT,
-  version: VERSION,
+  version: OLDER_VERSION,
   child: {
     label: 'Avocet',
     born: '2024-12-03',

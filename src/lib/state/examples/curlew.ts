@@ -1,10 +1,11 @@
 /** Curlew: the tonic neck response obligatory, other tonic postures persisting, at nine months. */
-import { FORMAT, VERSION, type RawCase } from '../../case/shape.ts';
+import { FORMAT } from '../../case/shape.ts';
+import { OLDER_VERSION, type OlderCase } from '../../case/older.ts';
 import { both, seen, visit } from './short.ts';
 
-export const CURLEW: RawCase = {
+export const CURLEW: OlderCase = {
   format: FORMAT,
-  version: VERSION,
+  version: OLDER_VERSION,
   child: {
     label: 'Curlew',
     born: '2025-08-25',

@@ -1,10 +1,11 @@
 /** Dunlin: born at 28 weeks, seen twice before term and twice after; the corrected age counts. */
-import { FORMAT, VERSION, type RawCase } from '../../case/shape.ts';
+import { FORMAT } from '../../case/shape.ts';
+import { OLDER_VERSION, type OlderCase } from '../../case/older.ts';
 import { both, seen, visit } from './short.ts';
 
-export const DUNLIN: RawCase = {
+export const DUNLIN: OlderCase = {
   format: FORMAT,
-  version: VERSION,
+  version: OLDER_VERSION,
   child: {
     label: 'Dunlin',
     born: '2026-01-05',

@@ -4,8 +4,8 @@
  */
 import { daysBetween, type CivilDate } from '../../age/civil.ts';
 import type { Atlas } from '../../atlas/atlas.ts';
+import { latest, type OlderCase } from '../../case/older.ts';
 import { parseRaw } from '../../case/parse.ts';
-import type { RawCase } from '../../case/shape.ts';
 import type { Kept } from '../../store/store.ts';
 import { AVOCET } from './avocet.ts';
 import { CURLEW } from './curlew.ts';
@@ -23,7 +23,7 @@ import { WHIMBREL } from './whimbrel.ts';
 /** The day on which the scenarios take place: the last visits lie a little before it. */
 export const WRITTEN_FOR = '2026-06-08' as CivilDate;
 
-export const EXAMPLES: readonly RawCase[] = [
+export const EXAMPLES: readonly OlderCase[] = [
   TERN,
   DUNLIN,
   SANDERLING,
@@ -36,14 +36,14 @@ export const EXAMPLES: readonly RawCase[] = [
   AVOCET,
 ];
 
-export const exampleId = (raw: RawCase): string =>
+export const exampleId = (raw: OlderCase): string =>
   `${EXAMPLE_PREFIX}${raw.child.label.toLowerCase()}`;
 
 /** The invented children, through the door that every record passes, with their dates near a day. */
 export function examplesOn(today: CivilDate, atlas: Atlas): Kept[] {
   const days = daysBetween(WRITTEN_FOR, today);
   return EXAMPLES.map((raw) => {
-    const parsed = parseRaw(shifted(raw, days), atlas);
+    const parsed = parseRaw(shifted(latest(raw, exampleId(raw)), days), atlas);
     if (!parsed.ok)
       throw new Error(`${raw.child.label} has faults: ${JSON.stringify(parsed.problems)}`);
     return { id: exampleId(raw), record: parsed.value };

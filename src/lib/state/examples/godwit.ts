@@ -1,10 +1,11 @@
 /** Godwit: a response that had gone, and at the last visit is there again on one side. */
-import { FORMAT, VERSION, type RawCase } from '../../case/shape.ts';
+import { FORMAT } from '../../case/shape.ts';
+import { OLDER_VERSION, type OlderCase } from '../../case/older.ts';
 import { both, seen, visit } from './short.ts';
 
-export const GODWIT: RawCase = {
+export const GODWIT: OlderCase = {
   format: FORMAT,
-  version: VERSION,
+  version: OLDER_VERSION,
   child: {
     label: 'Godwit',
     born: '2025-09-29',

@@ -1,9 +1,10 @@
 /** Redshank: referred, and not seen yet. */
-import { FORMAT, VERSION, type RawCase } from '../../case/shape.ts';
+import { FORMAT } from '../../case/shape.ts';
+import { OLDER_VERSION, type OlderCase } from '../../case/older.ts';
 
-export const REDSHANK: RawCase = {
+export const REDSHANK: OlderCase = {
   format: FORMAT,
-  version: VERSION,
+  version: OLDER_VERSION,
   child: {
     label: 'Redshank',
     born: '2026-05-28',

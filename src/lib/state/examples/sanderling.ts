@@ -2,14 +2,15 @@
  * Sanderling: one arm unlike the other from birth, as after a difficult delivery of the shoulder. The
  * legs answer alike. What may hurt the arm is left out, and that is written down.
  */
-import { FORMAT, VERSION, type RawCase } from '../../case/shape.ts';
+import { FORMAT } from '../../case/shape.ts';
+import { OLDER_VERSION, type OlderCase } from '../../case/older.ts';
 import { both, seen, visit } from './short.ts';
 
 const LEFT_OUT = 'Traction and anything that pulls at the arm left out.';
 
-export const SANDERLING: RawCase = {
+export const SANDERLING: OlderCase = {
   format: FORMAT,
-  version: VERSION,
+  version: OLDER_VERSION,
   child: {
     label: 'Sanderling',
     born: '2026-02-10',

@@ -1,6 +1,7 @@
 /** A short hand for invented children: what was seen at a visit, a line for each reflex. */
 import type { InfantState, Response } from '../../case/finding.ts';
-import type { RawFinding, RawVisit } from '../../case/shape.ts';
+import type { OlderCase } from '../../case/older.ts';
+import type { RawFinding } from '../../case/shape.ts';
 
 /** On the midline, or left and right. */
 type Answered = Response | readonly [left: Response, right: Response];
@@ -37,7 +38,7 @@ export const visit = (
   note: string,
   findings: readonly RawFinding[],
   milestones: Readonly<Record<string, boolean>> = {},
-): RawVisit => ({
+): OlderCase['visits'][number] => ({
   on,
   examiner,
   note,

@@ -1,10 +1,11 @@
 /** Snipe: responses missing in the newborn weeks, in a state in which a missing answer counts. */
-import { FORMAT, VERSION, type RawCase } from '../../case/shape.ts';
+import { FORMAT } from '../../case/shape.ts';
+import { OLDER_VERSION, type OlderCase } from '../../case/older.ts';
 import { both, seen, visit } from './short.ts';
 
-export const SNIPE: RawCase = {
+export const SNIPE: OlderCase = {
   format: FORMAT,
-  version: VERSION,
+  version: OLDER_VERSION,
   child: {
     label: 'Snipe',
     born: '2026-05-14',

@@ -1,10 +1,11 @@
 /** Tern: born at term, seen four times in half a year, and everything as expected. */
-import { FORMAT, VERSION, type RawCase } from '../../case/shape.ts';
+import { FORMAT } from '../../case/shape.ts';
+import { OLDER_VERSION, type OlderCase } from '../../case/older.ts';
 import { both, seen, visit } from './short.ts';
 
-export const TERN: RawCase = {
+export const TERN: OlderCase = {
   format: FORMAT,
-  version: VERSION,
+  version: OLDER_VERSION,
   child: {
     label: 'Tern',
     born: '2025-12-02',

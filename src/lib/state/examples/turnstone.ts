@@ -1,10 +1,11 @@
 /** Turnstone: two examiners on one morning, one after the other, who do not see the same. */
-import { FORMAT, VERSION, type RawCase } from '../../case/shape.ts';
+import { FORMAT } from '../../case/shape.ts';
+import { OLDER_VERSION, type OlderCase } from '../../case/older.ts';
 import { both, seen, visit } from './short.ts';
 
-export const TURNSTONE: RawCase = {
+export const TURNSTONE: OlderCase = {
   format: FORMAT,
-  version: VERSION,
+  version: OLDER_VERSION,
   child: {
     label: 'Turnstone',
     born: '2026-01-12',

@@ -2,12 +2,13 @@
  * Whimbrel: booked late, the due date guessed from the first examination after birth. Born some weeks
  * early or hardly early at all: what is still there hangs on it.
  */
-import { FORMAT, VERSION, type RawCase } from '../../case/shape.ts';
+import { FORMAT } from '../../case/shape.ts';
+import { OLDER_VERSION, type OlderCase } from '../../case/older.ts';
 import { both, seen, visit } from './short.ts';
 
-export const WHIMBREL: RawCase = {
+export const WHIMBREL: OlderCase = {
   format: FORMAT,
-  version: VERSION,
+  version: OLDER_VERSION,
   child: {
     label: 'Whimbrel',
     born: '2026-01-19',

@@ -1,9 +1,11 @@
 /** A FHIR bundle from a file: bounded, read, and parsed like any case file. Nothing is taken from a bad one. */
+import * as v from 'valibot';
 import type { Atlas } from '../../atlas/atlas.ts';
 import type { Case } from '../../case/case.ts';
+import { latest, OLDER_VERSION } from '../../case/older.ts';
 import { parseRaw } from '../../case/parse.ts';
 import type { Problem } from '../../case/problem.ts';
-import { caseShape } from '../../case/shape.ts';
+import { caseFields, decisionFields, visitFields } from '../../case/shape.ts';
 import { shaped } from '../../case/shaped.ts';
 import { weightOf } from '../../case/weight.ts';
 import type { EntryProblem, LeftOut } from './entry.ts';
@@ -60,11 +62,19 @@ export const bundleTooLarge = (bytes: number): BundleProblem | undefined =>
 export const looksLikeFhir = (text: string): boolean =>
   /^[\s\uFEFF]*\{/.test(text) && /"resourceType"\s*:/.test(text);
 
-/** The record of one child, or what is wrong in it. */
-function recordOf(raw: unknown, atlas: Atlas): Case | BundleProblem[] {
+const id = v.optional(v.string());
+const foundShape = v.object({
+  ...caseFields,
+  version: v.literal(OLDER_VERSION),
+  visits: v.array(v.object({ id, ...visitFields })),
+  decisions: v.optional(v.array(v.object({ id, ...decisionFields }))),
+});
+
+/** The record of one child, or what is wrong in it. @param of the id it is kept under, where that is known */
+function recordOf(raw: unknown, of: string | undefined, atlas: Atlas): Case | BundleProblem[] {
   const label = textAt(at(raw, 'child'), 'label') ?? '';
   const child = label.slice(0, 60);
-  const fits = shaped(caseShape, raw, MAX_BUNDLE_BYTES);
+  const fits = shaped(foundShape, raw, MAX_BUNDLE_BYTES);
   if (!fits.success)
     return fits.issues.map((issue): BundleProblem => {
       const field = issue.path?.findLast((item) => typeof item.key === 'string')?.key;
@@ -78,7 +88,7 @@ function recordOf(raw: unknown, atlas: Atlas): Case | BundleProblem[] {
         },
       };
     });
-  const parsed = parseRaw(fits.output, atlas);
+  const parsed = parseRaw(latest(fits.output, of), atlas);
   if (parsed.ok) return parsed.value;
   return parsed.problems.map((problem): BundleProblem => ({ code: 'record', child, problem }));
 }
@@ -98,7 +108,7 @@ export function openBundle(value: unknown, atlas: Atlas): OpenedBundle {
   const read = children.map(({ addresses, id, raw }) => ({
     addresses,
     id,
-    record: recordOf(raw, atlas),
+    record: recordOf(raw, id, atlas),
   }));
   const wrong = read.flatMap(({ record }) => (Array.isArray(record) ? record : []));
   if (wrong.length > 0) return refuse(...wrong);

@@ -1,5 +1,6 @@
 /** FHIR R4 resources as raw case files. Nothing is believed: what comes out passes the parser like any file. */
-import { FORMAT, VERSION } from '../../case/shape.ts';
+import { OLDER_VERSION } from '../../case/older.ts';
+import { FORMAT } from '../../case/shape.ts';
 import * as codes from './codes.ts';
 import {
   carriedBy,
@@ -91,8 +92,17 @@ class BundleReader {
     return reference === undefined ? undefined : this.#byAddress.get(reference);
   }
 
+  /** The id that a child is kept under where the bundle was made, if it says so. */
+  #idOf({ resource, addresses }: Entry): string | undefined {
+    return listAt(resource, 'identifier')
+      .filter((one) => textAt(one, 'system') === codes.CHILD)
+      .flatMap((one) => textAt(one, 'value') ?? [])
+      .find((id) => KEPT_ID.test(id) && addresses.includes(addressOf(id)));
+  }
+
   #child(patient: Entry, parts: readonly Entry[]): FoundChild {
     const { resource } = patient;
+    const id = this.#idOf(patient);
     const carried = carriedBy(resource);
     const isOfChild = (name: string): boolean => name.startsWith(codes.OF_CHILD);
     const ofRecord = Object.entries(carried).filter(([name]) => !isOfChild(name));
@@ -106,13 +116,11 @@ class BundleReader {
       .flatMap((tag) => textAt(tag, 'display') ?? textAt(tag, 'code') ?? []);
     return {
       addresses: patient.addresses,
-      id: listAt(resource, 'identifier')
-        .filter((one) => textAt(one, 'system') === codes.CHILD)
-        .flatMap((one) => textAt(one, 'value') ?? [])
-        .find((id) => KEPT_ID.test(id) && patient.addresses.includes(addressOf(id))),
+      id,
       raw: {
         format: FORMAT,
-        version: VERSION,
+        // an id that an entry carries is kept; one that another system made has none, as in older files
+        version: OLDER_VERSION,
         child: {
           ...ofChild,
           label: exact(nameOf(resource), label),

@@ -1,6 +1,6 @@
 /** A child's record as FHIR R4 resources. What maps to what is listed in docs/formats.md. */
 import type { Bundle, Encounter, Observation, Patient } from 'fhir/r4';
-import { rawOf } from '../../case/file.ts';
+import { rawOf } from '../../case/raw.ts';
 import type { RawCase, RawFinding, RawVisit } from '../../case/shape.ts';
 import { findingKey, visitKey, type Case } from '../../case/case.ts';
 import type { Side } from '../../atlas/types.ts';

@@ -1,4 +1,5 @@
 /** The cells of a sheet as they are read, and what is told of those that are wrong. */
+import { NIL } from 'uuid';
 import type { CivilDate } from '../../age/civil.ts';
 import type { Atlas } from '../../atlas/atlas.ts';
 import { parseRaw } from '../../case/parse.ts';
@@ -89,7 +90,7 @@ export class Cells {
     const key = JSON.stringify([child, visit]);
     let problems = this.#asked.get(key);
     if (!problems) {
-      const visits = visit ? [{ ...visit, findings: [], milestones: [] }] : [];
+      const visits = visit ? [{ id: NIL, ...visit, findings: [], milestones: [] }] : [];
       const parsed = parseRaw({ format: FORMAT, version: VERSION, child, visits }, this.#atlas);
       this.#asked.set(key, (problems = parsed.ok ? [] : parsed.problems));
     }

@@ -1,7 +1,7 @@
 /** Which child each row of a sheet is of: the open one, one here by its label, or a new one. */
 import type { CivilDate } from '../../age/civil.ts';
 import { parseGestation } from '../../age/gestation.ts';
-import { rawOf } from '../../case/file.ts';
+import { rawOf } from '../../case/raw.ts';
 import { FORMAT, MAX_VISITS, VERSION, type RawCase, type RawChild } from '../../case/shape.ts';
 import type { Kept } from '../store.ts';
 import type { Cells } from './cells.ts';

@@ -10,6 +10,7 @@ import type { Line } from './lines.ts';
 import { fieldOf, type CellFault } from './problems.ts';
 
 export interface PlannedVisit {
+  id: string;
   on: string;
   examiner: string;
   /** Whether the child has this visit already. */
@@ -63,15 +64,15 @@ export function grown(
   const added = [...visits.values()].filter((visit) => visit.added.length > 0);
   if (added.length === 0) return undefined;
   const sourceOf = (visit: RawVisit | undefined): DraftVisit | undefined =>
-    added.find(({ on, examiner }) => on === visit?.on && examiner === visit.examiner);
+    added.find(({ id }) => id === visit?.id);
   const old = raw.visits.map((visit): RawVisit => {
     const more = sourceOf(visit);
     return more ? { ...visit, findings: [...visit.findings, ...more.added] } : visit;
   });
   const fresh = added
     .filter(({ isHere }) => !isHere)
-    .map(({ on, examiner, note, added: findings }): RawVisit => {
-      return { on, examiner, note, findings, milestones: [] };
+    .map(({ id, on, examiner, note, added: findings }): RawVisit => {
+      return { id, on, examiner, note, findings, milestones: [] };
     });
   const whole = { ...raw, visits: [...old, ...fresh] };
   const parsed = parseRaw(whole, atlas);

@@ -34,6 +34,8 @@ export interface Around {
   /** The child that is open: whose the rows are where no column names one. */
   open: Kept | undefined;
   today: CivilDate;
+  /** A uuid by chance, for each new visit. */
+  newId: () => string;
 }
 
 /** What every line of a row has in common. */
@@ -53,8 +55,10 @@ class Planner {
   readonly #mapping: Mapping;
   readonly #atlas: Atlas;
   readonly #today: CivilDate;
+  readonly #newId: () => string;
 
-  constructor(mapping: Mapping, { atlas, shelf, open, today }: Around) {
+  constructor(mapping: Mapping, { atlas, shelf, open, today, newId }: Around) {
+    this.#newId = newId;
     this.cells = new Cells(mapping, atlas);
     const isNamed = mapping.columns.child !== undefined;
     this.children = new Children(this.cells, shelf, isNamed, open);
@@ -137,7 +141,8 @@ class Planner {
       if (!here) draft.room--;
       const [old, note, isHere] = [here?.findings ?? [], here?.note ?? '', here !== undefined];
       const isAhead = !isHere && on > this.#today;
-      visit = { on, examiner, note, isHere, isAhead, old, added: [], line };
+      const id = here?.id ?? this.#newId();
+      visit = { id, on, examiner, note, isHere, isAhead, old, added: [], line };
       draft.visits.set(key, visit);
     }
     if (line.answers) this.note(line, visit);

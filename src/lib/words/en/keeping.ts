@@ -1,7 +1,7 @@
 /** English for keeping: what is saved, what is not and why, the bin, backups, two windows on one child. */
 import type { CivilDate } from '../../age/civil.ts';
 import { isDatingMethod } from '../../age/doubt.ts';
-import type { Point } from '../../case/merge.ts';
+import type { Point, VisitName } from '../../case/merge.ts';
 import type { BackupProblem, BackupTable } from '../../store/backupFile.ts';
 import { dateWords } from './ages.ts';
 import { sides } from './atlas.ts';
@@ -236,9 +236,21 @@ const FIELDS: Record<string, string> = {
 
 const capital = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1);
 
+/** The visit of a point that was kept before visits had ids: a date, a blank, the examiner. */
+function visitIn(name: string): VisitName {
+  const [on = '', ...examiner] = name.split(' ');
+  return { on, examiner: examiner.join(' ') };
+}
+
+/** The date of the decision that a point is about. */
+function decidedOn({ mine, theirs, base }: Point): string | undefined {
+  const { on } = (mine ?? theirs ?? base ?? {}) as { on?: unknown };
+  return typeof on === 'string' ? on : undefined;
+}
+
 /** Where a point stands: `Visit of 11 May 2026, Alder: Moro reflex, left`. */
-export function pointWords({ path }: Point, reflexName: (id: string) => string): string {
-  const [kind, name = '', what, third = '', side = ''] = path;
+export function pointWords(point: Point, reflexName: (id: string) => string): string {
+  const [kind, name = '', what, third = '', side = ''] = point.path;
   switch (kind) {
     case 'label':
       return 'Label';
@@ -249,18 +261,18 @@ export function pointWords({ path }: Point, reflexName: (id: string) => string):
     case 'tag':
       return 'Tag';
     case 'decision':
-      return `Decision of ${name}`;
+      return `Decision of ${decidedOn(point) ?? name}`;
     case 'visit':
       break;
     default:
       return capital(FIELDS[name] ?? name);
   }
-  const [on = '', ...examiner] = name.split(' ');
-  const visit = [
-    `Visit of ${dateWords(on as CivilDate)}`,
-    ...(examiner.length > 0 && examiner[0] ? [examiner.join(' ')] : []),
-  ].join(', ');
+  const { on, examiner } = point.visit ?? visitIn(name);
+  const visit = [`Visit of ${dateWords(on as CivilDate)}`, ...(examiner ? [examiner] : [])].join(
+    ', ',
+  );
   if (what === undefined) return visit;
+  if (what === 'date') return `${visit}: date and examiner`;
   if (what === 'finding') return `${visit}: ${reflexName(third)}, ${side}`;
   return `${visit}: ${what === 'milestone' ? third : (FIELDS[third] ?? third)}`;
 }
@@ -276,6 +288,10 @@ export function valueWords({ path }: Point, value: unknown): string {
   if (path[0] === 'visit' && path.length === 2) return 'the visit as it was changed';
   if (typeof value === 'number') return String(value);
   if (typeof value !== 'object') return '';
+  if (path[0] === 'visit' && path[2] === 'date') {
+    const { on, examiner } = value as VisitName;
+    return [dateWords(on as CivilDate), ...(examiner ? [examiner] : [])].join(', ');
+  }
   const { response, state, variant, note, born, due, gestation, dating, text, who, seen } =
     value as Record<string, unknown>;
   if (typeof response === 'string') {

@@ -85,6 +85,10 @@ export function mendWords(problem: Problem): string {
       return `was saved by a newer Tidemark (version ${problem.version}); update Tidemark to open it, the file is unchanged.`;
     case 'unknown-version':
       return `names version "${problem.version}"; write 1, or choose a file that Tidemark saved.`;
+    case 'bad-id':
+      return `"${problem.text}" is no id; leave it as Tidemark saved it, or choose a file that Tidemark saved.`;
+    case 'duplicate-id':
+      return `has the id ${problem.id}, which another visit or decision has too; choose a file that Tidemark saved.`;
     case 'missing':
       return 'is missing; fill it in.';
     case 'wrong-type':
