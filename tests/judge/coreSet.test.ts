@@ -24,8 +24,8 @@ describe('the core set for an age', () => {
       expect(set.size).toBeGreaterThan(6);
       expect(set.size).toBeLessThanOrEqual(CORE_SIZE);
       const least = Math.min(...set.values());
-      for (const [id, compiled] of judged.sheet) {
-        const reflex = ATLAS.reflexes.get(id)!;
+      for (const [id, reflex] of ATLAS.reflexes) {
+        const compiled = judged.sheet.get(id)!;
         const totals = totalsOf(readAt(compiled, fromMonths(months), 0));
         const at = { reflex, compiled, totals, ageDays: fromMonths(months), sdDays: 0 };
         if (set.has(id)) {

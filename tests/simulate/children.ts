@@ -24,9 +24,12 @@ import {
 
 export const SHEET = sheetOf(ATLAS, 'default');
 export const PRIORS = new Priors(ATLAS, SHEET);
-/** Without ODD: every healthy event is drawn from the window of some source. */
+/**
+ * Without ODD: every healthy event is drawn from the window of some source. Each reflex as a whole: a finding that
+ * is drawn says no variant.
+ */
 const EVENTS = new Map<string, Events>(
-  [...SHEET].map(([reflex, { windows }]) => [reflex, eventsOf(windows, 0)]),
+  [...ATLAS.reflexes.keys()].map((id) => [id, eventsOf(SHEET.get(id)!.windows, 0)]),
 );
 export const missedOf = (reflex: string): number => ATLAS.reflexes.get(reflex)!.absence.missed;
 

@@ -10,8 +10,8 @@ test('each line says why with a date, by how much it would tell, and how to hand
 }) => {
   await open(page, '#/next');
   const moro = line(page, 'moro');
-  await expect(moro).toContainText('uneven last time (11 May)');
-  await expect(moro).toContainText('integrated by 4 September 2026 in every source that dates it');
+  await expect(moro).toContainText('uneven, closing last time (11 May)');
+  await expect(moro).toContainText('integrated by 20 June 2026 in every source that dates it');
   await expect(moro).toContainText(/(informative|little information) [01]\.\d\d/);
   await expect(moro).toContainText('never drop freely, never shake');
   await expect(line(page, 'snout')).toContainText('not tested yet');

@@ -33,20 +33,22 @@ test('what if: verdicts that change are marked in place, and one touch goes back
   page,
 }) => {
   await open(page, '#/');
-  const moro = verdict(page, 'moro');
+  const palmar = verdict(page, 'palmar-grasp');
   await page.getByRole('button', { name: 'What if' }).click();
   const panel = page.locator('#what-if');
-  await expect(panel).toContainText(/fits becomes closing if born at 31w\dd or later/);
+  await expect(panel).toContainText(/persisting becomes closing if born at 31w4d or later/);
   await panel.getByRole('textbox', { name: 'Gestation at birth, tried' }).fill('31w5d');
   await panel.getByRole('textbox', { name: 'Gestation at birth, tried' }).press('Enter');
   await expect(panel.getByLabel('Due date, tried')).toHaveValue('2025-12-01');
-  await expect(moro).toContainText('fits becomes closing');
-  await expect(panel.getByRole('status')).toContainText('fits becomes closing');
+  await expect(palmar).toContainText('persisting becomes closing');
+  await expect(panel.getByRole('status')).toContainText('persisting becomes closing');
   // out of sight it is still said, on every page of the child
   await page.getByRole('button', { name: 'What if' }).click();
   await page.getByRole('link', { name: 'Course', exact: true }).click();
   await expect(page.getByText('Tried, not the record:')).toBeVisible();
-  await expect(page.getByRole('row', { name: /^Moro/ })).toContainText('fits becomes closing');
+  await expect(page.getByRole('row', { name: /^Palmar grasp/ })).toContainText(
+    'persisting becomes closing',
+  );
   await page.getByRole('button', { name: 'Back to the record' }).click();
   await expect(page.getByText('becomes closing')).toHaveCount(0);
   await page.reload();
