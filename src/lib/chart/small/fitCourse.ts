@@ -5,7 +5,6 @@
  */
 import { fromMonths, TERM, toAxisDay, toMonths } from '../../age/axis.ts';
 import type { FitKind } from '../../judge/reading/fit.ts';
-import { roughMeasure, type Lettering, type Measure } from '../labels.ts';
 import type { FitData } from '../model.ts';
 
 /** A visit, at the child's age on it, and the best-fitting ages that are shown for it. */
@@ -20,7 +19,7 @@ export interface FitStroke {
   /** The ends of the interval, the later age first: y grows downward. */
   top: number;
   bottom: number;
-  /** An end that the axis cuts off: the interval is open there, and the median is not shown. */
+  /** An end that the axis cuts off: drawn a little way from the other end, and without a median. */
   openTop: boolean;
   openBottom: boolean;
   /** The median; undefined where an end is open. */
@@ -54,7 +53,7 @@ export interface PlacedFitCourse {
   lines: readonly { kind: FitKind; path: string }[];
   /** What is counted across and upward, at the ends of the two axes. */
   captions: readonly [across: PlacedText, up: PlacedText];
-  /** What each kind is, beside its last interval, and what the line is, at its end. */
+  /** What each kind is, level with its last interval, and what the line is, at its end. */
   labels: readonly (PlacedText & { of: FitKind | 'equal' })[];
 }
 
@@ -67,16 +66,21 @@ export interface FitCourseWords {
   up: string;
 }
 
-export const FIT_COURSE = { width: 352, height: 248 } as const;
+export const FIT_COURSE = { width: 396, height: 248 } as const;
 
-const LETTERS: Lettering = { sizePx: 12 };
+const LETTERS_PX = 12;
 const KINDS: readonly FitKind[] = ['primitive', 'postural', 'milestones'];
 /** Around the plot: figures of the ages left and below, what each interval is on the right. */
-const EDGE = { left: 34, right: 116, top: 30, bottom: 22 } as const;
+const EDGE = { left: 34, right: 160, top: 30, bottom: 22 } as const;
 /** From the plot down to the figures below it. */
 export const BELOW = 18;
 /** Between the strokes of one visit. */
 const APART = 9;
+/** How far an interval without an end is drawn from the end it has. */
+const STEM = 14;
+/** From the plot to the labels, and from the mark of a kind to its words. */
+const BESIDE = 8;
+export const AFTER_MARK = 10;
 /** Between the lines of two labels. */
 const LINE = 15;
 /** Of the axis before the first and after the last visit, in months. */
@@ -102,25 +106,14 @@ function ticksOf({ from, to }: Span, at: (day: number) => number, term: string):
   return ticks;
 }
 
-/** Labels that share a place across keep a line each: moved down, and up again where that leaves the room. */
-function lettered<L extends PlacedText>(
-  labels: readonly L[],
-  lowest: number,
-  measure: Measure,
-): L[] {
-  const widthOf = ({ text }: L): number => measure(text, LETTERS);
-  const meets = (one: L, other: L): boolean =>
-    one.x < other.x + widthOf(other) && other.x < one.x + widthOf(one);
+/** Labels of one column on a line each: moved down, and up again where that leaves the room. */
+function lettered<L extends PlacedText>(labels: readonly L[], lowest: number): L[] {
   const down: L[] = [];
-  for (const label of labels.toSorted((a, b) => a.y - b.y)) {
-    const above = down.filter((one) => meets(one, label)).map(({ y }) => y + LINE);
-    down.push({ ...label, y: Math.max(label.y, ...above) });
-  }
+  for (const label of labels.toSorted((a, b) => a.y - b.y))
+    down.push({ ...label, y: Math.max(label.y, (down.at(-1)?.y ?? -Infinity) + LINE) });
   const up: L[] = [];
-  for (const label of down.toSorted((a, b) => b.y - a.y)) {
-    const below = up.filter((one) => meets(one, label)).map(({ y }) => y - LINE);
-    up.push({ ...label, y: Math.min(label.y, lowest, ...below) });
-  }
+  for (const label of down.toReversed())
+    up.unshift({ ...label, y: Math.min(label.y, (up[0]?.y ?? lowest + LINE) - LINE) });
   return up;
 }
 
@@ -128,7 +121,6 @@ function lettered<L extends PlacedText>(
 export function placeFitCourse(
   visits: readonly FitVisit[],
   words: FitCourseWords,
-  measure: Measure = roughMeasure,
 ): PlacedFitCourse | undefined {
   const days = visits.map(({ day }) => day);
   const fits = visits.flatMap((visit) => visit.fits);
@@ -138,7 +130,6 @@ export function placeFitCourse(
   const ages = [...days, ...fits.flatMap(({ low, high }) => [low, high])].filter(
     (day) => day !== null,
   );
-  // an interval without an end runs on to the edge: there has to be some way beyond the other end
   const up: Span = {
     from: Math.min(TERM, ...ages),
     to: Math.max(across.to, ...ages.map((day) => day + margin)),
@@ -154,44 +145,40 @@ export function placeFitCourse(
     // two examiners of one day beside each other too
     const here = visits.flatMap((visit) => (visit.day === day ? visit.fits : []));
     const sorted = here.toSorted((a, b) => KINDS.indexOf(a.kind) - KINDS.indexOf(b.kind));
-    return visits[at]!.fits.map((fit) => ({
-      kind: fit.kind,
-      x: rounded(x(day) + (sorted.indexOf(fit) - (sorted.length - 1) / 2) * APART),
-      top: rounded(fit.high === null ? top : y(fit.high)),
-      bottom: rounded(fit.low === null ? bottom : y(fit.low)),
-      openTop: fit.high === null,
-      openBottom: fit.low === null,
-      middle: fit.low === null || fit.high === null ? undefined : rounded(y(fit.median)),
-    }));
+    return visits[at]!.fits.map((fit) => {
+      const { kind, median, low, high } = fit;
+      const isWhole = low !== null && high !== null;
+      return {
+        kind,
+        x: rounded(x(day) + (sorted.indexOf(fit) - (sorted.length - 1) / 2) * APART),
+        top: rounded(high === null ? Math.max(top, y(low ?? median) - STEM) : y(high)),
+        bottom: rounded(low === null ? Math.min(bottom, y(high ?? median) + STEM) : y(low)),
+        openTop: high === null,
+        openBottom: low === null,
+        middle: isWhole ? rounded(y(median)) : undefined,
+      };
+    });
   });
   const kinds = KINDS.map((kind) => ({ kind, own: strokes.filter((one) => one.kind === kind) }));
 
   const first = Math.max(across.from, up.from);
   const end: readonly [number, number] = [rounded(x(across.to)), rounded(y(across.to))];
-  const beside = (of: FitKind | 'equal', text: string, fromX: number, atY: number) => {
-    const most = FIT_COURSE.width - measure(text, LETTERS);
-    return { of, text, x: rounded(Math.min(fromX + 8, most)), y: rounded(atY) };
-  };
   const labels = [
-    beside('equal', words.equal, end[0], end[1] - 8),
+    { of: 'equal' as const, text: words.equal, x: right + BESIDE, y: end[1] + 4 },
     ...kinds.flatMap(({ kind, own }) => {
-      const last = own.at(-1);
-      return last
-        ? [
-            beside(
-              kind,
-              words.kind(kind),
-              last.x,
-              (last.middle ?? (last.top + last.bottom) / 2) + 4,
-            ),
-          ]
-        : [];
+      // level with its last median, or else with its last interval
+      const last = own.findLast(({ middle }) => middle !== undefined) ?? own.at(-1);
+      const at = last && (last.middle ?? (last.top + last.bottom) / 2);
+      const text = words.kind(kind);
+      return at === undefined
+        ? []
+        : [{ of: kind, text, x: right + BESIDE + AFTER_MARK, y: rounded(at + 4) }];
     }),
   ];
   return {
     captions: [
-      { x: right + 8, y: bottom + BELOW, text: words.across },
-      { x: 0, y: LETTERS.sizePx, text: words.up },
+      { x: right + BESIDE, y: bottom + BELOW, text: words.across },
+      { x: 0, y: LETTERS_PX, text: words.up },
     ],
     left,
     right,
@@ -207,6 +194,6 @@ export function placeFitCourse(
       const path = dots.map((one, k) => `${k === 0 ? 'M' : 'L'}${one.x} ${one.middle}`).join('');
       return dots.length > 1 ? [{ kind, path }] : [];
     }),
-    labels: lettered(labels, bottom, measure),
+    labels: lettered(labels, bottom),
   };
 }

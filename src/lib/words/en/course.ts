@@ -126,7 +126,7 @@ export function fitLine(fits: readonly Fit[]): string {
 export const fitCourse = {
   title: 'Best-fitting age over the visits',
   lead: 'For each visit, the age at which its findings would be most ordinary, in months after term, with the interval that holds 90\u00a0%.',
-  open: 'A dashed interval has no end on this axis and no median.',
+  open: 'An arrow has no end on this axis, and no median: the findings fit this age and any beyond it.',
   none: (reflexes: number, milestones: number): string =>
     `A visit has a best-fitting age from ${reflexes} reflexes of one kind, or ${milestones} milestones, on. No visit has one so far.`,
   equal: (isCorrected: boolean): string =>
