@@ -9,7 +9,13 @@ import { inOrder, planFor } from '../../src/lib/judge/plan.ts';
 import { blankAge } from '../../src/lib/state/blankSheet.ts';
 import { demoCase } from '../../src/lib/state/demo.ts';
 import { planDate } from '../../src/lib/state/plan.ts';
-import { partsOf, sheetWith, withLine, withoutLine } from '../../src/lib/state/sheet.ts';
+import {
+  partsOf,
+  sharedCautions,
+  sheetWith,
+  withLine,
+  withoutLine,
+} from '../../src/lib/state/sheet.ts';
 
 const record = demoCase(ATLAS);
 const plan = planFor(record, '2026-06-08' as CivilDate, {
@@ -71,6 +77,28 @@ describe('the sheet of a visit', () => {
         }
     const all = parts.flatMap(({ runs }) => runs.flatMap(({ lines }) => lines));
     expect(all.map(({ reflex }) => reflex.id)).toEqual(proposed);
+  });
+
+  it('has what was flagged last time ahead of the rest where that is asked for, and each line once', () => {
+    const { lines } = sheetWith(plan, undefined);
+    const [flagged, ...rest] = partsOf(lines, true);
+    const idsOf = (parts: readonly (typeof flagged)[]) =>
+      parts.flatMap((part) =>
+        part!.runs.flatMap((run) => run.lines.map(({ reflex }) => reflex.id)),
+      );
+    expect(flagged!.part).toBe('flagged');
+    // what Kestrel had flagged on 11 May, upsetting or not
+    expect(idsOf([flagged]).toSorted()).toEqual(['atnr', 'crossed-extension', 'moro']);
+    expect(rest.map(({ part }) => part)).toEqual(['core', 'also', 'upsetting']);
+    expect([...idsOf([flagged]), ...idsOf(rest)].toSorted()).toEqual(proposed.toSorted());
+  });
+
+  it('says together only the cautions that every line has', () => {
+    const { lines } = sheetWith(plan, undefined);
+    const shared = sharedCautions(lines);
+    expect(shared).toContain('stop-if-distress');
+    for (const { reflex } of lines) expect(reflex.cautions).toEqual(expect.arrayContaining(shared));
+    expect(sharedCautions(lines.slice(0, 1))).toEqual([]);
   });
 
   it('is made for the date of the sheet that is kept, while no visit is later', () => {

@@ -187,7 +187,7 @@ export interface TenMinutes extends Omit<Choice, 'chosen'> {
 const ASKED: ReadonlySet<string> = new Set(['persisting', 'missing', 'early']);
 
 /** Flagged at the last visit, or to be tried a second time. */
-const isFlagged = ({ why }: PlanLine): boolean =>
+export const isFlagged = ({ why }: PlanLine): boolean =>
   why.some(
     (one) =>
       one.code === 'second-try' ||

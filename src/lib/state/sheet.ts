@@ -1,7 +1,8 @@
 /** The sheet of a visit: what the plan proposes, with what the clinician added and dropped. */
-import type { Reflex } from '../atlas/types.ts';
+import type { Caution, Reflex } from '../atlas/types.ts';
 import { isForTeachingOnly } from '../judge/coreSet.ts';
 import { inOrder, partOf, PARTS, type Lines, type Part, type PlanLine } from '../judge/plan.ts';
+import { isFlagged } from '../judge/tenMinutes.ts';
 
 export interface SheetLine extends PlanLine {
   /** Not among what the plan proposes: put on by hand. */
@@ -52,23 +53,30 @@ export const withoutLine = ({ ids }: Sheet, id: string): string[] =>
 
 /** Lines of one part and position. */
 export interface SheetRun<L extends PlanLine> {
-  /** Undefined for what may upset: it is one run. */
+  /** Undefined for what may upset and what was flagged: each is one run. */
   position: PlanLine['reflex']['position'] | undefined;
   lines: L[];
 }
 
-/** A part of a sheet: the core set, what else is worth testing, what may upset. */
+/** A part of a sheet: what was flagged last time, the core set, what else is worth testing, what may upset. */
 export interface SheetPart<L extends PlanLine> {
-  part: Part;
+  part: Part | 'flagged';
   runs: SheetRun<L>[];
 }
 
-/** Lines under their parts, in each in their order, neighbours of one position together. */
-export function partsOf<L extends PlanLine>(lines: readonly L[]): SheetPart<L>[] {
-  return PARTS.flatMap((part) => {
+/**
+ * Lines under their parts, in each in their order, neighbours of one position together.
+ * @param flaggedFirst what was flagged last time is a part by itself, ahead of the others and in one run
+ */
+export function partsOf<L extends PlanLine>(
+  lines: readonly L[],
+  flaggedFirst = false,
+): SheetPart<L>[] {
+  const flagged = flaggedFirst ? lines.filter(isFlagged) : [];
+  const parts = PARTS.flatMap((part): SheetPart<L>[] => {
     const runs: SheetRun<L>[] = [];
     for (const line of lines) {
-      if (partOf(line) !== part) continue;
+      if (partOf(line) !== part || flagged.includes(line)) continue;
       const position = part === 'upsetting' ? undefined : line.reflex.position;
       const last = runs.at(-1);
       if (last && last.position === position) last.lines.push(line);
@@ -76,4 +84,15 @@ export function partsOf<L extends PlanLine>(lines: readonly L[]): SheetPart<L>[]
     }
     return runs.length > 0 ? [{ part, runs }] : [];
   });
+  return flagged.length > 0
+    ? [{ part: 'flagged', runs: [{ position: undefined, lines: flagged }] }, ...parts]
+    : parts;
 }
+
+/** The cautions of every line, which are said once. */
+export const sharedCautions = (lines: readonly PlanLine[]): Caution[] =>
+  lines.length > 1
+    ? lines[0]!.reflex.cautions.filter((caution) =>
+        lines.every(({ reflex }) => reflex.cautions.includes(caution)),
+      )
+    : [];

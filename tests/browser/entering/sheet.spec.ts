@@ -43,6 +43,24 @@ test('the date of the next visit and why come first, then the core set, ten minu
   await expect(page.getByLabel('Plan for')).toHaveValue('2026-05-25');
 });
 
+test('in one hand the plan has what was flagged first, and what is beyond the core set folded', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await open(page, '#/next');
+  const flagged = page.locator('[data-part="flagged"]');
+  await expect(flagged.locator('[data-line]')).toHaveCount(3);
+  await expect(line(page, 'palmar-grasp')).toBeVisible();
+  await expect(line(page, 'snout')).toBeHidden();
+  const moro = line(page, 'moro');
+  const handling = moro.getByText('never drop freely, never shake').first();
+  await expect(handling).toBeHidden();
+  await moro.getByText('Handling and technique').click();
+  await expect(handling).toBeVisible();
+  await page.getByText(/^Also: \d+$/).click();
+  await expect(line(page, 'snout')).toBeVisible();
+});
+
 test('what may upset stands last', { tag: '@thorough' }, async ({ page }) => {
   await open(page, '#/next');
   const last = page.getByRole('heading', { name: 'Last, as they may upset' });

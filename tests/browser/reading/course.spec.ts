@@ -9,6 +9,11 @@ test('the course says first what changed, then shows reflex by visit, then what 
   await expect(changed.getByRole('listitem').first()).toContainText(
     'obligatory, stronger than before; elicited on 16 March 2026; fits has become persisting',
   );
+  const fits = page.getByRole('region', { name: 'Best-fitting age over the visits' });
+  await expect(fits.getByRole('img', { name: /by corrected age, in months/ })).toBeVisible();
+  await expect(fits.getByRole('listitem').nth(1)).toContainText('too few findings');
+  await expect(fits.getByRole('listitem').nth(2)).toContainText('what comes and goes: 5 mo (');
+  await expect(fits).toContainText('not the developmental age of a normed test');
   const row = page.getByRole('row', { name: /^Galant/ });
   await expect(row).toContainText('gone between 12 January 2026 and 11 May 2026');
   await expect(row.getByRole('cell').nth(1)).toHaveText('not tested');

@@ -33,6 +33,7 @@ test('a verdict opens to its reasons, counts, sources and handling', async ({ pa
   // by the default sources 3 of 8 voices have it gone: Zafeiriou 2004, Bates, Best Start
   await expect(ground).toContainText('persisting 38 %');
   await expect(ground).toContainText('3 of 9 sources that speak, 3 of 8 voices');
+  await expect(ground.getByRole('img', { name: /^Probability that it is present/ })).toBeVisible();
   await expect(ground).toContainText(
     '42 % of 249 infants at routine visits showed it at 6 months (95 % interval 36 % to 48 %).',
   );

@@ -5,9 +5,11 @@ import type { Side } from '../../atlas/types.ts';
 import type { Course } from '../../case/course.ts';
 import type { Change, LeftOpen } from '../../judge/changes.ts';
 import type { JudgedFinding } from '../../judge/judge.ts';
+import type { Fit, FitHidden } from '../../judge/reading/fit.ts';
 import { BY_DATE, dateWords, shortDateWords, type When } from './ages.ts';
 import { intervalWords } from './attention.ts';
 import { responses } from './case.ts';
+import { fitKind, fitWords } from './inferred.ts';
 import { flags, verdicts } from './judge.ts';
 
 export { becomesWords } from './tried.ts';
@@ -103,6 +105,37 @@ export const coursePage = {
     `Look again: ${[reflex, sides].filter(Boolean).join(', ')}`,
   entryMost: 'From this date most sources would expect the change.',
   entryEvery: 'From this date every source that dates it would expect the change.',
+};
+
+const HIDDEN: Readonly<Record<FitHidden, string>> = {
+  'too-few': 'too few findings for a best-fitting age',
+  'too-wide': 'the findings fit too wide a range of ages',
+  'several-modes': 'the findings fit more than one age',
+};
+
+/** The best-fitting ages of one visit in a line; where none is shown, why not. */
+export function fitLine(fits: readonly Fit[]): string {
+  const shown = fits.filter(({ hidden }) => hidden === null);
+  if (shown.length > 0)
+    return shown.map((fit) => `${fitKind(fit.kind)}: ${fitWords(fit)}`).join('; ');
+  const why = fits.flatMap(({ hidden }) => hidden ?? []).find((one) => one !== 'too-few');
+  return HIDDEN[why ?? 'too-few'];
+}
+
+/** What the best-fitting ages over the visits are set beside. */
+export const fitCourse = {
+  title: 'Best-fitting age over the visits',
+  lead: 'For each visit, the age at which its findings would be most ordinary, in months after term, with the interval that holds 90\u00a0%.',
+  open: 'An arrow has no end on this axis, and no median: the findings fit this age and any beyond it.',
+  none: (reflexes: number, milestones: number): string =>
+    `A visit has a best-fitting age from ${reflexes} reflexes of one kind, or ${milestones} milestones, on. No visit has one so far.`,
+  equal: (isCorrected: boolean): string =>
+    isCorrected ? 'equal to corrected age' : 'equal to age since birth',
+  term: 'term',
+  across: (isCorrected: boolean): string => (isCorrected ? 'corrected age' : 'age since birth'),
+  up: 'best-fitting age',
+  picture: (isCorrected: boolean): string =>
+    `Best-fitting age by ${isCorrected ? 'corrected age' : 'age since birth'}, in months. The same figures are in the list.`,
 };
 
 export const whatIf = {

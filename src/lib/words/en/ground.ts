@@ -105,3 +105,8 @@ export const associations = {
   caution:
     'Associations in groups, mostly of infants at risk. They are no cause and no prognosis for this child.',
 };
+
+export const presence = {
+  title: 'Probability that it is present in this child, by age in months after term',
+  term: 'term',
+};

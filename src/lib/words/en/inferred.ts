@@ -79,15 +79,6 @@ export function fitWords({ median, low, high }: Pick<Fit, 'median' | 'low' | 'hi
   return high === null ? '' : `${months(high)} mo or before`;
 }
 
-/** One best-fitting age as a sentence; undefined where it is not shown. */
-export const fitSentence = (fit: Fit): string | undefined =>
-  fit.hidden === null
-    ? `The findings of ${KINDS[fit.kind]} fit best at ${fitWords(fit)}, by ${fit.takingPart} of them.`
-    : undefined;
-
-export const FIT_CAUTION =
-  'The best-fitting age reads the sources and takes the responses as independent, so its range is too narrow. It is not the developmental age of a normed test.';
-
 const percent = (p: number): string =>
   p >= 0.995 ? 'over 99 %' : p < 0.005 ? 'under 1 %' : `${Math.round(p * 100)} %`;
 

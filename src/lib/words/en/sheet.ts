@@ -78,9 +78,12 @@ export const TELLS_NOTE =
 
 /** The parts of a sheet. */
 export const parts = {
+  flagged: 'Flagged last time',
   core: 'Core set for this age',
   also: 'Also',
   upsetting: 'Last, as they may upset',
+  folded: (part: string, lines: number): string => `${part}: ${lines}`,
+  every: 'For every test:',
   inCore: 'core set',
   /** @param most how many it holds at most @param months the usual time between two visits */
   coreHelp: (most: number, months: number): string =>
@@ -144,7 +147,7 @@ export const page = {
   record: 'Record findings',
   blank: 'A sheet for an age, without a child',
   how: 'Technique',
-  handling: 'Handling',
+  handling: 'Handling and technique',
   gone: (id: string): string =>
     `“${id}” is no longer in the atlas; it stays on the sheet until it is removed.`,
   off: (name: string): string =>

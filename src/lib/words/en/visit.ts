@@ -1,9 +1,9 @@
 /** English for what a whole visit says, beyond its single findings: what should not wait comes first. */
 import type { Atlas } from '../../atlas/atlas.ts';
 import type { JudgedVisit } from '../../judge/judge.ts';
-import type { Fit } from '../../judge/reading/fit.ts';
+import type { Fit, FitKind } from '../../judge/reading/fit.ts';
 import { BY_DATE } from './ages.ts';
-import { fitSentence, FIT_CAUTION } from './inferred.ts';
+import { fitWords } from './inferred.ts';
 import {
   attentions,
   milestoneSentence,
@@ -11,6 +11,21 @@ import {
   todaySentence,
   togetherSentence,
 } from './judge.ts';
+
+const FITTED: Readonly<Record<FitKind, string>> = {
+  primitive: 'reflexes that come and go',
+  postural: 'reflexes that come and stay',
+  milestones: 'milestones',
+};
+
+/** One best-fitting age as a sentence; undefined where it is not shown. */
+const fitSentence = (fit: Fit): string | undefined =>
+  fit.hidden === null
+    ? `The findings of ${fit.takingPart} ${FITTED[fit.kind]} fit best at ${fitWords(fit)}.`
+    : undefined;
+
+export const FIT_CAUTION =
+  'The best-fitting age reads the sources and takes the responses as independent, so its range is too narrow. It is not the developmental age of a normed test.';
 
 export function visitSentences(
   { today, together, pattern, milestones }: JudgedVisit,
