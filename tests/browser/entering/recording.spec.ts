@@ -56,7 +56,7 @@ test.describe('with a finger on a tablet', () => {
     await which.selectOption('Propping, tipped forward in sitting');
     await expect(page.getByRole('heading', { name: /forward: propping$/ })).toBeVisible();
     await give(page, 'both sides', 'elicited').tap();
-    await page.waitForURL(/visits\/4\/record/);
+    await page.waitForURL(RECORDING);
     await page.reload();
     await expect(row(page, 'protective-forward')).toContainText('Protective, forward: propping');
     await row(page, 'protective-forward').tap();
