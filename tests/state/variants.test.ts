@@ -49,7 +49,11 @@ describe('while recording', () => {
 
   it('is one step of undo', () => {
     const desk = new Desk(ATLAS, [{ id: 'kestrel', record: demoCase(ATLAS) }], undefined);
-    const entry = new VisitEntry(desk, () => desk.open!.record.visits[2]!.id, '2026-06-08' as CivilDate);
+    const entry = new VisitEntry(
+      desk,
+      () => desk.open!.record.visits[2]!.id,
+      '2026-06-08' as CivilDate,
+    );
     const said = () =>
       desk
         .open!.record.visits[2]!.findings.filter(({ reflex }) => reflex === REFLEX)
