@@ -23,7 +23,7 @@ export default defineConfig({
     maxWorkers: '100%', // by default one core is left over, of two
     setupFiles: process.env.FAULTS_LOG ? ['tests/faults/count.ts'] : [],
     expect: { requireAssertions: true },
-    testTimeout: 120_000, // a busy machine is slow, not wrong; speed belongs to the benchmark
+    testTimeout: process.env.THOROUGH ? 600_000 : 120_000, // a busy machine is slow, not wrong; speed belongs to the benchmark
     projects: [
       {
         extends: true,

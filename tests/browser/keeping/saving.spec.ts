@@ -279,7 +279,7 @@ test(
     await other.evaluate(
       () =>
         new Promise<void>((resolve) => {
-          const opening = indexedDB.open('tidemark-children', 50);
+          const opening = indexedDB.open('tidemark-children', 1000);
           opening.onsuccess = () => {
             opening.result.close();
             resolve();

@@ -11,7 +11,7 @@ import { lastTests } from '../../case/course.ts';
 import { reflexOf } from '../../case/finding.ts';
 import type { Sheet } from '../judge.ts';
 import { clockOf, type Clock } from './clock.ts';
-import { ODD, MILESTONE_MISSED } from './constants.ts';
+import { MILESTONE_MISSED, ODD, RECENT_DAYS } from './constants.ts';
 import { Inferred, seen } from './course.ts';
 import { daysOf, milestoneDaysOf, type ReflexDays, type SeenDay } from './days.ts';
 import { milestonePrior } from './milestone.ts';
@@ -81,6 +81,7 @@ export class ChildReading {
   readonly #last: ReadonlyMap<string, string>;
   readonly #courses = new Map<string, Inferred>();
   readonly #known = new Map<string, Known>();
+  readonly #gone = new Map<string, number>();
 
   constructor(record: Case, priors: Priors, limits: CorrectionLimits = DEFAULT_LIMITS) {
     this.record = record;
@@ -119,12 +120,25 @@ export class ChildReading {
     return course;
   }
 
-  /** P(a side of what is tested has gone by a date), from the sources and its days up to that date. */
+  /**
+   * P(a side of what is tested has gone by a date), from the sources and its last `RECENT_DAYS` days up to that
+   * date. Kept, since each later day of a response that came back asks for the same.
+   */
   goneBy(test: string, side: Side, on: CivilDate): number {
+    const key = `${test} ${side} ${on}`;
+    const kept = this.#gone.get(key);
+    if (kept !== undefined) return kept;
+    const gone = this.#goneBy(test, side, on);
+    this.#gone.set(key, gone);
+    return gone;
+  }
+
+  #goneBy(test: string, side: Side, on: CivilDate): number {
     const prior = this.priors.reflex(test);
     const known = this.priors.atlas.reflexes.get(reflexOf(test));
     if (!prior?.datedI || !known) return 0;
-    const days = (this.days.get(test)?.sides[side] ?? NO_DAYS).filter((day) => day.on <= on);
+    const before = (this.days.get(test)?.sides[side] ?? NO_DAYS).filter((day) => day.on <= on);
+    const days = before.slice(-RECENT_DAYS);
     const course = this.#infer(prior, days, known.absence.missed);
     return course.contradicted ? 0 : course.by('integrates', this.clock.dayOn(on));
   }

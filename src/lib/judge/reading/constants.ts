@@ -126,6 +126,12 @@ export const TRIES = 2;
 /** Ours: so many reflexes to be discussed at one visit are said together. */
 export const TOGETHER = 3;
 
+/**
+ * Ours: whether a response had gone when it was missing is read from so many days up to then, more than a
+ * child has. The work grows with the square of the days, and a record may hold hundreds.
+ */
+export const RECENT_DAYS = 40;
+
 /** Ours: so many lost lifelong reactions, each tried twice, should not wait. */
 export const TODAY_LOST = 2;
 

@@ -61,6 +61,7 @@ const ABOUT: Readonly<Record<ConstantName, About>> = {
   MARKED_STEPS: ['grades', 'steps'],
   MARKED_EXPECTATION: ['grades', 'probability'],
   CREDIBLY_GONE: ['grades', 'probability'],
+  RECENT_DAYS: ['grades', 'count'],
   STAYS_DAYS: ['grades', 'count'],
   EXPECTED_THERE: ['grades', 'probability'],
   Z90: ['grades', 'standard-deviations', 'normal-table'],

@@ -289,6 +289,7 @@ export const constantWhat: Readonly<Record<ConstantName, string>> = {
     'a marked difference is to be discussed if the mean expectation is at least this',
   CREDIBLY_GONE:
     're-emerged is to be discussed from this probability that the response had integrated when it was missing',
+  RECENT_DAYS: 'days up to a missing response from which it is read whether it had integrated',
   STAYS_DAYS: 'days in a row with the same side the stronger, from which a difference stays',
   EXPECTED_THERE: 'from this mean expectation on, the weaker side is the less expected',
   Z90: 'the 90th percentile of a milestone',
