@@ -124,7 +124,7 @@ export function rawFrom(parts: Parts): RawCase {
   } as unknown as RawCase;
 }
 
-/** By the id of what another list has too, by its names, the id that it goes by there. */
+/** Pairs of ids, here and in the other list, of what both have by name but under different ids. */
 function idsThere<T extends { id: string }>(
   list: readonly T[],
   other: readonly T[],
