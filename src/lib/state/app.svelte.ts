@@ -178,11 +178,13 @@ const left = (): LeftByTable => ({
  */
 export function going(isLast: boolean): void {
   takeTyped();
-  const unwritten = keeping.kind === 'kept' ? left() : {};
+  // the store may not have answered yet: what was typed over the child shown at once waits for it too
+  const unwritten = keeping.kind === 'kept' || keeping.kind === undefined ? left() : {};
   const place = smallPlace();
   const isAny = isAnyLeft(unwritten);
   if (!isAny) takeBack(place); // what could not be written before has been since
-  const isLeft = isAny && lock.standing === 'none' && leaveBehind(place, unwritten);
+  const isPlain = lock.standing === 'none' || lock.standing === 'unknown';
+  const isLeft = isAny && isPlain && leaveBehind(place, unwritten);
   if (isLast) underway.leave(isAny && !isLeft ? ['writing'] : []);
   if (!isAny) return;
   void settled().then(() => {

@@ -83,6 +83,19 @@ for (const [how, go] of [
     },
   );
 
+test('what is typed before the store has answered is there after a reload', async ({ page }) => {
+  await page.addInitScript(() => {
+    if (sessionStorage.getItem('loaded')) return;
+    sessionStorage.setItem('loaded', 'once');
+    IDBFactory.prototype.open = () => new EventTarget() as IDBOpenDBRequest; // it never answers
+  });
+  await open(page, '#/visits/3');
+  const before = await noteOf(page).inputValue();
+  await typeIn(page, 'unfinis');
+  await page.reload();
+  await expect(noteOf(page)).toHaveValue(`${before}unfinis`);
+});
+
 test(
   'a page that goes out of sight keeps at once what is typed',
   { tag: '@thorough' },
