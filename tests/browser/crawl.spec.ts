@@ -8,6 +8,7 @@ import type { Page } from '@playwright/test';
 import { accessibilityFaults, type AxeScope } from './support/accessibility.ts';
 import { ALL, EVERYDAY, OTHERS, smallTargets, type Scene } from './support/pages.ts';
 import { expect, open, test } from './support/page.ts';
+import { whereabouts } from './support/places.ts';
 import { sideways, textFaults } from './support/text.ts';
 
 const HALL: AxeScope = { also: ['color-contrast-enhanced'] };
@@ -55,9 +56,16 @@ const WINDOWS = [
   { name: 'a wide screen', width: 1920, height: 1080 },
 ] as const;
 
-/** Access, and the layout in each window. */
-async function lookAround(page: Page, { isForHall }: Scene): Promise<string[]> {
-  const faults = await accessibilityFaults(page, isForHall ? HALL : {});
+/** Only an address that is none is nowhere, and what fills the window has no header. */
+async function placeFaults(page: Page, { hash }: Scene): Promise<string[]> {
+  if ((await page.getByRole('banner').count()) === 0 || hash === '#/nowhere') return [];
+  return (await whereabouts(page)).length > 1 ? [] : ['does not say where it is'];
+}
+
+/** Access, where the page is, and the layout in each window. */
+async function lookAround(page: Page, scene: Scene): Promise<string[]> {
+  const faults = await accessibilityFaults(page, scene.isForHall ? HALL : {});
+  faults.push(...(await placeFaults(page, scene)));
   for (const { name, ...size } of WINDOWS) {
     await page.setViewportSize(size);
     faults.push(...(await layoutFaults(page)).map((fault) => `on ${name}: ${fault}`));

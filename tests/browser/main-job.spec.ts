@@ -1,4 +1,5 @@
 import { addChild, addFinding, asking, expect, more, open, test } from './support/page.ts';
+import { goTo } from './support/places.ts';
 
 test('a child born early, two visits, verdicts with reasons, and all of it after a reload', async ({
   page,
@@ -17,7 +18,7 @@ test('a child born early, two visits, verdicts with reasons, and all of it after
   await expect(page.getByText('Kept as the visit of 2 March 2026.')).toBeVisible();
   await addFinding(page, 'galant', 'Galant', { left: 'elicited', right: 'not elicited' });
 
-  await page.getByRole('link', { name: 'Visits' }).click();
+  await goTo(page, 'Visits');
   await page.getByRole('link', { name: 'Add a visit' }).click();
   await expect(page.getByLabel('Visit date')).toHaveValue('2026-06-08');
   await page.getByLabel('State of the infant').first().selectOption('quiet alert');
@@ -37,7 +38,7 @@ test('a child born early, two visits, verdicts with reasons, and all of it after
   await page.reload();
   await expect(page.getByRole('heading', { name: 'Plover' })).toBeVisible();
   await expect(asking(page)).toHaveText(['Crossed extension']);
-  await page.getByRole('combobox', { name: 'seen' }).selectOption({ label: '2 March 2026' });
+  await page.getByRole('combobox', { name: 'visit' }).selectOption({ label: '2 March 2026' });
   await expect(page.getByText('Not elicited on the right, elicited on the left.')).toBeVisible();
 });
 
@@ -59,7 +60,7 @@ test('a child can be switched, changed and removed', async ({ page }) => {
   await open(page, '#/children');
   await page.getByRole('button', { name: 'Kestrel', exact: true }).click();
   await expect(page.getByRole('heading', { name: 'Kestrel' })).toBeVisible();
-  await page.getByRole('link', { name: 'Details' }).click();
+  await goTo(page, 'Child details');
   await page.getByLabel('Label').fill('Kestrel the second');
   await page.getByRole('button', { name: 'Save', exact: true }).click();
   await expect(page.getByRole('heading', { name: 'Kestrel the second' })).toBeVisible();

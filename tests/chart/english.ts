@@ -118,7 +118,9 @@ export function english(atlas: Atlas, due?: CivilDate, born?: CivilDate): ChartW
       ridge: 'mean expectation of the sources',
       agreed: 'all have it established',
       course: 'came or went in between',
+      counted: 'counted in infants',
     },
+    height: 'higher: more of the sources expect it',
     table: {
       caption: (day) => `Expected at ${spoken(day)}`,
       lane: 'Reflex or reaction',

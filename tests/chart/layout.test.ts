@@ -2,12 +2,15 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { fromGestationWeeks, fromMonths, toAxisDay } from '../../src/lib/age/axis.ts';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
+import { JOINT } from '../../src/lib/chart/ageline.ts';
 import { bandCorners } from '../../src/lib/chart/bands.ts';
 import { roughMeasure } from '../../src/lib/chart/labels.ts';
 import { orderOf } from '../../src/lib/chart/lanes.ts';
 import { holdersIn, layout, readLane } from '../../src/lib/chart/layout.ts';
 import { SIDE_PX } from '../../src/lib/chart/marks.ts';
 import { LANE_ORDERS, type ChartView } from '../../src/lib/chart/model.ts';
+import { placeNote } from '../../src/lib/chart/note.ts';
+import { heightAt } from '../../src/lib/chart/ridge.ts';
 import { openedRows } from '../../src/lib/chart/rows.ts';
 import { tableOf } from '../../src/lib/chart/table.ts';
 import { LIMITS, WHOLE } from '../../src/lib/chart/viewport.ts';
@@ -131,6 +134,29 @@ describe('findings', () => {
   });
 });
 
+describe('what the height means', () => {
+  const noteIn = (width: number, view: Partial<ChartView> = {}) => {
+    const { lanes, frame, sizes } = place(width, { order: 'integrating', ...view });
+    const note = placeNote(CHILD, lanes, frame.scale, sizes, words.height, roughMeasure);
+    return { note, lanes, frame };
+  };
+
+  it('is written beside a ridge that leaves the room, on one of the first lanes', () => {
+    const { note, lanes, frame } = noteIn(1280);
+    const at = lanes.order.findIndex((id) => lanes.lanes.get(id)?.base === note?.base);
+    expect(at).toBeGreaterThanOrEqual(0);
+    expect(at).toBeLessThan(4);
+    const lane = CHILD.lanes.find(({ id }) => id === lanes.order[at])!;
+    for (let day: number = frame.scale.day(note!.x); day < frame.scale.day(1260); day += 10)
+      expect(heightAt(lane.ridge, day)).toBeLessThan(0.11);
+  });
+
+  it('is not written where it would cover ridges, or has no room', () => {
+    expect(noteIn(1280, { range: { from: WHOLE.from, to: fromMonths(0) } }).note).toBeUndefined();
+    expect(noteIn(200).note).toBeUndefined();
+  });
+});
+
 describe('the age line', () => {
   it('keeps its label on the chart at any age, width and size of text', () => {
     let wide = 0;
@@ -141,12 +167,13 @@ describe('the age line', () => {
         fc.constantFrom(1, 2),
         (width, day, text) => {
           const { age } = place(width, { age: toAxisDay(day) }, text);
-          if (age.labelWidth > width) {
-            wide += 1; // no line of it can be shorter
+          const { label } = age;
+          if (label.width > width) {
+            wide += 1; // it has one line, and no shorter one
             return;
           }
-          expect(age.labelX - age.labelWidth / 2).toBeGreaterThanOrEqual(0);
-          expect(age.labelX + age.labelWidth / 2).toBeLessThanOrEqual(width);
+          expect(label.x - label.width / 2).toBeGreaterThanOrEqual(0);
+          expect(label.x + label.width / 2).toBeLessThanOrEqual(width);
         },
       ),
     );
@@ -154,10 +181,12 @@ describe('the age line', () => {
   });
 
   it('says every clock, on more lines where one has no room', () => {
-    expect(place(1280).age.lines).toHaveLength(1);
-    const lines = place(390).age.lines;
-    expect(lines.length).toBeGreaterThan(1);
-    expect(lines.join(' ')).toContain('postmenstrual');
+    const wide = place(1280).age;
+    expect(wide.rest).toHaveLength(1);
+    expect([wide.label.text, ...wide.rest[0]!.split(JOINT)]).toEqual(wide.clocks);
+    const { rest } = place(390, {}, 2).age;
+    expect(rest.length).toBeGreaterThan(1);
+    expect(rest.join(' ')).toContain('postmenstrual');
   });
 
   it('carries the spread of the age while the corrected age counts', () => {

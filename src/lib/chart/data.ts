@@ -45,6 +45,8 @@ export interface JudgedChild {
   reading?: ChildReading;
   /** The best-fitting ages of the visit that is shown; those that are hidden are left out. */
   fits?: readonly Fit[];
+  /** The visit that is shown: what asks is told from its findings; from those of every visit without one. */
+  shown?: JudgedVisit;
   /** When each milestone was reached. */
   milestones?: ReadonlyMap<string, Interval>;
 }
@@ -245,7 +247,7 @@ function variantOf({ reflex, variant }: Finding, atlas: Atlas): Pick<MarkData, '
 }
 
 function childOf(child: JudgedChild, wanted: ReadonlySet<string>, atlas: Atlas): ChildData {
-  const { birth, limits = DEFAULT_LIMITS } = child;
+  const { birth, limits = DEFAULT_LIMITS, shown } = child;
   const preterm = birth.gestationalDays < limits.pretermBelowDays;
   const fits = (child.fits ?? [])
     .filter(({ hidden }) => hidden === null)
@@ -271,7 +273,7 @@ function childOf(child: JudgedChild, wanted: ReadonlySet<string>, atlas: Atlas):
           day: ages.axisDay,
           spreadDays: REACH * ages.sdDays,
           visit: index,
-          asks: asking.has(finding),
+          asks: (shown === undefined || shown.visit === visit) && asking.has(finding),
         }));
     }),
     courses: coursesOf(child.courses).filter((course) => wanted.has(course.reflex)),
@@ -281,8 +283,18 @@ function childOf(child: JudgedChild, wanted: ReadonlySet<string>, atlas: Atlas):
           until: toAxisDay(birth.gestationalDays + untilDays),
         }
       : null,
+    ...(shown ? { flags: flagsOf(shown) } : {}),
     ...(fits.length > 0 ? { fits } : {}),
   };
+}
+
+/** The lanes of a visit that ask for something, each by what asks for most. */
+function flagsOf({ findings }: JudgedVisit): Record<string, 'discuss' | 'watch'> {
+  const flags: Record<string, 'discuss' | 'watch'> = {};
+  for (const { finding, attention } of findings)
+    if (isAsking(attention) && flags[finding.reflex] !== 'discuss')
+      flags[finding.reflex] = attention === 'watch' ? 'watch' : 'discuss';
+  return flags;
 }
 
 function milestonesOf(atlas: Atlas, reached?: ReadonlyMap<string, Interval>): MilestoneData[] {

@@ -73,7 +73,7 @@ export interface MarkData {
   spreadDays: number;
   /** The visit's place in the record. */
   visit: number;
-  /** Whether it asks for attention: then it is drawn in the one accent, else in ink. */
+  /** Whether it asks for attention at the visit that is shown: then it is in the one accent, else in ink. */
   asks: boolean;
 }
 
@@ -104,6 +104,8 @@ export interface ChildData {
   marks: readonly MarkData[];
   courses: readonly CourseData[];
   spread: Spread | null;
+  /** Lanes with findings to be discussed or watched at the visit that is shown, by reflex. */
+  flags?: Readonly<Record<string, 'discuss' | 'watch'>>;
   /** The ages that the findings of one visit fit best, as far as they are shown. */
   fits?: readonly FitData[];
 }

@@ -41,9 +41,9 @@ export interface Sizes {
   row: number;
   heading: number;
   milestone: number;
-  /** The axis' block: captions above figures. */
+  /** The axis' block: the age marker's label, captions, figures. */
   axis: number;
-  /** The block of the age line's label. */
+  /** The block of the age in the other clocks. */
   foot: number;
   /** From one station of a sequence to the next. */
   station: number;
@@ -105,8 +105,8 @@ export function sizesFor(
   measure: Measure,
 ): Sizes {
   const narrow = room.widthPx < NARROW_BELOW * text && !shown.dense && room.beside !== true;
-  const axis = 40 * text;
-  const foot = 31 * text;
+  const axis = 62 * text;
+  const foot = 22 * text;
   const tight = room.heightPx !== undefined && room.heightPx < 760 * text;
   const heading = (tight ? 16 : 24) * text;
   const milestone = 19 * text;

@@ -71,7 +71,9 @@ export interface ChartWords {
   response(response: Response): string;
   side(side: Side): string;
   /** What the ridge and the course line mean, for the key. */
-  key: { ridge: string; agreed: string; course: string };
+  key: { ridge: string; agreed: string; course: string; counted: string };
+  /** The same of the ridge, written beside one. */
+  height: string;
   table: {
     caption(age: AxisDay): string;
     lane: string;

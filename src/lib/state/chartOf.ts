@@ -9,7 +9,7 @@ import type { CaseJudge, JudgedVisit, JudgeOptions } from '../judge/judge.ts';
 import { mapOf } from './sets.ts';
 import { byGroup } from './sight.ts';
 
-/** `lanes` names the reflexes that are shown; none named means all. `visit`: the one whose fits are drawn. */
+/** `lanes` names the reflexes that are shown; none named means all. `visit`: the one whose fits and flags are drawn. */
 export function chartOf(
   judge: CaseJudge | undefined,
   visits: readonly JudgedVisit[],
@@ -29,6 +29,7 @@ export function chartOf(
       courses: coursesOf(record.visits, agesOn),
       sequences,
       reading: judge.reading,
+      ...(visit ? { shown: visit } : {}),
       fits: visit ? judge.fits(visit.visit) : [],
       milestones: mapOf(atlas.milestones.keys(), (id) =>
         milestoneReached(record.visits, agesOn, id),

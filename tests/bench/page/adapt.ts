@@ -103,7 +103,8 @@ export function wordsOf(work: Workload): ChartWords {
     station: () => '',
     response: (response) => response,
     side: (side) => side,
-    key: { ridge: '', agreed: '', course: '' },
+    key: { ridge: '', agreed: '', course: '', counted: '' },
+    height: '',
     table: {
       caption: spoken,
       lane: '',

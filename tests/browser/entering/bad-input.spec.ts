@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from '@playwright/test';
 import { addFinding, expect, listed, more, open, test } from '../support/page.ts';
+import { goTo } from '../support/places.ts';
 
 /** The invented child's record, as the page would save it. */
 async function savedText(page: Page): Promise<string> {
@@ -93,7 +94,7 @@ for (const [what, on, sentence] of VISIT)
       await page.getByLabel('Visit date').press('Tab');
       await expect(page.getByText(sentence)).toBeVisible();
       await expect(page.getByText('Not kept yet')).toBeVisible();
-      await page.getByRole('link', { name: 'Visits' }).click();
+      await goTo(page, 'Visits');
       await page.getByRole('link', { name: 'Finish it' }).click();
       await expect(page.getByLabel('Visit date')).toHaveValue(on);
       await expect(page.getByRole('button', { name: 'Change Moro reflex' })).toBeVisible();

@@ -1,6 +1,7 @@
 import type { Page } from '@playwright/test';
 import { manyRows, seedMany } from '../support/many.ts';
 import { expect, listed, more, open, test } from '../support/page.ts';
+import { goTo } from '../support/places.ts';
 
 /** Every invented child but the one in the archive, by label. */
 const ALL = [
@@ -119,7 +120,7 @@ test(
     await expect(listed(page)).toHaveText(['Curlew', 'Godwit']);
     await expect(page.getByLabel('Tag', { exact: true })).toHaveValue('conference');
     await expect(page.getByText('open now')).toBeVisible();
-    await page.getByRole('link', { name: 'Children', exact: true }).click();
+    await goTo(page, 'Children');
     await expect(listed(page)).toHaveText(ALL);
   },
 );

@@ -1,6 +1,7 @@
 import type { Page } from '@playwright/test';
 import { DEMO_RAW } from '../../../src/lib/state/demo.ts';
 import { addChild, expect, open, RECORDING, test, VISIT, workerAnswers } from '../support/page.ts';
+import { goTo } from '../support/places.ts';
 
 /** The line after the tonic neck response in the order for the invented child; it has two sides. */
 const SECOND = 'body-righting-body';
@@ -273,7 +274,7 @@ test(
     await expect(page.getByLabel('Visit date')).toHaveValue('2026-07-01');
     await page.getByRole('button', { name: 'Keep it' }).click();
     await expect(page.getByText('Kept as the visit of 1 July 2026.')).toBeVisible();
-    await page.getByRole('link', { name: 'Visits' }).click();
+    await goTo(page, 'Visits');
     await expect(page.getByRole('link', { name: '1 July 2026' })).toBeVisible();
   },
 );

@@ -6,6 +6,7 @@ import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Page } from '@playwright/test';
 import { addFinding, asking, arrived, expect, test as base, verdict } from '../support/page.ts';
+import { goTo } from '../support/places.ts';
 import { PAGES } from '../support/pages.ts';
 
 const BUILT = resolve('dist-single/tidemark.html');
@@ -41,7 +42,7 @@ test('the demo child, a child of one’s own, a visit, its verdict, and all of i
   await verdict(page, 'moro').click();
   await expect(page.locator('#ground-moro')).toContainText('Pitfalls');
 
-  await page.getByRole('link', { name: 'Children', exact: true }).click();
+  await goTo(page, 'Children');
   await page.getByRole('link', { name: 'New child' }).click();
   await page.getByLabel('Label').fill('Plover');
   await page.getByLabel('Birth date').fill('2026-01-04');

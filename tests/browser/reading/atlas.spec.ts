@@ -1,4 +1,5 @@
 import { expect, open, test } from '../support/page.ts';
+import { placeLink } from '../support/places.ts';
 
 test('a reflex has its figure, its steps, its handling, its sources and its counts', async ({
   page,
@@ -73,7 +74,7 @@ test('the biggest quarrels are told in sentences', { tag: '@thorough' }, async (
 
 test('the atlas is reached by keyboard from the header', { tag: '@thorough' }, async ({ page }) => {
   await open(page, '#/about');
-  await page.getByRole('link', { name: 'Reflexes', exact: true }).focus();
+  await placeLink(page, 'Reflexes').focus();
   await page.keyboard.press('Enter');
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Reflexes and reactions');
 });

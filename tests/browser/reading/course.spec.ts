@@ -1,5 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { expect, open, test, verdict } from '../support/page.ts';
+import { goTo } from '../support/places.ts';
 
 test('the course says first what changed, then shows reflex by visit, then what is awaited', async ({
   page,
@@ -49,7 +50,7 @@ test('what if: verdicts that change are marked in place, and one touch goes back
   await expect(panel.getByRole('status')).toContainText('persisting becomes closing');
   // out of sight it is still said, on every page of the child
   await page.getByRole('button', { name: 'What if' }).click();
-  await page.getByRole('link', { name: 'Course', exact: true }).click();
+  await goTo(page, 'Progress');
   await expect(page.getByText('Tried, not the record:')).toBeVisible();
   await expect(page.getByRole('row', { name: /^Palmar grasp/ })).toContainText(
     'persisting becomes closing',

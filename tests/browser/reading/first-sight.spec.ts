@@ -20,7 +20,7 @@ test('the first sight is the invented child, the chart, what asks for attention 
   await expect(verdict(page, 'optical-righting')).toContainText('Not elicited while crying');
   await verdict(page, 'moro').hover();
   await expect(chart(page).getByText(/^Moro at 5 mo 1 wk corrected/)).toBeVisible();
-  await page.getByRole('combobox', { name: 'seen' }).selectOption({ label: '12 January 2026' });
+  await page.getByRole('combobox', { name: 'visit' }).selectOption({ label: '12 January 2026' });
   await expect(page.getByText('5 wk 4 d corrected').first()).toBeVisible();
   await expect(asking(page)).toHaveText(['Moro']);
 });
@@ -88,7 +88,7 @@ test('a typed address is gone to within the page, and Back and Forward lead thro
   const isSamePage = () => page.evaluate(() => 'stillHere' in globalThis);
   const heading = page.getByRole('heading', { level: 1 });
   await open(page, '#/settings');
-  await page.getByRole('link', { name: 'Sources', exact: true }).click();
+  await open(page, '#/sources');
   await expect(heading).toHaveText('Sources');
   await open(page, '#/children');
   for (const before of ['Sources', 'Settings', 'About Tidemark']) {

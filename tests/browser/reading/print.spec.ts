@@ -12,7 +12,7 @@ test('on paper the chart, the verdicts and the caution stand, and no controls', 
   await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
   await page.evaluate(() => window.dispatchEvent(new Event('beforeprint')));
   await expect(page.getByRole('heading', { name: 'Kestrel' })).toBeVisible();
-  await expect(page.getByText('seen 11 May 2026')).toBeVisible();
+  await expect(page.getByText('visit 11 May 2026, Rowan')).toBeVisible();
   await expect(page.getByText('A reading of published ages, not a diagnosis.')).toBeVisible();
   await expect(verdict(page, 'plantar-grasp')).toBeVisible();
   await expect(page.getByRole('button', { name: 'Milestones' })).toBeHidden();

@@ -2,6 +2,7 @@ import { readdir, readFile } from 'node:fs/promises';
 import { accessibilityFaults } from '../support/accessibility.ts';
 import { noteOf, setNote, standing } from '../support/keep.ts';
 import { expect, listed, more, open, test } from '../support/page.ts';
+import { goTo } from '../support/places.ts';
 
 const give = (name: string, mimeType: string, text: string) => ({
   name,
@@ -62,16 +63,16 @@ test(
     await page.getByRole('radio', { name: 'Keep both' }).check();
     await page.getByRole('button', { name: 'Take over' }).click();
     await expect(page.getByRole('heading', { name: 'Kestrel' })).toBeVisible();
-    await page.getByRole('link', { name: 'Children', exact: true }).click();
+    await goTo(page, 'Children');
     await expect(listed(page)).toHaveText(['Kestrel', 'Kestrel']);
     /** What a child of the list says in its last visit. */
     const noted = async (index: number): Promise<string> => {
       await listed(page).nth(index).click();
-      await page.getByRole('link', { name: 'Visits', exact: true }).click();
+      await goTo(page, 'Visits');
       await page.getByRole('link', { name: '11 May 2026' }).click();
       await expect(noteOf(page)).toBeVisible();
       const note = await noteOf(page).inputValue();
-      await page.getByRole('link', { name: 'Children', exact: true }).click();
+      await goTo(page, 'Children');
       return note;
     };
     expect([await noted(0), await noted(1)].toSorted()).toEqual([mine, theirs].toSorted());

@@ -243,11 +243,12 @@ export function chartWords(atlas: Atlas, child?: WhoseAges) {
     response: (response: Response): string => responses[response],
     side: (side: Side): string => sides[side],
     key: {
-      ridge:
-        'height: how far the sources lead one to expect it; dots in an opened lane: shares of infants counted, with 95 % intervals',
-      agreed: 'deeper: every source that speaks says established',
+      ridge: 'height: how far the sources expect it',
+      agreed: 'deeper: all sources say established',
       course: 'came or went between two visits',
+      counted: 'dots: shares of infants counted, with 95 % intervals',
     },
+    height: 'higher: more of the sources expect it',
     table: {
       caption: (age: AxisDay): string => `Every lane at ${clocks(age)[0] ?? ''}`,
       lane: 'Reflex or reaction',
