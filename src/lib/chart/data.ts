@@ -1,5 +1,4 @@
 /** The atlas, the chosen sources and a judged record, made into what the chart is given. */
-import { median } from 'd3';
 import { DAYS_PER_MONTH, TERM_DAYS, toAxisDay, type AxisDay } from '../age/axis.ts';
 import { addMonths, daysBetween } from '../age/civil.ts';
 import { DEFAULT_LIMITS, type Birth, type CorrectionLimits } from '../age/clocks.ts';
@@ -158,6 +157,16 @@ function densityOf(station: Station, reading: ChildReading): Density | undefined
     : undefined;
 }
 
+/** The median; undefined of none. */
+function middleOf(values: readonly number[]): number | undefined {
+  const sorted = [...values].sort((a, b) => a - b);
+  const upper = sorted[sorted.length >> 1];
+  const lower = sorted[(sorted.length - 1) >> 1];
+  return upper === undefined || lower === undefined || upper === lower
+    ? upper
+    : lower + (upper - lower) / 2;
+}
+
 function stationOf(
   station: Station,
   atlas: Atlas,
@@ -176,7 +185,7 @@ function stationOf(
     station,
     reflexes: reflexesAt(station, atlas),
     window: windows.length === 0 ? null : of(Math.min(...froms), Math.max(...tos)),
-    usual: of(median(froms), median(tos)),
+    usual: of(middleOf(froms), middleOf(tos)),
     ...(interval ? { interval: openInterval(interval) } : {}),
     ...(density ? { density } : {}),
   };

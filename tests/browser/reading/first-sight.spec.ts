@@ -6,7 +6,7 @@ test('the first sight is the invented child, the chart, what asks for attention 
   await page.setViewportSize({ width: 1280, height: 720 });
   await open(page, '');
   await expect(page.getByRole('heading', { name: 'Kestrel' })).toBeInViewport();
-  await expect(page.getByText('invented')).toBeVisible();
+  await expect(page.getByText('fictional')).toBeVisible();
   await expect(page.getByText('5 mo 1 wk corrected').first()).toBeInViewport();
   await expect(asking(page)).toHaveText(['Crossed extension', 'Asymmetrical tonic neck', 'Moro']);
   await expect(chart(page).locator('svg').first()).toBeInViewport();

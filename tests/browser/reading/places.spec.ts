@@ -44,14 +44,14 @@ test('the search goes to a reflex, a page and a child, by keys alone and over a 
 
 test('a page says where it is, from the place above down to itself', async ({ page }) => {
   await open(page, '#/voices');
-  expect(await whereabouts(page)).toEqual(['Reflexes', 'Sources']);
+  await expect.poll(() => whereabouts(page)).toEqual(['Reflexes', 'Sources']);
   await goTo(page, 'Teach');
   await goTo(page, 'Practice');
-  expect(await whereabouts(page)).toEqual(['Teach', 'Practice']);
+  await expect.poll(() => whereabouts(page)).toEqual(['Teach', 'Practice']);
   await open(page, '#/');
   await goTo(page, 'Share');
   await goTo(page, 'Report');
-  expect(await whereabouts(page)).toEqual(['Children', 'Share', 'Report']);
+  await expect.poll(() => whereabouts(page)).toEqual(['Children', 'Share', 'Report']);
   await expect(placeLink(page, 'Report')).toHaveAttribute('aria-current', 'page');
   await expect(placeLink(page, 'Share')).toHaveAttribute('aria-current', 'true');
 });
