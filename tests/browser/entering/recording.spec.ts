@@ -39,6 +39,9 @@ test.describe('with a finger on a tablet', () => {
     await expect(row(page, 'atnr')).toContainText('right: brisk');
     await page.getByRole('button', { name: 'Undo' }).first().tap();
     await expect(row(page, 'atnr')).toContainText('right: not tested');
+    // one is at the place that came back, and it is said what is there
+    await expect(current(page)).toHaveAttribute('data-row', 'atnr');
+    await expect(page.getByText('tonic neck reflex, right: not recorded.')).toBeVisible();
     await expect(row(page, 'atnr')).toContainText('left: brisk');
   });
 
@@ -318,22 +321,30 @@ test(
   },
 );
 
-test('another due date says which verdicts it changes before it is taken', async ({ page }) => {
+test('another due date says what saving changes, and one Save saves it with the rest', async ({
+  page,
+}) => {
   await open(page, '#/child');
-  await page.getByRole('textbox', { name: 'Gestation at birth' }).fill('36w2d');
+  const gestation = page.getByRole('textbox', { name: 'Gestation at birth' });
+  const head = page.getByRole('banner');
+  await gestation.fill('36w2d');
+  await gestation.press('Tab');
+  const told = page.getByRole('region', { name: /^Saving changes \d+ of \d+ verdicts/ });
+  await expect(told).toContainText('The due date moves 35 days earlier.');
+  await expect(told.getByRole('listitem').first()).toContainText('→');
+  await expect(head).toContainText('born at 31w2d');
+  // left without saving it is said, and nothing is lost
+  await goTo(page, 'Visits');
+  await goTo(page, 'Child details: not saved');
+  await expect(gestation).toHaveValue('36w2d');
+  await expect(told).toBeVisible();
+  await page.getByLabel('Label').fill('Kestrel the second');
   await page.getByRole('button', { name: 'Save', exact: true }).click();
-  const asked = page.getByRole('region', { name: /^This changes \d+ of \d+ verdicts/ });
-  await expect(asked).toContainText('The due date moves 35 days earlier.');
-  await expect(asked.getByRole('listitem').first()).toContainText('→');
-  await expect(page.getByText('· born at 31w2d')).toBeVisible();
-  await page.getByRole('button', { name: 'Leave it as it was' }).click();
-  await expect(page.getByRole('textbox', { name: 'Gestation at birth' })).toHaveValue('31w2d');
-  await page.getByRole('textbox', { name: 'Gestation at birth' }).fill('36w2d');
-  await page.getByRole('button', { name: 'Save', exact: true }).click();
-  await page.getByRole('button', { name: 'Take it' }).click();
-  await expect(page.getByText('· born at 36w2d')).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Kestrel the second' })).toBeVisible();
+  await expect(head).toContainText('born at 36w2d');
+  await expect(head).not.toContainText('not saved');
   await page.getByRole('button', { name: 'Undo' }).click();
-  await expect(page.getByText('· born at 31w2d')).toBeVisible();
+  await expect(head).toContainText('born at 31w2d');
 });
 
 test(

@@ -101,3 +101,26 @@ test.describe('on a phone', () => {
     await expect(placeLink(page, 'Sources')).toBeHidden();
   });
 });
+
+test.describe('enlarged twofold on a small screen', () => {
+  test.use({ viewport: { width: 640, height: 360 } });
+
+  test('lanes of the chart and all responses of a recording are in sight', async ({ page }) => {
+    await open(page, '#/');
+    const lanes = page.locator('#chart [data-lane]');
+    for (const lane of [0, 1, 2]) await expect(lanes.nth(lane)).toBeInViewport({ ratio: 1 });
+    await open(page, '#/visits/new/record');
+    for (const response of ['not elicited', 'obligatory', 'not assessable'])
+      await expect(
+        page.getByRole('button', { name: `left: ${response}`, exact: true }),
+      ).toBeInViewport({ ratio: 1 });
+  });
+});
+
+test('the conference shows every lane that was tested at once', async ({ page }) => {
+  await page.setViewportSize({ width: 1280, height: 720 });
+  await open(page, '#/table');
+  const lanes = page.locator('[data-lane]');
+  await expect(lanes).toHaveCount(14);
+  for (const lane of await lanes.all()) await expect(lane).toBeInViewport({ ratio: 1 });
+});

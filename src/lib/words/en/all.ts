@@ -42,6 +42,7 @@ export * as talks from './talks.ts';
 export * as takeaway from './takeaway.ts';
 export * as tried from './tried.ts';
 export * as trouble from './trouble.ts';
+export * as undone from './undone.ts';
 export * as unlisted from './unlisted.ts';
 export * as ui from './ui.ts';
 export * as visit from './visit.ts';

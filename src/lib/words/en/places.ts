@@ -8,6 +8,7 @@ export const nav = {
   find: 'Find a child, reflex or page',
   print: 'Print',
   details: 'Child details',
+  unsaved: (place: string): string => `${place}: not saved`,
   fictional: 'fictional',
   visit: 'visit',
   newVisit: 'new visit',

@@ -119,13 +119,11 @@ export const dates = {
 /** Before a changed due date is taken. */
 export const redate = {
   title: (n: number, of: number): string =>
-    n === 1 ? `This changes 1 of ${of} verdicts` : `This changes ${n} of ${of} verdicts`,
+    n === 1 ? `Saving changes 1 of ${of} verdicts` : `Saving changes ${n} of ${of} verdicts`,
   shift: (days: number): string =>
     days === 0
       ? 'The due date stays where it is.'
       : `The due date moves ${Math.abs(days)} ${Math.abs(days) === 1 ? 'day' : 'days'} ${days > 0 ? 'later' : 'earlier'}.`,
-  take: 'Take it',
-  leave: 'Leave it as it was',
   undo: 'It can be undone afterwards.',
   at: (on: CivilDate): string => dateWords(on),
   change: (before: string, after: string): string => `${before} → ${after}`,
