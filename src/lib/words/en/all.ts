@@ -26,6 +26,7 @@ export * as orderPages from './orderPages.ts';
 export * as ownPages from './ownPages.ts';
 export * as pages from './pages.ts';
 export * as places from './places.ts';
+export * as plainChart from './plainChart.ts';
 export * as problems from './problems.ts';
 export * as recording from './recording.ts';
 export * as quiz from './quiz.ts';

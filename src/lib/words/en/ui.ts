@@ -25,8 +25,6 @@ export const child = {
 };
 
 export const chartPage = {
-  title: 'When each reflex comes and goes',
-  lead: 'Published ages of infant reflexes and postural reactions, before and after term.',
   controls: 'What the chart shows',
   lanes: 'Lanes',
   laneChoices: { asking: 'asking', tested: 'looked at', all: 'all' },
@@ -35,9 +33,7 @@ export const chartPage = {
   sources: 'Sources',
   milestones: 'Milestones',
   table: 'Table',
-  asChart: 'Chart',
   reset: 'Whole axis',
-  keys: 'Drag or press arrows to move the age; + and − zoom, 0 shows the whole axis; up and down go through the lanes, Enter opens one.',
 };
 
 /** Which sources are judged by, in words. */
