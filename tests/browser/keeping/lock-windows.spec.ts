@@ -15,14 +15,14 @@ async function second(page: Page, hash = '#/children'): Promise<Page> {
 }
 
 async function removeLock(page: Page, passphrase: string): Promise<void> {
-  await page.getByLabel('Passphrase now').fill(passphrase);
+  await page.getByLabel('Current passphrase').fill(passphrase);
   await page.getByRole('button', { name: 'Remove the lock' }).click();
 }
 
 async function changeTo(page: Page, from: string, to: string): Promise<void> {
-  await page.getByLabel('Passphrase now').fill(from);
+  await page.getByLabel('Current passphrase').fill(from);
   await page.getByLabel('Passphrase', { exact: true }).fill(to);
-  await page.getByLabel('The same again').fill(to);
+  await page.getByLabel('Repeat the passphrase').fill(to);
   await page.getByRole('button', { name: 'Change the passphrase' }).click();
 }
 

@@ -74,7 +74,7 @@ test(
     await page.reload();
     // a picture, with its letters inside
     await page
-      .getByRole('button', { name: /^Take away/ })
+      .getByRole('button', { name: /^Export figure/ })
       .first()
       .click();
     const picture = page.waitForEvent('download');

@@ -72,7 +72,7 @@ test(
   { tag: '@thorough' },
   async ({ page }) => {
     await open(page, '#/family');
-    const name = page.getByLabel('What the family calls the child');
+    const name = page.getByLabel('Name used by the family');
     await name.fill('<b>Rosa</b>');
     await name.blur();
     await expect(page.getByText(/^Name used at home: holds markup or script/)).toBeVisible();
