@@ -209,7 +209,7 @@ export const ACTIONS = [
       await (await remover(page, show)).click();
       await saved(page);
       await show('#/keeping');
-      return { at: button(page, 'Bring back Kestrel') };
+      return { at: button(page, 'Restore Kestrel') };
     },
     found: ({ cases, bin }) => parts(has(cases, 'kestrel'), bin.length === 0),
   },
@@ -220,7 +220,7 @@ export const ACTIONS = [
       await button(page, 'Remove this visit').click();
       await saved(page);
       await show('#/keeping');
-      return { at: page.getByRole('button', { name: /^Bring back Kestrel: visit/ }) };
+      return { at: page.getByRole('button', { name: /^Restore Kestrel: visit/ }) };
     },
     found: ({ cases, bin }, before) =>
       parts(String(cases[0]?.body).length > String(before.cases[0]?.body).length, bin.length === 0),

@@ -88,7 +88,7 @@ async function opens(page, path, format) {
   });
   if (!(await take.count())) return;
   await take.click();
-  await hears(page, /Taken over|taken from the backup/i);
+  await hears(page, /Records added|restored from the backup/i);
 }
 
 /** An encrypted backup, as large as may be. @param {Page} page @param {string} path */

@@ -203,7 +203,7 @@ async function addSecond(page, site) {
 /** The second child into the bin, or out of it. @param {import('@playwright/test').Page} page @param {string} site */
 async function toAndFro(page, site) {
   await page.goto(`${site}/#/keeping`);
-  const back = page.getByRole('button', { name: 'Bring back Plover' });
+  const back = page.getByRole('button', { name: 'Restore Plover' });
   await page.getByRole('heading', { name: 'Bin' }).waitFor();
   if ((await back.count()) > 0) return back.click();
   await page.goto(`${site}/#/children`);

@@ -92,16 +92,14 @@ test('every bad cell has its sentence, and nothing is taken until all are mended
     await expect(page.getByLabel(cell)).toHaveAccessibleDescription(sentence);
   await page.getByRole('button', { name: 'Save and use' }).click();
   await expect(page.getByLabel('Integrates, as printed, row 1')).toBeFocused();
-  await expect(page.getByText('6 cells are to be mended first.')).toBeVisible();
+  await expect(page.getByText('6 cells must be corrected first.')).toBeVisible();
   await page.getByRole('button', { name: 'Use Palmar grasp reflex' }).click();
   await expect(page.getByLabel('Reflex, row 2')).toHaveValue('Palmar grasp reflex');
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(page.getByLabel('Reflex, row 2')).toHaveValue('palmar grasp refelx');
   // mended, the first row can be read, and the last one names the same reflex
   await page.getByLabel('Integrates, as printed, row 1').fill('6 mo');
-  await expect(page.getByLabel('Reflex, row 7')).toHaveAccessibleDescription(
-    /stands in row 1 already/,
-  );
+  await expect(page.getByLabel('Reflex, row 7')).toHaveAccessibleDescription(/is already in row 1/);
 });
 
 const REFUSED = [

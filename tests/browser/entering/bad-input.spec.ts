@@ -214,6 +214,6 @@ test(
     await open(page, '#/next');
     await page.getByLabel('Plan for').fill('2026-02-30');
     await page.getByLabel('Plan for').press('Tab');
-    await expect(page.getByText(/"2026-02-30" is no date that exists/)).toBeVisible();
+    await expect(page.getByText(/"2026-02-30" is not a date that exists/)).toBeVisible();
   },
 );

@@ -183,7 +183,7 @@ test(
     await withExamples(page);
     const row = page.getByRole('listitem').filter({ hasText: 'Snipe' });
     // stepping is missing, and its absence tells little: not uniform even at term (Allen & Capute 1986)
-    await expect(row).toContainText('2 to discuss, 3 to watch');
+    await expect(row).toContainText('2 to discuss, 3 to recheck');
     await expect(row).toContainText('visit due today: prepared visit');
     await expect(row).toContainText('3 wk 4 d chronological');
     await expect(row.getByRole('img')).toHaveAccessibleName(

@@ -342,7 +342,7 @@ test(
     await open(page, '#/visits/new/record');
     await page.keyboard.press('3');
     await page.waitForURL(RECORDING);
-    await expect(page.getByText(/recorded. Kept at each touch/)).toBeVisible();
+    await expect(page.getByText(/recorded. Saved at each touch/)).toBeVisible();
   },
 );
 

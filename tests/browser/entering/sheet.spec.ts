@@ -102,7 +102,7 @@ test(
     await page.getByRole('button', { name: 'Remove Snout' }).click();
     await page.getByLabel('Plan for').fill('2026-06-15');
     await page.getByLabel('Plan for').press('Tab');
-    await expect(page.getByText('A sheet for 12 June 2026 is kept.')).toBeVisible();
+    await expect(page.getByText('A sheet for 12 June 2026 is saved.')).toBeVisible();
     await expect(line(page, 'snout')).toBeVisible();
     await page.getByRole('button', { name: 'Move it to this date' }).click();
     await expect(line(page, 'snout')).toBeHidden();

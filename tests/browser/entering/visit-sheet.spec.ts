@@ -39,7 +39,7 @@ test('it is dropped, mapped, looked through, added and undone in one step', asyn
 
   await page.getByLabel('Save this mapping as').fill('Ward 3');
   await page.getByRole('button', { name: 'Save', exact: true }).click();
-  await expect(page.getByText('Kept as Ward 3.')).toBeVisible();
+  await expect(page.getByText('Saved as Ward 3.')).toBeVisible();
   await page.getByRole('button', { name: 'Add 5 findings' }).click();
   await expect(page.getByText('13 May 2026').filter({ visible: true }).first()).toBeVisible();
   await page.getByRole('button', { name: 'Undo' }).click();

@@ -12,7 +12,7 @@ test('what is removed lies in the bin, says when it goes, and comes back', async
   await page.getByRole('link', { name: 'Bin (1)' }).click();
   await expect(page.getByText('deleted permanently on 8 July 2026')).toBeVisible();
   await page.reload();
-  await page.getByRole('button', { name: 'Bring back Kestrel' }).click();
+  await page.getByRole('button', { name: 'Restore Kestrel' }).click();
   await expect(page.getByText('The bin is empty.')).toBeVisible();
   await open(page, '#/children');
   await expect(listed(page)).toHaveText(['Kestrel']);
@@ -123,11 +123,11 @@ test(
     await page.reload();
     await open(page, '#/keeping');
     await expect(page.getByText('deleted permanently on 8 July 2026')).toBeVisible();
-    await page.getByRole('button', { name: /^Bring back Kestrel: visit of 16 March 2026/ }).click();
+    await page.getByRole('button', { name: /^Restore Kestrel: visit of 16 March 2026/ }).click();
     await expect(page.getByText('The bin is empty.')).toBeVisible();
     await page.keyboard.press('Control+z');
     await expect(page.getByText('Undone: it is in the bin again.')).toBeVisible();
-    await expect(page.getByRole('button', { name: /^Bring back Kestrel: visit/ })).toBeVisible();
+    await expect(page.getByRole('button', { name: /^Restore Kestrel: visit/ })).toBeVisible();
     await page.keyboard.press('Control+y');
     await expect(page.getByText('The bin is empty.')).toBeVisible();
     await open(page, '#/visits');
@@ -155,7 +155,7 @@ test(
     await expect(noteOf(page)).not.toHaveValue('written after the backup');
     await page.reload();
     await open(page, '#/keeping');
-    await page.getByRole('button', { name: 'Bring back Kestrel' }).click();
+    await page.getByRole('button', { name: 'Restore Kestrel' }).click();
     await expect(page.getByText('The bin is empty.')).toBeVisible();
     await open(page, '#/visits/3');
     await expect(noteOf(page)).toHaveValue('written after the backup');
@@ -181,7 +181,7 @@ test(
     await expect(learnt).toBeHidden();
     await page.reload();
     await open(page, '#/keeping');
-    await page.getByRole('button', { name: 'Bring back Answers of the self-test' }).click();
+    await page.getByRole('button', { name: 'Restore Answers of the self-test' }).click();
     await expect(page.getByText('The bin is empty.')).toBeVisible();
     await open(page, '#/quiz');
     await expect(learnt).toBeVisible();

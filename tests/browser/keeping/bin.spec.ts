@@ -52,7 +52,7 @@ test(
     await open(page, '#/keeping');
     await binned(page).click();
     await expect(
-      page.getByRole('alert').filter({ hasText: 'by now the visit says' }),
+      page.getByRole('alert').filter({ hasText: 'the visit now has another finding' }),
     ).toBeVisible();
     await expect(binned(page)).toBeVisible();
     await open(page, '#/visits/2');

@@ -94,7 +94,7 @@ test(
     await other.getByLabel('Examiner').fill('Quillfeather');
     await other.getByLabel('Visit date').fill('2026-13-01');
     await other.getByLabel('Visit date').press('Tab');
-    await expect(other.getByText('Not kept yet')).toBeVisible();
+    await expect(other.getByText('Not saved yet')).toBeVisible();
     await setLock(page);
     await expect(gate(other)).toBeVisible();
     expect(await other.evaluate(() => sessionStorage.getItem('tidemark-draft'))).toMatch(

@@ -183,7 +183,7 @@ test(
     await addFinding(page, 'moro', 'Moro reflex', { left: 'elicited' });
     await page.getByLabel('Visit date').fill('2026-13-01');
     await page.getByLabel('Visit date').press('Tab');
-    await expect(page.getByText('Not kept yet')).toBeVisible();
+    await expect(page.getByText('Not saved yet')).toBeVisible();
     const draft = () => page.evaluate(() => sessionStorage.getItem('tidemark-draft') ?? '');
     await expect.poll(draft).toMatch(/^[0-9a-f]{100,}$/);
     await page.reload();

@@ -142,7 +142,7 @@ async function takeBackup(page: Page, payloads: readonly string[]): Promise<bool
   for (const payload of payloads) expect(await shows(page, payload), payload).toBe(true);
   expect(await alive(page)).toEqual([]);
   await page.getByRole('button', { name: 'Restore selected' }).click();
-  await expect(page.getByText(/entr(?:y|ies) taken from the backup/)).toBeVisible();
+  await expect(page.getByText(/entr(?:y|ies) restored from the backup/)).toBeVisible();
   await page.locator('[data-standing="saved"]').waitFor();
   // a source of one's own may have any name that was once given to it
   await showsOn(page, ['#/own'], payloads);

@@ -132,7 +132,7 @@ test(
     await noteOf(page).blur();
     await expect(refused).toBeVisible();
     await expect(noteOf(page)).toHaveValue(`${kept} <b>`);
-    await expect(page.getByText('Not kept yet')).toBeVisible();
+    await expect(page.getByText('Not saved yet')).toBeVisible();
     await page.reload();
     await expect(noteOf(page)).toHaveValue(`${kept} <b>`);
   },

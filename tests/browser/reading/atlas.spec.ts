@@ -24,7 +24,7 @@ test('a reflex has its figure, its steps, its handling, its sources and its coun
 test('side by side says what differs, and takes up to four', async ({ page }) => {
   await open(page, '#/compare/moro/acoustic-startle');
   // as it is taught, the startle spreads the arms like the Moro: the stimulus tells them apart
-  await expect(page.getByText(/Same arms, hands.*a little instead of a sound/)).toBeVisible();
+  await expect(page.getByText(/Same arms, hands.*head drop instead of a sound/)).toBeVisible();
   await expect(page.getByRole('row', { name: /^Elicited by/ })).toContainText('a sound');
   for (const name of ['Tonic labyrinthine reflex', 'Landau reaction'])
     await page.getByLabel('Add another').selectOption({ label: name });

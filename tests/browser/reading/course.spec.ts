@@ -15,12 +15,12 @@ test('the course says first what changed, then shows reflex by visit, then what 
   await expect(fits.getByRole('listitem').nth(2)).toContainText('transient responses: 5 mo (');
   await expect(fits).toContainText('not the developmental age of a normed test');
   const row = page.getByRole('row', { name: /^Galant/ });
-  await expect(row).toContainText('gone between 12 January 2026 and 11 May 2026');
+  await expect(row).toContainText('integrated between 12 January 2026 and 11 May 2026');
   await expect(row.getByRole('cell').nth(1)).toHaveText('not tested');
   await page.getByRole('button', { name: '16 Mar', exact: true }).click();
   await expect(changed).toContainText('At the visit of 16 March 2026');
   await expect(page.getByRole('region', { name: 'Expected changes' })).toContainText(
-    'every one since 19 February 2026',
+    'all that give an age have expected it since 19 February 2026',
   );
 });
 
@@ -72,7 +72,7 @@ test(
     await expect(field).toHaveAccessibleDescription(/22w0d to 44w6d/);
     await expect(field).toHaveValue('50w0d');
     await page.getByLabel('Dated by').selectOption({ label: 'examination of the newborn' });
-    await expect(page.getByText('95 of 100 such dates lie within 27 days')).toBeVisible();
+    await expect(page.getByText('95 of 100 such dates are within 27 days')).toBeVisible();
   },
 );
 

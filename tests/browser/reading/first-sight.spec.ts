@@ -14,7 +14,7 @@ test('the first sight is the invented child, the chart, what asks for attention 
   const orders = page.getByRole('region', { name: 'Sequences' });
   await expect(orders).toContainText('in order');
   await expect(orders).toContainText('between 16 March 2026 and 11 May 2026');
-  await page.getByText('10 fit this age').click();
+  await page.getByText('10 not flagged').click();
   await expect(verdict(page, 'plantar-grasp')).toBeVisible();
   await page.getByText('1 not judged').click();
   await expect(verdict(page, 'optical-righting')).toContainText('Not elicited while crying');

@@ -203,7 +203,7 @@ const SCENES: readonly Scene[] = [
       await more(page, 'Kestrel');
       await page.getByRole('button', { name: 'Remove Kestrel' }).click();
       await open(page, '#/keeping');
-      await expect(page.getByRole('button', { name: 'Bring back Kestrel' })).toBeVisible();
+      await expect(page.getByRole('button', { name: 'Restore Kestrel' })).toBeVisible();
     },
   },
 ];

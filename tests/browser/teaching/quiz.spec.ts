@@ -53,7 +53,7 @@ test('what was answered survives a reload, and what was missed is to be reviewed
   await expect(page.getByText('Question 2 of 6')).toBeVisible();
   await expect(stem(page)).toHaveText(second ?? '');
   await open(page, '#/quiz');
-  await expect(page.getByText(/^1 subject seen so far; [01] of 1 answer right/)).toBeVisible();
+  await expect(page.getByText(/^1 subject seen so far, [01] of 1 answer right/)).toBeVisible();
   await expect(page.getByText('Nothing is to be reviewed today.')).toBeVisible();
   // a day on, a missed one is due; a right one later
   await page.clock.setFixedTime(new Date('2026-07-20T10:00:00'));

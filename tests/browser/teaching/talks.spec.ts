@@ -115,7 +115,7 @@ test(
     await page.getByLabel('Child').selectOption('Kestrel (fictional): up to visit 2');
     await page.getByRole('link', { name: 'Start' }).click();
     await expect(page.locator('.hall [data-lane]')).toHaveCount(4);
-    await expect(page.locator('footer')).toContainText('Kestrel, invented');
+    await expect(page.locator('footer')).toContainText('Kestrel, a fictional');
     await expect(page.getByRole('button', { name: 'Play' })).toBeVisible();
   },
 );
@@ -153,7 +153,7 @@ test(
       ['{"format":"tidemark-case","version":1}', 'is one child’s case. Open it under Children'],
       ['{"format":"other","version":1}', 'is not a Tidemark talk'],
       [
-        text.replace('Alike to the eye', '<img src=x onerror=alert(1)>'),
+        text.replace('Alike in appearance', '<img src=x onerror=alert(1)>'),
         'Step 1, caption: holds markup',
       ],
     ] as const) {

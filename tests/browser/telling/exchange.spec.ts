@@ -26,7 +26,7 @@ test('a child goes out as a FHIR bundle and comes in again, in one step that can
   await expect(page.getByRole('heading', { name: 'A FHIR bundle' })).toBeVisible();
   await expect(page.getByText('here already, and the same')).toBeVisible();
   await page.getByRole('button', { name: 'Save' }).click();
-  await expect(page.getByText('Nothing is chosen')).toBeVisible();
+  await expect(page.getByText('Nothing is selected')).toBeVisible();
   await page.getByRole('button', { name: 'Cancel' }).click();
 
   await more(page, 'Kestrel');
@@ -157,7 +157,7 @@ test(
 
     await page.getByLabel('Save this mapping as').fill('Ward 3');
     await page.getByRole('button', { name: 'Save', exact: true }).click();
-    await expect(page.getByText('Kept as Ward 3.')).toBeVisible();
+    await expect(page.getByText('Saved as Ward 3.')).toBeVisible();
     await page.getByRole('button', { name: 'Add 2 findings' }).click();
     await expect(page.getByText('3 April 2026').filter({ visible: true }).first()).toBeVisible();
     await page.getByRole('button', { name: 'Undo' }).click();

@@ -144,7 +144,7 @@ test('words that take more than two sheets are said to, before they are printed'
     await sentence.fill(many);
     await sentence.press('Enter');
   }
-  await expect(page.getByText('Printed, it takes 3 sheets')).toContainText('shorten your words');
+  await expect(page.getByText('Printed, it takes 3 sheets')).toContainText('shorten your text');
   expect(await readPdf(await page.pdf({ format: 'Letter' }))).toHaveLength(3);
 });
 

@@ -102,7 +102,7 @@ test(
     await open(page, '#/children');
     await openFile(page, name, bytes);
     await decrypt(page, PASSPHRASE);
-    await expect(page.getByText('Kestrel is here already, just as in this file.')).toBeVisible();
+    await expect(page.getByText('Kestrel is already here, exactly as in this file.')).toBeVisible();
     await expect(listed(page)).toHaveText(['Kestrel']);
   },
 );

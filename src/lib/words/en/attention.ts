@@ -130,7 +130,7 @@ export const attention = {
   nothing: 'Nothing is flagged at this visit.',
   noFindings: 'No finding is recorded at this visit yet.',
   noVisit: 'No visit is recorded yet.',
-  fits: (n: number): string => `${n} as expected`,
+  fits: (n: number): string => `${n} not flagged`,
   notJudged: (n: number): string => `${n} not judged`,
   open: (name: string): string => `${name}: reasons and sources`,
   visit: 'Visit',
@@ -146,7 +146,7 @@ export const attention = {
   voices: 'Sources that share ages',
   silent: (count: SourceCount): string => `No age given here: ${sourcesWords(count)}`,
   context: 'Further context, not used for judging',
-  elicit: 'How it is elicited',
+  elicit: 'Technique',
   cautions: 'Handling',
   pitfalls: 'Pitfalls',
   verified: 'Checked with sources',
@@ -171,8 +171,6 @@ export const orders = {
 
 export const plan = {
   title: 'Plan visit',
-  nothing: 'No test would be informative on this date.',
-  upsetting: 'Last, as it may upset',
   questions: 'Open questions',
   noQuestions: 'No question is open.',
   before: (born: CivilDate): string => `Choose a date on or after the birth on ${dateWords(born)}.`,

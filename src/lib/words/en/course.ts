@@ -87,10 +87,7 @@ export const coursePage = {
   at: (on: CivilDate): string =>
     `At the visit of ${dateWords(on)}, each side compared with its own last answer.`,
   nothing: 'Nothing has changed.',
-  firsts: (n: number): string =>
-    n === 1
-      ? '1 tested for the first time, as expected:'
-      : `${n} tested for the first time, as expected:`,
+  firsts: 'Tested for the first time, not flagged:',
   same: 'As before, in response and in meaning:',
   leftOpen: 'Flagged when last tested, and no answer this time',
   grid: 'Visit by visit',

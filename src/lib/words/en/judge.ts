@@ -28,7 +28,7 @@ export const attentions: Record<Attention, string> = {
   today: 'today',
   discuss: 'discuss',
   watch: 'recheck',
-  fits: 'as expected',
+  fits: 'not flagged',
   'not-judged': 'not judged',
 };
 
@@ -263,9 +263,6 @@ export function turningSentence({ kind, fromDays, toDays }: TurningPoint): strin
     ? said(`at ${formatGestation(toDays)} or earlier`)
     : said(`at ${formatGestation(toDays + 1)} or later`);
 }
-
-export const firmWords = (firm: boolean): string =>
-  firm ? 'all sources agree' : 'depends on the due date or the source';
 
 /**
  * That two tests go under the name of a response and are read together, where the sources judged by

@@ -5,9 +5,11 @@ import { formatGestation } from '../../age/gestation.ts';
 import type { SourceCount } from '../../atlas/families.ts';
 import type { Finding } from '../../case/finding.ts';
 import type { JudgedFinding } from '../../judge/judge.ts';
+import type { Attention } from '../../judge/rules/rule.ts';
 import { sourcesWords } from './atlas.ts';
 import { responses, states } from './case.ts';
 import { meansWords } from './course.ts';
+import { attentions } from './judge.ts';
 
 export const report = {
   title: 'Report',
@@ -33,7 +35,7 @@ export const report = {
   question: 'Question to the team',
   asks: 'Findings to review',
   asksNone: 'Nothing is flagged.',
-  fits: 'As expected at this age',
+  fits: 'Not flagged',
   unjudged: 'Not judged',
   findings: 'Findings',
   note: 'Note',
@@ -50,6 +52,13 @@ export const report = {
   named: 'Contains names: store it as you store the record.',
   unnamed: 'Left out: name or code, dates, examiners, notes, question and decisions.',
   notMeasured: 'A count of sources shows what is taught, not how strong the evidence is.',
+};
+
+/** A grade said in full, where there is room for it. */
+export const grades: Readonly<Record<Attention, string>> = {
+  ...attentions,
+  today: 'see a doctor today',
+  discuss: 'discuss with the team',
 };
 
 /** One finding in a line: `Moro, left: weak (quiet alert); as expected, asymmetric`. */
