@@ -16,10 +16,10 @@ const CHILD = [
   [
     'a birth date that does not exist',
     { born: '2026-02-30' },
-    /Birth date: "2026-02-30" is no date/,
+    /Birth date: "2026-02-30" is not a date/,
   ],
   ['no label', { label: '' }, /Name or code: is empty/],
-  ['a gestation out of range', { gestation: '50w0d' }, /Gestation at birth: 50w0d lies outside/],
+  ['a gestation out of range', { gestation: '50w0d' }, /Gestation at birth: 50w0d is outside/],
   [
     'a gestation that is none',
     { gestation: 'seven' },
@@ -81,7 +81,7 @@ test(
 
 const VISIT = [
   ['before birth', '2025-01-01', /Visit date: 2025-01-01 is before the birth/],
-  ['on a day that does not exist', '2026-13-01', /Visit date: "2026-13-01" is no date/],
+  ['on a day that does not exist', '2026-13-01', /Visit date: "2026-13-01" is not a date/],
 ] as const;
 
 // what the page asks about a date before birth is tried in recording.spec.ts too, in the everyday run
@@ -142,7 +142,7 @@ const change = (text: string, edit: (raw: Record<string, never>) => unknown): st
   JSON.stringify(edit(JSON.parse(text) as Record<string, never>));
 
 const FILES: [string, (text: string) => string, RegExp][] = [
-  ['no JSON', () => 'hello', /is not JSON/],
+  ['no JSON', () => 'hello', /is neither a case file nor a table/],
   ['another program’s', () => '{"format":"other"}', /is not a Tidemark case/],
   ['cut short', (text) => text.slice(0, text.length / 2), /ends in the middle/],
   ['newer', (text) => text.replace('"version": 2', '"version": 9'), /saved by a newer Tidemark/],

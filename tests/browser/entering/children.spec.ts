@@ -187,7 +187,7 @@ test(
     await expect(row).toContainText('visit due today: prepared visit');
     await expect(row).toContainText('3 wk 4 d chronological');
     await expect(row.getByRole('img')).toHaveAccessibleName(
-      /^Snipe, seen 15 May 2026: 1 to watch; 21 May 2026: 3 to discuss, 3 to watch; 4 June 2026/,
+      /^Snipe, seen 15 May 2026: 1 to recheck; 21 May 2026: 3 to discuss, 3 to recheck; 4 June 2026/,
     );
     await page.getByRole('button', { name: 'How to read this' }).click();
     await expect(page.getByText(/The next visit is due by the earliest/)).toBeVisible();

@@ -267,8 +267,8 @@ test(
     await page.getByLabel('Examiner').fill('Linnet');
     await page.getByLabel('Visit date').fill('2026-07-01');
     await page.getByLabel('Visit date').press('Tab');
-    await expect(page.getByText(/lies ahead of today, 8 June 2026/)).toBeVisible();
-    await expect(page.getByText('Not saved yet: answer what is asked')).toBeVisible();
+    await expect(page.getByText(/is after today, 8 June 2026/)).toBeVisible();
+    await expect(page.getByText('Not saved yet: answer the question')).toBeVisible();
     await page.reload();
     await expect(page.getByLabel('Visit date')).toHaveValue('2026-07-01');
     await page.getByRole('button', { name: 'Keep it' }).click();

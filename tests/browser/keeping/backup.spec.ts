@@ -228,7 +228,7 @@ test(
     ).toBeVisible();
     await expect.poll(() => onStick(page)).toContain('Kestrel');
     await page.getByRole('button', { name: 'Write none while a lock is set' }).click();
-    await expect(page.getByText(/^While a lock is set no backup goes/)).toBeVisible();
+    await expect(page.getByText(/^While a lock is set no backup is written/)).toBeVisible();
   },
 );
 

@@ -26,7 +26,7 @@ export const page = {
 };
 
 export const filters = {
-  title: 'Find children',
+  title: 'Filters',
   find: 'Find',
   findHelp: 'name or code, tag, examiner',
   more: 'Filter and sort',

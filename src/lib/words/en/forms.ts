@@ -21,7 +21,7 @@ export const childForm = {
   add: 'Add child',
   remove: 'Remove this child',
   file: 'Save a case file',
-  preview: 'In ages',
+  preview: 'Resulting ages',
   unsaved: 'Not saved yet: the form shows what was typed before.',
   anew: 'Clear the form',
   asSaved: 'Back to what is saved',
