@@ -327,7 +327,7 @@ test('another due date says which verdicts it changes before it is taken', async
   await expect(page.getByRole('textbox', { name: 'Gestation at birth' })).toHaveValue('31w2d');
   await page.getByRole('textbox', { name: 'Gestation at birth' }).fill('36w2d');
   await page.getByRole('button', { name: 'Save', exact: true }).click();
-  await page.getByRole('button', { name: 'Save' }).click();
+  await page.getByRole('button', { name: 'Save the change' }).click();
   await expect(page.getByText('· born at 36w2d')).toBeVisible();
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(page.getByText('· born at 31w2d')).toBeVisible();

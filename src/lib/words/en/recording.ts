@@ -124,7 +124,7 @@ export const redate = {
     days === 0
       ? 'The due date is unchanged.'
       : `The due date moves ${Math.abs(days)} ${Math.abs(days) === 1 ? 'day' : 'days'} ${days > 0 ? 'later' : 'earlier'}.`,
-  take: 'Save',
+  take: 'Save the change',
   leave: 'Discard',
   undo: 'It can be undone afterwards.',
   at: (on: CivilDate): string => dateWords(on),
