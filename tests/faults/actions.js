@@ -239,7 +239,7 @@ export const ACTIONS = [
     ready: async (page, show) => {
       await show('#/children');
       await given(page, 'bundle.json', BUNDLE);
-      return { at: button(page, 'Save') };
+      return { at: page.getByRole('button', { name: 'Save', exact: true }) };
     },
     found: ({ cases }) => parts(says(cases, 'Invented First'), says(cases, 'Invented Second')),
   },

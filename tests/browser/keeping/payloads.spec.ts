@@ -179,10 +179,10 @@ const WAYS: Readonly<
     await open(page, '#/children');
     await pickCase(page, file(payloads[0]!, 'fhir.json', bundleWith(payloads)));
     if (await refusedOrAt(page, /^#\/incoming/)) return false;
-    await page.getByRole('button', { name: 'Save' }).waitFor();
+    await page.getByRole('button', { name: 'Save', exact: true }).waitFor();
     for (const payload of payloads) expect(await shows(page, line(payload)), payload).toBe(true);
     expect(await alive(page)).toEqual([]);
-    await page.getByRole('button', { name: 'Save' }).click();
+    await page.getByRole('button', { name: 'Save', exact: true }).click();
     await page.waitForURL(/#\/(?:children)?$/);
     await showsOn(page, ['#/children'], payloads.map(line));
     await look(page, ['#/', '#/report', '#/visits/1']);
@@ -193,7 +193,7 @@ const WAYS: Readonly<
     const bundle = bundleWith(['Plover'], resourcesWith(payloads));
     await pickCase(page, file(payloads[0]!, 'fhir.json', bundle));
     expect(await refusedOrAt(page, /^#\/incoming/)).toBe(false);
-    await page.getByRole('button', { name: 'Save' }).waitFor();
+    await page.getByRole('button', { name: 'Save', exact: true }).waitFor();
     expect(await alive(page)).toEqual([]);
     // what was left out is named by its kind, cut to sixty characters
     return shows(page, payloads[0]!.slice(0, 60));

@@ -25,7 +25,7 @@ test('a child goes out as a FHIR bundle and comes in again, in one step that can
   await file.setInputFiles(give('kestrel.fhir.json', 'application/fhir+json', text));
   await expect(page.getByRole('heading', { name: 'A FHIR bundle' })).toBeVisible();
   await expect(page.getByText('here already, and the same')).toBeVisible();
-  await page.getByRole('button', { name: 'Save' }).click();
+  await page.getByRole('button', { name: 'Save', exact: true }).click();
   await expect(page.getByText('Nothing is selected')).toBeVisible();
   await page.getByRole('button', { name: 'Cancel' }).click();
 
@@ -34,7 +34,7 @@ test('a child goes out as a FHIR bundle and comes in again, in one step that can
   await file.setInputFiles(give('kestrel.fhir.json', 'application/fhir+json', text));
   await expect(page.getByText('not here yet')).toBeVisible();
   expect(await accessibilityFaults(page)).toEqual([]);
-  await page.getByRole('button', { name: 'Save' }).click();
+  await page.getByRole('button', { name: 'Save', exact: true }).click();
   await expect(page.getByRole('heading', { name: 'Kestrel' })).toBeVisible();
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(page.getByText('Undone: everything is as it was before.')).toBeVisible();
@@ -60,7 +60,7 @@ test(
     await expect(page.getByText('here already, and different')).toBeVisible();
     await expect(page.getByRole('radio', { name: 'Keep mine' })).toBeChecked();
     await page.getByRole('radio', { name: 'Keep both' }).check();
-    await page.getByRole('button', { name: 'Save' }).click();
+    await page.getByRole('button', { name: 'Save', exact: true }).click();
     await expect(page.getByRole('heading', { name: 'Kestrel' })).toBeVisible();
     await page.getByRole('link', { name: 'Children', exact: true }).click();
     await expect(listed(page)).toHaveText(['Kestrel', 'Kestrel']);
