@@ -90,7 +90,7 @@ test('two windows whose edits clash: both are kept, and what is chosen in one ho
   await setNote(other, 'cried from the third minute');
   for (const window of [page, other]) await expect(standing(window)).toHaveText('Saving…');
   await letGo();
-  const asked = '1 record was changed otherwise in two windows: choose';
+  const asked = '1 record was changed differently in two windows: choose';
   for (const window of [page, other]) {
     await expect(standing(window)).toHaveText('Saved');
     await expect(window.getByRole('link', { name: asked })).toBeVisible();

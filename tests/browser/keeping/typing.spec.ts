@@ -167,7 +167,7 @@ test(
     const before = await noteOf(other).inputValue();
     await typeIn(other, 'in the other');
     await setNote(page, 'in the one');
-    const asked = '1 record was changed otherwise in two windows: choose';
+    const asked = '1 record was changed differently in two windows: choose';
     await expect(page.getByRole('link', { name: asked })).toBeVisible();
     await expect(noteOf(other)).toHaveValue(`${before}in the other`);
     await open(page, '#/keeping');
@@ -195,7 +195,7 @@ test(
     await other.keyboard.type(' second');
     await expect(noteOf(other)).toHaveValue(`${before}first second`);
     await noteOf(other).blur();
-    const asked = '1 record was changed otherwise in two windows: choose';
+    const asked = '1 record was changed differently in two windows: choose';
     await expect(other.getByRole('link', { name: asked })).toBeVisible();
     await expect(noteOf(other)).toHaveValue('written over it');
     await open(page, '#/keeping');
