@@ -245,7 +245,7 @@ test('a decision typed and not added is there after a look elsewhere and a reloa
   page,
 }) => {
   await open(page, '#/table');
-  const what = page.getByLabel('Decision');
+  const what = page.getByLabel('Decision', { exact: true });
   await what.fill('Repeat in four weeks');
   await open(page, '#/visits');
   await open(page, '#/table');

@@ -4,7 +4,7 @@ test('a reflex has its figure, its steps, its handling, its sources and its coun
   page,
 }) => {
   await open(page, '#/reflexes/atnr');
-  await expect(page.getByRole('heading', { name: 'Technique' })).toBeInViewport();
+  await expect(page.getByRole('heading', { name: 'Technique', exact: true })).toBeInViewport();
   await expect(page.getByRole('heading', { name: 'Handling' })).toBeVisible();
   await expect(page.getByText('fencing posture')).toBeVisible();
   await page.getByRole('button', { name: 'Response', exact: true }).click();

@@ -83,7 +83,7 @@ test('the conference keeps the question and the decisions, steps through visits,
   const question = page.getByLabel('The question to the team');
   await question.fill('Does the obligatory answer need a second opinion?');
   await question.blur();
-  await page.getByLabel('Decision').fill('See again with the physician');
+  await page.getByLabel('Decision', { exact: true }).fill('See again with the physician');
   await page.getByLabel('Who', { exact: true }).fill('Rowan');
   await page.getByLabel('By when').fill('2026-06-30');
   await page.getByRole('button', { name: 'Record the decision' }).click();
