@@ -25,7 +25,7 @@ test('a limit of correction changes the age that counts, and says so', async ({ 
   await expect(page.getByText(/Write weeks and days between 22w0d and 44w6d/)).toBeVisible();
   await open(page, '#/');
   await expect(page.getByText('7 mo 1 wk chronological').first()).toBeVisible();
-  await expect(page.getByText(/up to 3 months chronological/)).toBeVisible();
+  await expect(page.getByText(/up to a chronological age of 3 months/)).toBeVisible();
 });
 
 test('theme and text size are taken at once and kept', { tag: '@thorough' }, async ({ page }) => {

@@ -18,11 +18,11 @@ test('a set is answered by keyboard alone; why is shown, with sources, on the ch
   await expect(page.getByText('Question 1 of 6')).toBeVisible();
   const first = await stem(page).textContent();
   await page.keyboard.press('1');
-  await expect(page.getByText(/^(Right\.|Not so\. The answer is:)/)).toBeVisible();
+  await expect(page.getByText(/^(Right\.|Not right\. The answer is:)/)).toBeVisible();
   await expect(page.getByRole('heading', { name: 'Why' })).toBeVisible();
   await expect(
     page
-      .getByText(/in (all \d+ sources|the one source) that speak/)
+      .getByText(/in (all \d+ sources|the one source) that gives? an age/)
       .or(page.getByText(/all \d+ sources/))
       .first(),
   ).toBeVisible();
