@@ -125,7 +125,7 @@ test('it is saved as a file, removed, taken back, and opened again', async ({ pa
   const saving = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Save as file' }).click();
   const file = await saving;
-  expect(file.suggestedFilename()).toBe('look-alikes-your-own.talk.json');
+  expect(file.suggestedFilename()).toBe('look-alikes-copy.talk.json');
   const text = await readFile(await file.path(), 'utf8');
   await open(page, '#/talks');
   const own = page.locator('section[aria-labelledby="own"] li');
