@@ -101,7 +101,7 @@ function verdictSections(input: ReportInput, when: When): ReportSection[] {
       { ...entry, plainlyUneven: isPlainlyUneven(entry) },
       when,
     );
-    return `${entry.reflex.name} (${en.judge.attentions[entry.attention]}): ${said.join(' ')}`;
+    return `${entry.reflex.name} (${en.report.grades[entry.attention]}): ${said.join(' ')}`;
   });
   return [
     { heading: t.asks, items: asks.length > 0 ? asks : [t.asksNone] },
