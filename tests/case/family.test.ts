@@ -7,7 +7,7 @@ import { parseCaseText } from '../../src/lib/case/file.ts';
 import { caseText, rawOf } from '../../src/lib/case/raw.ts';
 import { parseRaw } from '../../src/lib/case/parse.ts';
 import type { RawCase } from '../../src/lib/case/shape.ts';
-import { demoCase } from '../../src/lib/state/demo.ts';
+import { demoCase } from '../../src/lib/examples/demo.ts';
 import { en } from '../../src/lib/words/en.ts';
 
 const raw = rawOf(demoCase(ATLAS));
@@ -85,7 +85,7 @@ describe('is refused', () => {
     [
       'more reflexes than a page tells of',
       { ...good, pages: [{ ...page, chosen: 'abcdefg'.split('') }] },
-      /What the family’s page tells of.*at most 6/,
+      /Reflexes on the family’s page.*at most 6/,
     ],
   ])('%s', (_, family, sentence) => {
     expect(said(good)).toBe('taken');

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { CivilDate } from '../../src/lib/age/civil.ts';
 import type { NextVisit, NextWhy } from '../../src/lib/judge/nextVisit.ts';
-import { WAITS } from '../../src/lib/state/plan.ts';
+import { WAITS } from '../../src/lib/present/plan.ts';
 import { en } from '../../src/lib/words/en.ts';
 
 const { lineWords, nextTitle, rule, whySentences } = en.nextVisit;
@@ -62,7 +62,7 @@ describe('the date and why', () => {
     ],
     [
       { code: 'awaited', question, of: 3 },
-      'By then at least half of the 3 expected changes would have happened in children with this past. Nothing asks for an earlier date.',
+      'By then at least half of the 3 expected changes would have happened in children with this past. Nothing calls for an earlier date.',
     ],
   ] as const)('%j: %s', (why, words) => {
     expect(whySentences(why, day('2026-06-01'), names, WAITS)).toEqual([words]);

@@ -1,4 +1,4 @@
-/** English for what asks for attention: a verdict in sentences, what it rests on, the orders, the plan. */
+/** English for the findings to review: a verdict in sentences, what it is based on, the sequences, the plan. */
 import type { CivilDate } from '../../age/civil.ts';
 import type { Atlas } from '../../atlas/atlas.ts';
 import type { SourceCount } from '../../atlas/families.ts';
@@ -56,7 +56,7 @@ interface Told {
   agreement: Agreement | undefined;
 }
 
-/** An entry in a few sentences: what stands out, what the sources say, and on what that hangs. */
+/** An entry in a few sentences: what stands out, what the sources say, and what that depends on. */
 export function entrySentences(told: Told, when = BY_DATE): string[] {
   const { lead, weaker, plainlyUneven, agreement } = told;
   const { finding, judged, raised, caps } = lead;
@@ -78,7 +78,7 @@ export function entrySentences(told: Told, when = BY_DATE): string[] {
   if (weaker && plainlyUneven) {
     said.push(unevenSentence(weaker));
     if (raised.some((one) => one.common))
-      said.push('Unlike sides are common in healthy infants here.');
+      said.push('Differences between the sides are common in healthy infants at this age.');
   }
   if (agreement && judged.verdict !== 'not-judged')
     said.push(verdictSentence(judged.verdict, finding.response, agreement));
@@ -93,7 +93,7 @@ export function stationWords(station: Station, atlas: Atlas): string {
     case 'appears':
       return name(station.reflex);
     case 'integrates':
-      return `${name(station.reflex)} gone`;
+      return `${name(station.reflex)} integrated`;
     case 'sets-apart':
       return apart[station.apart];
     case 'reached':
@@ -102,7 +102,7 @@ export function stationWords(station: Station, atlas: Atlas): string {
 }
 
 export function intervalWords(interval: Interval | null, when: When = BY_DATE): string {
-  if (!interval || (!interval.after && !interval.by)) return 'not looked at';
+  if (!interval || (!interval.after && !interval.by)) return 'not tested';
   const { after, by } = interval;
   if (after && by) return `between ${when.bare(after.on)} and ${when.bare(by.on)}`;
   return by ? `by ${when.bare(by.on)}` : after ? `not by ${when.bare(after.on)}` : '';
@@ -114,39 +114,39 @@ export function questionSentence(
   on: CivilDate,
   when: When = BY_DATE,
 ): string {
-  const awaited = question.awaits === 'to-appear' ? 'there' : 'gone';
+  const awaited = question.awaits === 'to-appear' ? 'onset' : 'integration';
   const { most, every } = question;
-  if (!most || !every) return `No source dates when it should be ${awaited}.`;
-  const past = (date: CivilDate): string => (date <= on ? 'since' : 'from');
-  return most === every
-    ? `Every source that dates it would have it ${awaited} ${past(every)} ${when.bare(every)}.`
-    : `Most sources would have it ${awaited} ${past(most)} ${when.bare(most)}, every one ${past(every)} ${when.bare(every)}.`;
+  if (!most || !every) return `No source gives an age by which to expect ${awaited}.`;
+  const says = (date: CivilDate, what: string): string =>
+    `${date <= on ? `have expected ${what} since` : `expect ${what} by`} ${when.bare(date)}`;
+  if (most === every) return `All sources that give an age ${says(every, awaited)}.`;
+  return `Most sources ${says(most, awaited)}, all that give an age ${says(every, 'it')}.`;
 }
 
 export const visitWords = (on: CivilDate): string => shortDateWords(on);
 
 export const attention = {
-  title: 'What asks for attention',
-  nothing: 'Nothing asks for attention at this visit.',
+  title: 'Findings to review',
+  nothing: 'Nothing is flagged at this visit.',
   noFindings: 'No finding is recorded at this visit yet.',
   noVisit: 'No visit is recorded yet.',
-  fits: (n: number): string => (n === 1 ? '1 fits this age' : `${n} fit this age`),
+  fits: (n: number): string => `${n} not flagged`,
   notJudged: (n: number): string => `${n} not judged`,
   open: (name: string): string => `${name}: reasons and sources`,
   visit: 'Visit',
-  firm: 'Firm: every source that speaks gives it nearly all of what it says.',
+  firm: 'All sources agree: each that gives an age supports it almost entirely.',
   hangs: ({ agree, of, voices }: Agreement): string =>
-    `Not firm: ${agree} of ${of} sources that speak, ${voices.agree} of ${voices.of} voices, say so.`,
-  shares: 'Over the chosen sources',
+    `Depends on the source: ${agree} of ${of} sources that give an age, ${voices.agree} of ${voices.of} voices, support it.`,
+  shares: 'Across the chosen sources',
   expected: (mean: number): string => `Expected at this age: ${mean.toFixed(2)}.`,
   counts: 'Counted in infants near this age',
   noCounts: 'No count of infants near this age is held.',
-  sources: 'What it rests on',
+  sources: 'Sources behind it',
   judgedBy: 'Sources that copy one another are one voice.',
   voices: 'Sources that share ages',
-  silent: (count: SourceCount): string => `Silent at this age: ${sourcesWords(count)}`,
-  context: 'Beside it, not judged by',
-  elicit: 'How it is elicited',
+  silent: (count: SourceCount): string => `No age given here: ${sourcesWords(count)}`,
+  context: 'Further context, not used for judging',
+  elicit: 'Technique',
   cautions: 'Handling',
   pitfalls: 'Pitfalls',
   verified: 'Checked with sources',
@@ -155,27 +155,24 @@ export const attention = {
   absence: 'Absence',
   asymmetry: 'Asymmetry',
   show: 'Show on the chart',
-  page: 'All about it',
+  page: 'Full entry',
   appears: 'appears',
-  goes: 'goes',
+  goes: 'integrates',
   loading: 'Loading…',
   loadFailed: 'This part could not be loaded. Reload the page to try again.',
 };
 
 export const orders = {
   title: 'Sequences',
-  rest: (n: number): string =>
-    n === 1 ? '1 more not looked at yet' : `${n} more not looked at yet`,
+  rest: (n: number): string => (n === 1 ? '1 more not tested yet' : `${n} more not tested yet`),
   taught: 'Taught by',
   against: 'Contradicted by',
 };
 
 export const plan = {
-  title: 'Next',
-  nothing: 'Nothing would tell much on this date.',
-  upsetting: 'Last, since it may upset',
+  title: 'Plan visit',
   questions: 'Open questions',
   noQuestions: 'No question is open.',
-  before: (born: CivilDate): string => `Choose a date from the birth on ${dateWords(born)} on.`,
+  before: (born: CivilDate): string => `Choose a date on or after the birth on ${dateWords(born)}.`,
   both: 'both sides',
 };

@@ -1,4 +1,4 @@
-/** English for an opened entry: what was seen, and what its verdict rests on. */
+/** English for an opened entry: what was seen, and what its verdict is based on. */
 import type { SourcedCount } from '../../atlas/atlas.ts';
 import type { Association } from '../../judge/associations.ts';
 import type { NearCount } from '../../judge/counts.ts';
@@ -41,7 +41,7 @@ export function sharesWords(shares: Shares): string {
 
 /** What one source says of the finding: `persisting 98 %`. */
 export const voiceWords = ({ verdict, probability }: Voice): string =>
-  verdict ? `${verdicts[verdict]} ${percent(probability)}` : 'silent at this age';
+  verdict ? `${verdicts[verdict]} ${percent(probability)}` : 'gives no age here';
 
 const SIGNS = { '=': '', '~': 'about ', '<': 'fewer than ', '>': 'more than ', '': '' } as const;
 
@@ -72,7 +72,7 @@ const times = ({ value, interval }: Estimate): string =>
 const share = ({ value, interval }: Estimate): string =>
   `${percent(value)} (${percent(interval.low)} to ${percent(interval.high)})`;
 
-/** What a finding has been reported with: the sign, the outcome, and how far the one tells of the other. */
+/** What a finding has been reported with: the sign, the outcome, and how far the one predicts the other. */
 export function associationSentence({ row, tells }: Association): string {
   const said = [`${upper(row.sign)}, ${row.age}: ${row.outcome}, in ${row.population}.`];
   if (row.finding) said.push(row.finding);
@@ -95,7 +95,7 @@ export const associations = {
   titles: {
     persistence: 'Persistence has been reported with',
     absence: 'Absence has been reported with',
-    asymmetry: 'Unlike sides have been reported with',
+    asymmetry: 'Asymmetry has been reported with',
   },
   certainties: {
     counted: 'measured with counts',
@@ -103,7 +103,7 @@ export const associations = {
     taught: 'taught, from memory',
   },
   caution:
-    'Associations in groups, mostly of infants at risk. They are no cause and no prognosis for this child.',
+    'Associations in groups, mostly of infants at risk. They are neither a cause nor a prognosis for this child.',
 };
 
 export const presence = {
