@@ -34,7 +34,7 @@ export const alsoCalled: Readonly<Partial<Record<PlaceName, string>>> = {
   plan: 'next visit what to test sheet',
   progress: 'course changes fit',
   conference: 'team meeting decisions agreement',
-  file: 'case file hand over share',
+  file: 'case file copy',
   report: 'print csv fhir bundle export',
   family: 'parents plain words spanish',
   details: 'birth date gestation due date dating edit',

@@ -25,8 +25,6 @@ export const names = {
   everyChild: 'All children',
   newChild: 'New child',
   sheet: 'Plan for an age',
-  incoming: 'What was opened',
-  server: 'FHIR server',
   reflexes: 'Reflexes',
   everyReflex: 'All reflexes',
   plainChart: 'Chart',
