@@ -10,7 +10,7 @@ import { en } from '../../src/lib/words/en.ts';
 const record = demoCase(ATLAS);
 const visits = judgeCase(record, { atlas: ATLAS, sheet: sheetOf(ATLAS) });
 const last = visits.at(-1)!;
-const entries = entriesOf(last, visits.slice(0, -1));
+const entries = entriesOf([last], visits.slice(0, -1));
 const entry = (reflex: string) => entries.find((one) => one.reflex.id === reflex)!;
 
 describe('the invented child', () => {

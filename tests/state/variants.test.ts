@@ -75,7 +75,7 @@ describe('where a finding is told', () => {
   const courses = coursesOf(record.visits, (on) => agesOn(record.child.birth, on));
 
   it('the list of verdicts names the variant, and rests on no source of the other', () => {
-    const [entry] = entriesOf(visits[1]!, visits.slice(0, 1));
+    const [entry] = entriesOf([visits[1]!], visits.slice(0, 1));
     expect(entry!.reflex.short).toBe('Protective, forward: parachute');
     const { speaking, silent, context } = groundOf(entry!.lead, ATLAS);
     const claims = [...speaking, ...silent].map(({ claim }) => claim);

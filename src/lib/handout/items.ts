@@ -5,6 +5,7 @@ import type { CivilDate } from '../age/civil.ts';
 import type { Reflex } from '../atlas/types.ts';
 import { agesAt } from '../case/case.ts';
 import { answersOf, courseOf, lastTests } from '../case/course.ts';
+import { settled } from '../case/settled.ts';
 import { isUnfitState, testOf, type Response } from '../case/finding.ts';
 import type { JudgedFinding } from '../judge/judge.ts';
 import { isFedBy } from './about.ts';
@@ -64,8 +65,9 @@ function sawOf(say: Speaker, { reflex, told, othersDiffer, triedOn }: Stands, on
 
 /** Over a course: between which visits it came or went. */
 function movedOf(say: Speaker, { reflex }: Stands, { input }: Ahead): Sentence[] {
-  const { record, shown, options } = input;
+  const { shown, options } = input;
   if (shown) return [];
+  const record = settled(input.record);
   const limits = options.limits ?? DEFAULT_LIMITS;
   const test = lastTests(record.visits).get(reflex.id);
   const { state, appeared, integrated } = courseOf(

@@ -1,12 +1,19 @@
 /**
- * A visit's verdicts as a reader takes them in: one entry a reflex, the sides told together, worst
- * first. Nothing is judged here; findings already judged are gathered.
+ * A day's verdicts as a reader takes them in: one entry a reflex, the sides and the examiners told together,
+ * worst first. Nothing is judged here; findings already judged are gathered.
  */
 import { group } from 'd3';
 import type { Atlas, SourcedClaim } from '../atlas/atlas.ts';
-import type { Reflex } from '../atlas/types.ts';
+import type { Reflex, Side } from '../atlas/types.ts';
 import { isOfVariant } from '../atlas/variants.ts';
-import { isElicited, strengthOf, testOf, type Response } from '../case/finding.ts';
+import {
+  isAnswer,
+  isElicited,
+  strengthOf,
+  testOf,
+  type Finding,
+  type Response,
+} from '../case/finding.ts';
 import { countsNear, type NearCount } from '../judge/counts.ts';
 import { agreementOn, type Agreement } from '../judge/hangs.ts';
 import { worstFirst, type JudgedFinding, type JudgedVisit } from '../judge/judge.ts';
@@ -14,7 +21,7 @@ import { answersForSide } from '../judge/reading/days.ts';
 import { sideTrends, type SideTrend, type Trend } from '../judge/reading/sides.ts';
 import type { Attention } from '../judge/rules/rule.ts';
 import { voicesOf, type Voice } from '../judge/verdict.ts';
-import { indexOf } from './sets.ts';
+import { indexOf, once } from './sets.ts';
 
 /** The weaker side of an uneven pair, and at how many visits in a row it was the weaker one. */
 export interface Weaker {
@@ -26,9 +33,21 @@ export interface Weaker {
   trend: Trend;
 }
 
+/** One test on one side, on which examiners of one day gave unlike answers. */
+export interface Disagreement {
+  side: Side;
+  /** As they were recorded, in the order of the visits. */
+  answers: readonly { examiner: string; finding: Finding }[];
+  /** What they agreed on since; undefined until they have. */
+  agreed: Response | undefined;
+}
+
 export interface Entry {
   reflex: Reflex;
-  /** Left, right, midline: those that were looked at. */
+  /** Who recorded it that day. */
+  examiners: readonly string[];
+  disagreements: readonly Disagreement[];
+  /** Left, right, midline: those that were looked at, of each examiner. */
   sides: readonly JudgedFinding[];
   /** Findings that say different things, the one that asks for most first. */
   distinct: readonly JudgedFinding[];
@@ -42,13 +61,13 @@ const ORDER = ['left', 'right', 'midline'] as const;
 
 /** The weaker side at a visit; how long it has been so is that of the trend, which counts days. */
 function weakerAt(
-  { visit }: JudgedVisit,
+  { read }: JudgedVisit,
   test: string,
   trend: SideTrend | undefined,
 ): Weaker | undefined {
   const of = (side: 'left' | 'right') =>
-    visit.findings.find(
-      (f) => testOf(f) === test && f.side === side && answersForSide(f, visit.findings),
+    read.findings.find(
+      (f) => testOf(f) === test && f.side === side && answersForSide(f, read.findings),
     )?.response;
   const [left, right] = [of('left'), of('right')];
   if (!left || !right || left === right || !trend) return undefined;
@@ -56,6 +75,35 @@ function weakerAt(
   return strengthOf(left) < strengthOf(right)
     ? { side: 'left', response: left, other: right, visits, trend: moved }
     : { side: 'right', response: right, other: left, visits, trend: moved };
+}
+
+/** A finding with the visit it is of. */
+interface Of {
+  found: JudgedFinding;
+  visit: JudgedVisit;
+}
+
+/** Where examiners answered one test on one side and not alike. What gives no answer disagrees with none. */
+function disagreementsOf(all: readonly Of[]): Disagreement[] {
+  const byTest = group(
+    all.filter(({ found }) => isAnswer(found.given)),
+    ({ found: { given } }) => `${testOf(given)} ${given.side}`,
+  );
+  return [...byTest.values()].flatMap((same): Disagreement[] => {
+    const [{ found: first }] = same as [Of, ...Of[]];
+    if (same.every(({ found }) => found.given.response === first.given.response)) return [];
+    const isAgreed = first.given !== first.finding;
+    return [
+      {
+        side: first.given.side,
+        answers: same.map(({ found, visit }) => ({
+          examiner: visit.visit.examiner,
+          finding: found.given,
+        })),
+        agreed: isAgreed ? first.finding.response : undefined,
+      },
+    ];
+  });
 }
 
 /** Sides that say the same thing are told once. */
@@ -68,27 +116,32 @@ function distinctOf(findings: readonly JudgedFinding[]): JudgedFinding[] {
   return [...said.values()];
 }
 
-/** The entries of one visit; `earlier` are the judged visits before it, oldest first. */
-export function entriesOf(visit: JudgedVisit, earlier: readonly JudgedVisit[]): Entry[] {
+/** The entries of a day, of one visit or of all its examiners'; `earlier` are the judged visits before it, oldest first. */
+export function entriesOf(day: readonly JudgedVisit[], earlier: readonly JudgedVisit[]): Entry[] {
   const trends = indexOf(
-    sideTrends([...earlier, visit].map((judged) => judged.visit)),
+    sideTrends([...earlier, ...day].map((judged) => judged.read)),
     ({ test }) => test,
   );
-  const byReflex = group(visit.findings, ({ reflex }) => reflex.id);
-  const entries = [...byReflex.values()].flatMap((findings): Entry[] => {
+  const found = day.flatMap((visit) => visit.findings.map((one): Of => ({ found: one, visit })));
+  const byReflex = group(found, (of) => of.found.reflex.id);
+  const entries = [...byReflex.values()].flatMap((all): Entry[] => {
+    const findings = all.map((of) => of.found);
     const distinct = distinctOf(findings);
     const [lead] = distinct;
     if (!lead) return [];
     const { judged, finding, reflex } = lead;
     const spoken = judged.verdict === 'not-judged' ? undefined : judged.verdict;
+    const at = all.find((of) => of.found === lead)!.visit;
     return [
       {
         reflex,
+        examiners: once(all.map(({ visit }) => visit.visit.examiner).filter(Boolean)),
+        disagreements: disagreementsOf(all),
         sides: ORDER.flatMap((side) => findings.filter((f) => f.finding.side === side)),
         distinct,
         lead,
         attention: lead.attention,
-        weaker: weakerAt(visit, testOf(finding), trends.get(testOf(finding))),
+        weaker: weakerAt(at, testOf(finding), trends.get(testOf(finding))),
         agreement: spoken && agreementOn(finding, spoken, lead.reading),
       },
     ];

@@ -11,13 +11,14 @@ import { testedName } from '../atlas/variants.ts';
 import { agesAt, type Case } from '../case/case.ts';
 import { testOf } from '../case/finding.ts';
 import { CaseJudge, type JudgedVisit, type JudgeOptions } from '../judge/judge.ts';
+import { dayOf, wholeOf, type JudgedDay } from '../judge/day.ts';
 import { changesAt } from '../judge/changes.ts';
 import { planFor } from '../judge/plan.ts';
 import type { Said } from '../store/findingsTable.ts';
 import { BY_DATE, byAge, type When } from '../words/en/ages.ts';
 import { en } from '../words/en.ts';
 import { changesTogether, leftOpenTogether, sidesTogether } from './course.ts';
-import { entriesOf, isPlainlyUneven } from './entries.ts';
+import { entriesOf, isPlainlyUneven, type Disagreement } from './entries.ts';
 import { questionsTogether } from './plan.ts';
 import { once } from './sets.ts';
 
@@ -87,10 +88,26 @@ function sourceLines({ visits, options }: ReportInput): string[] {
   return [en.report.report.judgedBy(sourceCount(ids)), ...byKind];
 }
 
+/** Differences with numbers in the place of the examiners' names, the same throughout the day. */
+const numbered = ({ visits }: JudgedDay, differing: readonly Disagreement[]): Disagreement[] => {
+  const names = visits.map(({ visit }) => visit.examiner);
+  return differing.map((one) => ({
+    ...one,
+    answers: one.answers.map((answer) => ({
+      ...answer,
+      examiner: en.day.numbered(names.indexOf(answer.examiner) + 1),
+    })),
+  }));
+};
+
 function verdictSections(input: ReportInput, when: When): ReportSection[] {
-  const { visits, shown } = input;
+  const { visits, shown, withNames } = input;
   const t = en.report.report;
-  const entries = entriesOf(shown, visits.slice(0, visits.indexOf(shown)));
+  const day = dayOf(shown, visits);
+  const entries = entriesOf(
+    day.visits,
+    visits.filter(({ visit }) => visit.on < day.on),
+  );
   const asking = entries.filter(({ attention }) => isAsking(attention));
   const namesOf = (attention: string): string[] => {
     const names = entries.filter((e) => e.attention === attention).map((e) => e.reflex.short);
@@ -98,13 +115,20 @@ function verdictSections(input: ReportInput, when: When): ReportSection[] {
   };
   const asks = asking.map((entry) => {
     const said = en.attention.entrySentences(
-      { ...entry, plainlyUneven: isPlainlyUneven(entry) },
+      // where examiners differ has a section of its own
+      { ...entry, disagreements: [], plainlyUneven: isPlainlyUneven(entry) },
       when,
     );
     return `${entry.reflex.name} (${en.judge.attentions[entry.attention]}): ${said.join(' ')}`;
   });
+  const differ = entries.flatMap(({ reflex, disagreements }) =>
+    en.day
+      .differSentences(withNames ? disagreements : numbered(day, disagreements))
+      .map((said) => `${reflex.short}: ${said}`),
+  );
   return [
     { heading: t.asks, items: asks.length > 0 ? asks : [t.asksNone] },
+    { heading: en.day.differTitle, items: differ },
     { heading: t.fits, items: namesOf('fits') },
     { heading: t.unjudged, items: namesOf('not-judged') },
   ];
@@ -175,7 +199,7 @@ function textSections({ record, withNames }: ReportInput): ReportSection[] {
 }
 
 export function reportOf(input: ReportInput): Report {
-  const { record, shown, options, withNames } = input;
+  const { record, visits, shown, options, withNames } = input;
   const t = en.report.report;
   const { birth, label } = record.child;
   const limits = options.limits ?? DEFAULT_LIMITS;
@@ -184,21 +208,28 @@ export function reportOf(input: ReportInput): Report {
     : byAge(birth.born, (on: CivilDate) => agesAt(record, on, limits));
   const judge = new CaseJudge(record, options);
   const [question, decisions] = textSections(input);
+  const day = dayOf(shown, visits).visits;
   const findings = sidesTogether(
-    shown.visit.findings.map((finding) => ({
-      finding,
-      found: shown.findings.find((found) => found.finding === finding),
-    })),
-    ({ finding }) => finding.side,
-    ({ finding: { response, state, note: text, ...of }, found }) =>
-      [testOf(of), response, state, text, found && en.course.meansWords(found)].join(' / '),
-  ).map(({ one: { finding, found }, sides }) =>
-    en.report.findingLine(
-      sided(testedName(options.atlas.reflexes, finding), en.course.sideWords(sides)),
-      finding,
-      found,
-      withNames,
+    day.flatMap(({ visit, findings: judged }) =>
+      visit.findings.map((finding) => ({
+        finding,
+        examiner: day.length > 1 && withNames ? visit.examiner || en.day.NO_NAME : '',
+        found: judged.find((found) => found.given === finding),
+      })),
     ),
+    ({ finding }) => finding.side,
+    ({ finding: { response, state, note: text, ...of }, examiner, found }) =>
+      [testOf(of), examiner, response, state, text, found && en.course.meansWords(found)].join(
+        ' / ',
+      ),
+  ).map(
+    ({ one: { finding, examiner, found }, sides }) =>
+      en.report.findingLine(
+        sided(testedName(options.atlas.reflexes, finding), en.course.sideWords(sides)),
+        finding,
+        found,
+        withNames,
+      ) + (examiner && ` (${examiner})`),
   );
   const note =
     withNames && shown.visit.note ? [{ heading: t.note, items: [shown.visit.note] }] : [];
@@ -206,7 +237,12 @@ export function reportOf(input: ReportInput): Report {
     ...(question ? [question] : []),
     {
       heading: t.whole,
-      items: en.visit.visitSentences(shown, judge.fits(shown.visit), options.atlas, when),
+      items: en.visit.visitSentences(
+        wholeOf(dayOf(shown, visits)),
+        judge.fits(shown.visit),
+        options.atlas,
+        when,
+      ),
     },
     ...verdictSections(input, when),
     ...courseSections(input, judge, when),

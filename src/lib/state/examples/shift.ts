@@ -10,7 +10,7 @@ function moved(text: string, days: number): string {
 
 export function shifted(raw: RawCase, days: number): RawCase {
   const on = (text: string): string => moved(text, days);
-  const { child, visits, decisions, sheet, ...rest } = raw;
+  const { child, visits, decisions, agreed, sheet, ...rest } = raw;
   return {
     ...rest,
     child: { ...child, born: on(child.born), ...(child.due ? { due: on(child.due) } : {}) },
@@ -18,6 +18,7 @@ export function shifted(raw: RawCase, days: number): RawCase {
     ...(decisions
       ? { decisions: decisions.map((one) => ({ ...one, on: on(one.on), by: on(one.by) })) }
       : {}),
+    ...(agreed ? { agreed: agreed.map((one) => ({ ...one, on: on(one.on) })) } : {}),
     ...(sheet ? { sheet: { ...sheet, on: on(sheet.on) } } : {}),
   };
 }

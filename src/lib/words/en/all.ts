@@ -1,5 +1,6 @@
 /** Every file of English words, each under its name. See en.ts. */
 export * as ages from './ages.ts';
+export * as agree from './agree.ts';
 export * as atlas from './atlas.ts';
 export * as atlasPages from './atlasPages.ts';
 export * as attention from './attention.ts';
@@ -8,6 +9,7 @@ export * as record from './case.ts';
 export * as body from './body.ts';
 export * as chart from './chart.ts';
 export * as children from './children.ts';
+export * as day from './day.ts';
 export * as course from './course.ts';
 export * as evidence from './evidence.ts';
 export * as exchange from './exchange.ts';

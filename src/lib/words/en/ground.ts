@@ -10,12 +10,18 @@ import { responses } from './case.ts';
 import { verdicts } from './judge.ts';
 
 /** What was seen, for the head of an opened entry: `left obligatory, right elicited`. */
-export function seenWords(findings: readonly JudgedFinding[]): string {
+export function seenWords(all: readonly JudgedFinding[]): string {
+  // two examiners who saw the same are told once
+  const findings = all.filter(
+    ({ finding: { side, response } }, index) =>
+      all.findIndex(({ finding: of }) => of.side === side && of.response === response) === index,
+  );
   const [first, second] = findings;
   if (
     first &&
     second &&
     findings.length === 2 &&
+    first.finding.side !== second.finding.side &&
     first.finding.response === second.finding.response
   )
     return `${responses[first.finding.response]} on both sides`;

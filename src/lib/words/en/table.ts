@@ -27,7 +27,6 @@ export const tablePage = {
   noHangs: 'Nothing hangs on a source or the due date.',
   hangsFits: 'Asking for nothing, but not firm:',
   text: 'Text',
-  otherExaminer: (name: string): string => `${name}, on the same date`,
   noVisits: 'No visit is recorded yet.',
   one: 'Reflex',
   what: 'What changed',
