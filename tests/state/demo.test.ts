@@ -4,7 +4,8 @@ import { DEFAULT_LIMITS } from '../../src/lib/age/clocks.ts';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
 import { CaseJudge, judgeCase, sheetOf } from '../../src/lib/judge/judge.ts';
 import { demoCase } from '../../src/lib/state/demo.ts';
-import { entriesOf, groundOf, isPlainlyUneven } from '../../src/lib/state/entries.ts';
+import { entriesOf, isPlainlyUneven } from '../../src/lib/state/entries.ts';
+import { groundOf } from '../../src/lib/state/ground.ts';
 import { en } from '../../src/lib/words/en.ts';
 
 const record = demoCase(ATLAS);

@@ -3,7 +3,7 @@ import type { CivilDate } from '../age/civil.ts';
 import { agreedKey, type Agreed, type Case } from '../case/case.ts';
 import type { InfantState, Response } from '../case/finding.ts';
 import type { RawAgreed } from '../case/shape.ts';
-import type { Disagreement } from './entries.ts';
+import type { Disagreement } from './differ.ts';
 
 const keyOf = (on: CivilDate, { answers }: Disagreement): string =>
   agreedKey({ ...answers[0]!.finding, on });

@@ -3,25 +3,14 @@
  * worst first. Nothing is judged here; findings already judged are gathered.
  */
 import { group } from 'd3';
-import type { Atlas, SourcedClaim } from '../atlas/atlas.ts';
-import type { Reflex, Side } from '../atlas/types.ts';
-import { isOfVariant } from '../atlas/variants.ts';
-import {
-  isAnswer,
-  isElicited,
-  strengthOf,
-  testOf,
-  type Finding,
-  type Response,
-} from '../case/finding.ts';
-import { countsNear, type NearCount } from '../judge/counts.ts';
+import type { Reflex } from '../atlas/types.ts';
+import { isElicited, strengthOf, testOf, type Response } from '../case/finding.ts';
 import { agreementOn, type Agreement } from '../judge/hangs.ts';
 import { worstFirst, type JudgedFinding, type JudgedVisit } from '../judge/judge.ts';
 import { answersForSide } from '../judge/reading/days.ts';
 import { sideTrends, type SideTrend, type Trend } from '../judge/reading/sides.ts';
 import type { Attention } from '../judge/rules/rule.ts';
-import { voicesOf, type Voice } from '../judge/verdict.ts';
-import { indexOf, once } from './sets.ts';
+import { indexOf } from './sets.ts';
 
 /** The weaker side of an uneven pair, and at how many visits in a row it was the weaker one. */
 export interface Weaker {
@@ -33,20 +22,8 @@ export interface Weaker {
   trend: Trend;
 }
 
-/** One test on one side, on which examiners of one day gave unlike answers. */
-export interface Disagreement {
-  side: Side;
-  /** As they were recorded, in the order of the visits. */
-  answers: readonly { examiner: string; finding: Finding }[];
-  /** What they agreed on since; undefined until they have. */
-  agreed: Response | undefined;
-}
-
 export interface Entry {
   reflex: Reflex;
-  /** Who recorded it that day. */
-  examiners: readonly string[];
-  disagreements: readonly Disagreement[];
   /** Left, right, midline: those that were looked at, of each examiner. */
   sides: readonly JudgedFinding[];
   /** Findings that say different things, the one that asks for most first. */
@@ -77,35 +54,6 @@ function weakerAt(
     : { side: 'right', response: right, other: left, visits, trend: moved };
 }
 
-/** A finding with the visit it is of. */
-interface Of {
-  found: JudgedFinding;
-  visit: JudgedVisit;
-}
-
-/** Where examiners answered one test on one side and not alike. What gives no answer disagrees with none. */
-function disagreementsOf(all: readonly Of[]): Disagreement[] {
-  const byTest = group(
-    all.filter(({ found }) => isAnswer(found.given)),
-    ({ found: { given } }) => `${testOf(given)} ${given.side}`,
-  );
-  return [...byTest.values()].flatMap((same): Disagreement[] => {
-    const [{ found: first }] = same as [Of, ...Of[]];
-    if (same.every(({ found }) => found.given.response === first.given.response)) return [];
-    const isAgreed = first.given !== first.finding;
-    return [
-      {
-        side: first.given.side,
-        answers: same.map(({ found, visit }) => ({
-          examiner: visit.visit.examiner,
-          finding: found.given,
-        })),
-        agreed: isAgreed ? first.finding.response : undefined,
-      },
-    ];
-  });
-}
-
 /** Sides that say the same thing are told once. */
 function distinctOf(findings: readonly JudgedFinding[]): JudgedFinding[] {
   const said = new Map<string, JudgedFinding>();
@@ -122,7 +70,7 @@ export function entriesOf(day: readonly JudgedVisit[], earlier: readonly JudgedV
     sideTrends([...earlier, ...day].map((judged) => judged.read)),
     ({ test }) => test,
   );
-  const found = day.flatMap((visit) => visit.findings.map((one): Of => ({ found: one, visit })));
+  const found = day.flatMap((visit) => visit.findings.map((one) => ({ found: one, visit })));
   const byReflex = group(found, (of) => of.found.reflex.id);
   const entries = [...byReflex.values()].flatMap((all): Entry[] => {
     const findings = all.map((of) => of.found);
@@ -135,8 +83,6 @@ export function entriesOf(day: readonly JudgedVisit[], earlier: readonly JudgedV
     return [
       {
         reflex,
-        examiners: once(all.map(({ visit }) => visit.visit.examiner).filter(Boolean)),
-        disagreements: disagreementsOf(all),
         sides: ORDER.flatMap((side) => findings.filter((f) => f.finding.side === side)),
         distinct,
         lead,
@@ -148,39 +94,6 @@ export function entriesOf(day: readonly JudgedVisit[], earlier: readonly JudgedV
   });
   const leads = worstFirst(entries.map((entry) => entry.lead));
   return entries.sort((a, b) => leads.indexOf(a.lead) - leads.indexOf(b.lead));
-}
-
-/** A claim with what it says of a finding. */
-export interface Spoken {
-  claim: SourcedClaim;
-  voice: Voice;
-}
-
-/** What a verdict rests on: claims that speak at this age, those that are silent, and context. */
-export interface Ground {
-  speaking: readonly Spoken[];
-  silent: readonly Spoken[];
-  context: readonly SourcedClaim[];
-  counts: readonly NearCount[];
-}
-
-export function groundOf(one: JudgedFinding, atlas: Atlas): Ground {
-  const { windows } = one.reading.compiled;
-  const spoken = voicesOf(one.finding.response, one.reading).flatMap((voice): Spoken[] => {
-    const window = windows[voice.window];
-    return window ? [{ claim: window.claim, voice }] : [];
-  });
-  const isOf = (of: { variant?: string }): boolean => isOfVariant(of, one.finding.variant);
-  const all = (atlas.claims.get(one.reflex.id) ?? []).filter(isOf);
-  const counts = (atlas.counts.get(one.reflex.id) ?? []).filter(isOf);
-  return {
-    speaking: spoken
-      .filter(({ voice }) => voice.speaks > 0.5)
-      .sort((a, b) => b.voice.probability - a.voice.probability),
-    silent: spoken.filter(({ voice }) => voice.speaks <= 0.5),
-    context: all.filter((claim) => claim.role === 'context'),
-    counts: countsNear(counts, one.reading.ageDays as never),
-  };
 }
 
 /** Whether the pair differs for another reason than an answer that is obligatory on one side. */

@@ -18,7 +18,8 @@ import type { Said } from '../store/findingsTable.ts';
 import { BY_DATE, byAge, type When } from '../words/en/ages.ts';
 import { en } from '../words/en.ts';
 import { changesTogether, leftOpenTogether, sidesTogether } from './course.ts';
-import { entriesOf, isPlainlyUneven, type Disagreement } from './entries.ts';
+import { differOn, type Disagreement } from './differ.ts';
+import { entriesOf, isPlainlyUneven } from './entries.ts';
 import { questionsTogether } from './plan.ts';
 import { once } from './sets.ts';
 
@@ -115,17 +116,17 @@ function verdictSections(input: ReportInput, when: When): ReportSection[] {
   };
   const asks = asking.map((entry) => {
     const said = en.attention.entrySentences(
-      // where examiners differ has a section of its own
-      { ...entry, disagreements: [], plainlyUneven: isPlainlyUneven(entry) },
+      { ...entry, plainlyUneven: isPlainlyUneven(entry) },
       when,
     );
     return `${entry.reflex.name} (${en.judge.attentions[entry.attention]}): ${said.join(' ')}`;
   });
-  const differ = entries.flatMap(({ reflex, disagreements }) =>
-    en.day
-      .differSentences(withNames ? disagreements : numbered(day, disagreements))
-      .map((said) => `${reflex.short}: ${said}`),
-  );
+  const differ = entries.flatMap(({ reflex }) => {
+    const differing = differOn(day.visits, reflex.id);
+    return en.day
+      .differSentences(withNames ? differing : numbered(day, differing))
+      .map((said) => `${reflex.short}: ${said}`);
+  });
   return [
     { heading: t.asks, items: asks.length > 0 ? asks : [t.asksNone] },
     { heading: en.day.differTitle, items: differ },

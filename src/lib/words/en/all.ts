@@ -40,6 +40,7 @@ export * as sheets from './sheets.ts';
 export * as table from './table.ts';
 export * as talks from './talks.ts';
 export * as takeaway from './takeaway.ts';
+export * as todo from './todo.ts';
 export * as tried from './tried.ts';
 export * as trouble from './trouble.ts';
 export * as unlisted from './unlisted.ts';

@@ -12,7 +12,6 @@ import type { OpenQuestion } from '../../judge/plan.ts';
 import { BY_DATE, dateWords, shortDateWords, type When } from './ages.ts';
 import { apart, sourcesWords } from './atlas.ts';
 import { responses } from './case.ts';
-import { differSentences, type Differing } from './day.ts';
 import {
   capSentence,
   notJudgedSentence,
@@ -55,8 +54,6 @@ interface Told {
   weaker: Uneven | undefined;
   plainlyUneven: boolean;
   agreement: Agreement | undefined;
-  /** Where examiners of the day answered unlike; left out of what is told of one examiner. */
-  disagreements?: readonly Differing[];
 }
 
 /** An entry in a few sentences: what stands out, what the sources say, and on what that hangs. */
@@ -85,7 +82,7 @@ export function entrySentences(told: Told, when = BY_DATE): string[] {
   }
   if (agreement && judged.verdict !== 'not-judged')
     said.push(verdictSentence(judged.verdict, finding.response, agreement));
-  said.push(...testsSentences(lead), ...differSentences(told.disagreements ?? []));
+  said.push(...testsSentences(lead));
   return said;
 }
 
