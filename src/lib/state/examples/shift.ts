@@ -1,6 +1,9 @@
 /** A record moved in time: every date by as many days, so that every age stays what it was. */
-import { addDays, parseCivil } from '../../age/civil.ts';
+import { addDays, parseCivil, type CivilDate } from '../../age/civil.ts';
 import type { RawCase } from '../../case/shape.ts';
+
+/** The day on which the invented children were written: the last visits lie a little before it. */
+export const WRITTEN_FOR = '2026-06-08' as CivilDate;
 
 /** A date of a record as text, moved; what is no date stays, for the parser to name. */
 function moved(text: string, days: number): string {
