@@ -1,16 +1,13 @@
-/** English for what asks for attention: a verdict in sentences, what it rests on, the orders, the plan. */
+/** English for what asks for attention: a verdict in sentences, and what it rests on. */
 import type { CivilDate } from '../../age/civil.ts';
-import type { Atlas } from '../../atlas/atlas.ts';
 import type { SourceCount } from '../../atlas/families.ts';
-import type { Side, Station } from '../../atlas/types.ts';
+import type { Side } from '../../atlas/types.ts';
 import type { Response } from '../../case/finding.ts';
-import type { Interval } from '../../case/course.ts';
 import type { Agreement } from '../../judge/hangs.ts';
 import type { JudgedFinding } from '../../judge/judge.ts';
 import type { Trend } from '../../judge/reading/sides.ts';
-import type { OpenQuestion } from '../../judge/plan.ts';
-import { BY_DATE, dateWords, shortDateWords, type When } from './ages.ts';
-import { apart, sourcesWords } from './atlas.ts';
+import { BY_DATE, shortDateWords } from './ages.ts';
+import { sourcesWords } from './atlas.ts';
 import { responses } from './case.ts';
 import {
   capSentence,
@@ -86,43 +83,6 @@ export function entrySentences(told: Told, when = BY_DATE): string[] {
   return said;
 }
 
-/** A place in an expected order, with this child's interval. */
-export function stationWords(station: Station, atlas: Atlas): string {
-  const name = (id: string): string => atlas.reflexes.get(id)?.short ?? id;
-  switch (station.event) {
-    case 'appears':
-      return name(station.reflex);
-    case 'integrates':
-      return `${name(station.reflex)} gone`;
-    case 'sets-apart':
-      return apart[station.apart];
-    case 'reached':
-      return (atlas.milestones.get(station.milestone)?.short ?? station.milestone).toLowerCase();
-  }
-}
-
-export function intervalWords(interval: Interval | null, when: When = BY_DATE): string {
-  if (!interval || (!interval.after && !interval.by)) return 'not looked at';
-  const { after, by } = interval;
-  if (after && by) return `between ${when.bare(after.on)} and ${when.bare(by.on)}`;
-  return by ? `by ${when.bare(by.on)}` : after ? `not by ${when.bare(after.on)}` : '';
-}
-
-/** An open question with the dates from which an answer would be expected. */
-export function questionSentence(
-  question: OpenQuestion,
-  on: CivilDate,
-  when: When = BY_DATE,
-): string {
-  const awaited = question.awaits === 'to-appear' ? 'there' : 'gone';
-  const { most, every } = question;
-  if (!most || !every) return `No source dates when it should be ${awaited}.`;
-  const past = (date: CivilDate): string => (date <= on ? 'since' : 'from');
-  return most === every
-    ? `Every source that dates it would have it ${awaited} ${past(every)} ${when.bare(every)}.`
-    : `Most sources would have it ${awaited} ${past(most)} ${when.bare(most)}, every one ${past(every)} ${when.bare(every)}.`;
-}
-
 export const visitWords = (on: CivilDate): string => shortDateWords(on);
 
 export const attention = {
@@ -160,22 +120,4 @@ export const attention = {
   goes: 'goes',
   loading: 'Loading…',
   loadFailed: 'This part could not be loaded. Reload the page to try again.',
-};
-
-export const orders = {
-  title: 'Sequences',
-  rest: (n: number): string =>
-    n === 1 ? '1 more not looked at yet' : `${n} more not looked at yet`,
-  taught: 'Taught by',
-  against: 'Contradicted by',
-};
-
-export const plan = {
-  title: 'Next',
-  nothing: 'Nothing would tell much on this date.',
-  upsetting: 'Last, since it may upset',
-  questions: 'Open questions',
-  noQuestions: 'No question is open.',
-  before: (born: CivilDate): string => `Choose a date from the birth on ${dateWords(born)} on.`,
-  both: 'both sides',
 };

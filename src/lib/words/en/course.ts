@@ -7,7 +7,7 @@ import type { Change, LeftOpen } from '../../judge/changes.ts';
 import type { JudgedFinding } from '../../judge/judge.ts';
 import type { Fit, FitHidden } from '../../judge/reading/fit.ts';
 import { BY_DATE, dateWords, shortDateWords, type When } from './ages.ts';
-import { intervalWords } from './attention.ts';
+import { intervalWords } from './stations.ts';
 import { responses } from './case.ts';
 import { fitKind, fitWords } from './inferred.ts';
 import { flags, verdicts } from './judge.ts';

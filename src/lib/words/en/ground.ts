@@ -1,8 +1,10 @@
 /** English for an opened entry: what was seen, and what its verdict rests on. */
+import { formatGestation } from '../../age/gestation.ts';
 import type { SourcedCount } from '../../atlas/atlas.ts';
 import type { Association } from '../../judge/associations.ts';
 import type { NearCount } from '../../judge/counts.ts';
 import type { JudgedFinding } from '../../judge/judge.ts';
+import type { Outcome } from '../../judge/turns.ts';
 import type { Shares, Voice } from '../../judge/verdict.ts';
 import type { Estimate } from '../../number/likelihood.ts';
 import { sides } from './atlas.ts';
@@ -116,3 +118,9 @@ export const presence = {
   title: 'Probability that it is present in this child, by age in months after term',
   term: 'term',
 };
+
+/** What another gestation at birth, within what the dating leaves likely, would make of the finding. */
+export function otherwiseSentence(way: 'earlier' | 'later', days: number, is: Outcome): string {
+  const born = `If the child was really born at ${formatGestation(days)} or ${way}`;
+  return is === 'fits' ? `${born}, this would fit.` : `${born}, this would be: ${verdicts[is]}.`;
+}

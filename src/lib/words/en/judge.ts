@@ -9,7 +9,6 @@ import type { JudgedMilestone } from '../../judge/milestones.ts';
 import type { Today } from '../../judge/reading/asks.ts';
 import type { LostWhy } from '../../judge/reading/lost.ts';
 import type { SidePattern } from '../../judge/reading/sides.ts';
-import type { Outcome } from '../../judge/turns.ts';
 import type { NotJudged, VerdictWord } from '../../judge/verdict.ts';
 import { BY_DATE, type When } from './ages.ts';
 import { responses, states } from './case.ts';
@@ -228,12 +227,6 @@ export function capSentence(cap: Cap): string {
   }
 }
 
-/** What another gestation at birth, within what the dating leaves likely, would make of the finding. */
-export function otherwiseSentence(way: 'earlier' | 'later', days: number, is: Outcome): string {
-  const born = `If the child was really born at ${formatGestation(days)} or ${way}`;
-  return is === 'fits' ? `${born}, this would fit.` : `${born}, this would be: ${verdicts[is]}.`;
-}
-
 /** At which gestations at birth a verdict that is not firm would be firm, or would be another. */
 export function turningSentence({ kind, fromDays, toDays }: TurningPoint): string {
   const said = (when: string): string =>
@@ -290,6 +283,3 @@ export const CAUTION =
 /** What the numbers are, wherever an expectation is shown. */
 export const READING_NOTE =
   'How far the sources lead one to expect the response: a reading of the sources, not a percentile of infants.';
-
-export const THRESHOLDS_NOTE =
-  'To be discussed: persisting or missing with a share of 0.9 or more, obligatory, returned, lost, or a marked difference between the sides. Persisting or missing is watched with a share over 0.5. These limits are our choice. Persisting or missing is watched at most where healthy infants were counted who answer so at this age, where not eliciting the reflex tells little, on fewer than two voices or on memory alone, where a missing response was tried once or in a state that was not recorded, and where a persisting one was seen in a crying infant alone. Sources that copy one another are one voice.';

@@ -1,7 +1,4 @@
 /** English for the report: on paper, and as plain text for a record. */
-import type { CivilDate } from '../../age/civil.ts';
-import type { Ages } from '../../age/clocks.ts';
-import { formatGestation } from '../../age/gestation.ts';
 import type { SourceCount } from '../../atlas/families.ts';
 import type { Finding } from '../../case/finding.ts';
 import type { JudgedFinding } from '../../judge/judge.ts';
@@ -24,15 +21,7 @@ export const report = {
   heading: (name: string): string => `${name}: developmental reflexes and reactions`,
   nameless: 'A child',
   invented: 'An invented child, for teaching.',
-  born: (on: CivilDate | undefined, gestation: number, dating: string): string =>
-    `Born ${on ? `${on} ` : ''}at ${formatGestation(gestation)}; dated by: ${dating}.`,
-  seen: (when: string, counted: string, examiner: string): string =>
-    `Seen ${when}${counted ? `, ${counted}` : ''}${examiner ? `, by ${examiner}` : ''}.`,
-  ages: ({ chronologicalDays, postmenstrualDays, correctedDays }: Ages): string =>
-    `Days since birth ${chronologicalDays}; postmenstrual ${formatGestation(postmenstrualDays)}; days from the due date ${correctedDays}.`,
   question: 'Question to the team',
-  asks: 'What asks for attention',
-  asksNone: 'Nothing asks for attention.',
   fits: 'Fits this age',
   unjudged: 'Not judged',
   findings: 'Findings',
@@ -44,7 +33,6 @@ export const report = {
   orders: 'Sequences',
   awaited: 'What is awaited',
   decisions: 'Decisions',
-  rests: 'What this rests on',
   judgedBy: (count: SourceCount): string => `Judged by ${sourcesWords(count)}.`,
   sources: (kind: string, names: readonly string[]): string => `${kind}: ${names.join(', ')}.`,
   named: 'Names are in it: keep it as you keep the record.',
