@@ -37,6 +37,7 @@ export * as reading from './reading.ts';
 export * as reportPage from './reportPage.ts';
 export * as renewal from './renewal.ts';
 export * as report from './report.ts';
+export * as rests from './rests.ts';
 export * as share from './share.ts';
 export * as sheet from './sheet.ts';
 export * as sheets from './sheets.ts';

@@ -1,13 +1,11 @@
 /** English for what asks for attention: a verdict in sentences, and what it rests on. */
 import type { CivilDate } from '../../age/civil.ts';
-import type { SourceCount } from '../../atlas/families.ts';
 import type { Side } from '../../atlas/types.ts';
 import type { Response } from '../../case/finding.ts';
 import type { Agreement } from '../../judge/hangs.ts';
 import type { JudgedFinding } from '../../judge/judge.ts';
 import type { Trend } from '../../judge/reading/sides.ts';
 import { BY_DATE, shortDateWords } from './ages.ts';
-import { sourcesWords } from './atlas.ts';
 import { responses } from './case.ts';
 import {
   capSentence,
@@ -92,32 +90,6 @@ export const attention = {
   noVisit: 'No visit is recorded yet.',
   fits: (n: number): string => (n === 1 ? '1 fits this age' : `${n} fit this age`),
   notJudged: (n: number): string => `${n} not judged`,
-  open: (name: string): string => `${name}: reasons and sources`,
-  visit: 'Visit',
-  firm: 'Firm: every source that speaks gives it nearly all of what it says.',
-  hangs: ({ agree, of, voices }: Agreement): string =>
-    `Not firm: ${agree} of ${of} sources that speak, ${voices.agree} of ${voices.of} voices, say so.`,
-  shares: 'Over the chosen sources',
-  expected: (mean: number): string => `Expected at this age: ${mean.toFixed(2)}.`,
-  counts: 'Counted in infants near this age',
-  noCounts: 'No count of infants near this age is held.',
-  sources: 'What it rests on',
-  judgedBy: 'Sources that copy one another are one voice.',
-  voices: 'Sources that share ages',
-  silent: (count: SourceCount): string => `Silent at this age: ${sourcesWords(count)}`,
-  context: 'Beside it, not judged by',
-  elicit: 'How it is elicited',
-  cautions: 'Handling',
-  pitfalls: 'Pitfalls',
-  verified: 'Checked with sources',
-  reported: 'Reported with it (associations only)',
-  persistence: 'Persistence',
-  absence: 'Absence',
-  asymmetry: 'Asymmetry',
-  show: 'Show on the chart',
-  page: 'All about it',
-  appears: 'appears',
-  goes: 'goes',
   loading: 'Loading…',
   loadFailed: 'This part could not be loaded. Reload the page to try again.',
 };
