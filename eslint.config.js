@@ -8,7 +8,7 @@ import { house } from './house.js';
 import svelteConfig from './svelte.config.js';
 
 const PURE = [
-  'src/lib/{number,age,atlas,case,judge,cohort,lecture}/**/*.ts',
+  'src/lib/{number,age,atlas,case,judge,cohort,present,lecture}/**/*.ts',
   'src/lib/{figure,chart,picture}/**/*.ts',
 ];
 const CLOCK = 'Clock, locale and chance are arguments here, so that every answer can be tested.';

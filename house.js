@@ -7,6 +7,11 @@ const BELOW_CASE = ['age', 'atlas'];
 const CORE = ['number', ...BELOW_CASE, 'case', 'judge', 'cohort'];
 const PICTURES = ['figure', 'chart'];
 
+/** What stands below everything that runs in a page. */
+const GROUND = [...CORE, 'words', ...PICTURES, 'platform', 'store'];
+/** What keeps records and what is added of one's own, and asks for a passphrase. */
+const KEEPING = ['drafts', 'repository', 'lock'];
+
 /** Folder of src/lib to the folders it may import. `types` lists what may be imported as types only. */
 export const HOUSE = {
   number: { may: [] },
@@ -15,15 +20,41 @@ export const HOUSE = {
   case: { may: ['age'], types: ['atlas'] },
   judge: { may: ['number', 'age', 'atlas', 'case'] },
   cohort: { may: ['number', 'age', 'case'] },
-  words: { may: ['age'], types: ['number', 'atlas', 'case', 'judge', 'cohort', 'store'] },
+  words: {
+    may: ['age'],
+    types: ['number', 'atlas', 'case', 'judge', 'cohort', 'store', 'exchange'],
+  },
   figure: { may: ['age', 'atlas'] },
   chart: { may: ['age', 'atlas', 'case', 'judge', 'figure'] },
   // what was drawn, read off a page and written as a file: it knows drawing, and no reflex or child
   picture: { may: ['chart'] },
+  platform: { may: ['age', 'case'] },
+  capture: { may: ['chart', 'picture', 'platform'] },
+  store: { may: ['age', 'atlas', 'case'] },
+  present: { may: [...CORE, 'words', ...PICTURES, 'platform'], types: ['store'] },
   lecture: { may: [...CORE, 'words', ...PICTURES] },
   handout: { may: [...CORE, 'words', ...PICTURES] },
-  store: { may: ['age', 'atlas', 'case'] },
-  state: { may: [...CORE, 'words', ...PICTURES, 'picture', 'lecture', 'handout', 'store'] },
+  drafts: { may: [...BELOW_CASE, 'case', 'platform'] },
+  repository: { may: [...GROUND, 'lecture', 'drafts'] },
+  lock: { may: ['platform', 'store'] },
+  examples: { may: [...BELOW_CASE, 'case', 'platform', 'store'] },
+  backup: { may: [...GROUND, 'lecture', 'repository', 'examples'] },
+  exchange: { may: [...GROUND, 'repository', 'backup'] },
+  teaching: { may: [...GROUND, 'present', 'lecture', 'repository', 'examples'] },
+  app: {
+    may: [
+      ...GROUND,
+      ...KEEPING,
+      'capture',
+      'present',
+      'lecture',
+      'handout',
+      'examples',
+      'backup',
+      'exchange',
+      'teaching',
+    ],
+  },
   ui: { may: ['words'], types: [...CORE] },
 };
 

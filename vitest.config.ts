@@ -7,7 +7,9 @@ import { defineConfig } from 'vitest/config';
  * database or the clock: each of these files has its modules and its worker to itself.
  */
 const APART = [
-  'tests/state/{backup,bin-findings,library,talks,undoing,windows}.test.ts',
+  'tests/backup/backup.test.ts',
+  'tests/platform/undoing.test.ts',
+  'tests/repository/{library,talks,trash-findings,windows}.test.ts',
   'tests/store/{migrations,recode,store}.test.ts',
 ];
 const BROWSER = 'tests/browser/**';

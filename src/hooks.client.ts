@@ -1,3 +1,3 @@
-import { watchAddress } from '$lib/state/address.ts';
+import { watchAddress } from '$lib/app/address.ts';
 
 export const init = watchAddress;

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { ATLAS, buildAtlas, CORE_PARTS } from '../../src/lib/atlas/atlas.ts';
 import { REMARKS } from '../../src/lib/atlas/remarks.ts';
 import { judgeCase, sheetOf } from '../../src/lib/judge/judge.ts';
-import { examplesOn, WRITTEN_FOR } from '../../src/lib/state/examples/examples.ts';
+import { examplesOn, WRITTEN_FOR } from '../../src/lib/examples/examples.ts';
 
 const core = buildAtlas(CORE_PARTS);
 

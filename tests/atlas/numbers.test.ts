@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
-import { judgingCount } from '../../src/lib/state/choice.ts';
+import { judgingCount } from '../../src/lib/present/sourceChoice.ts';
 
 const file = (name: string): string =>
   readFileSync(new URL(`../../${name}`, import.meta.url), 'utf8').replaceAll(/\s+/g, ' ');

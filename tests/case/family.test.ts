@@ -7,7 +7,7 @@ import { parseCaseText } from '../../src/lib/case/file.ts';
 import { caseText, rawOf } from '../../src/lib/case/raw.ts';
 import { parseRaw } from '../../src/lib/case/parse.ts';
 import type { RawCase } from '../../src/lib/case/shape.ts';
-import { demoCase } from '../../src/lib/state/demo.ts';
+import { demoCase } from '../../src/lib/examples/demo.ts';
 import { en } from '../../src/lib/words/en.ts';
 
 const raw = rawOf(demoCase(ATLAS));

@@ -9,7 +9,7 @@ import { differences, mergeCases } from '../../src/lib/case/merge.ts';
 import { parseRaw } from '../../src/lib/case/parse.ts';
 import type { RawCase } from '../../src/lib/case/shape.ts';
 import { pointWords, valueWords } from '../../src/lib/words/en/keeping.ts';
-import { demoCase } from '../../src/lib/state/demo.ts';
+import { demoCase } from '../../src/lib/examples/demo.ts';
 import { runs } from '../support/runs.ts';
 
 const base = rawOf(demoCase(ATLAS));

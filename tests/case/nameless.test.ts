@@ -14,7 +14,7 @@ import { parseCaseText } from '../../src/lib/case/file.ts';
 import { caseText } from '../../src/lib/case/raw.ts';
 import { withoutIdentity } from '../../src/lib/case/nameless.ts';
 import { CaseJudge, judgeCase, sheetOf } from '../../src/lib/judge/judge.ts';
-import { demoCase } from '../../src/lib/state/demo.ts';
+import { demoCase } from '../../src/lib/examples/demo.ts';
 import { anyCase } from '../support/anyCase.ts';
 import { runs } from '../support/runs.ts';
 

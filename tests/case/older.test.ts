@@ -15,8 +15,8 @@ import { latest, OLDER_VERSION, type OlderCase } from '../../src/lib/case/older.
 import { parseRaw } from '../../src/lib/case/parse.ts';
 import { caseText, rawOf } from '../../src/lib/case/raw.ts';
 import type { RawCase } from '../../src/lib/case/shape.ts';
-import { DEMO_ID, DEMO_RAW } from '../../src/lib/state/demo.ts';
-import { EXAMPLES } from '../../src/lib/state/examples/examples.ts';
+import { DEMO_ID, DEMO_RAW } from '../../src/lib/examples/demo.ts';
+import { EXAMPLES } from '../../src/lib/examples/examples.ts';
 import { en } from '../../src/lib/words/en.ts';
 import { caseWith, PLAIN } from '../support/payloads.ts';
 import { rawRecord, record } from '../support/records.ts';

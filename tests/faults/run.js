@@ -45,7 +45,11 @@ const FAULTS = [
     };
   },
   () =>
-    properties('edits of two windows, in any order', 'tests/state/windows.test.ts', 'none lost'),
+    properties(
+      'edits of two windows, in any order',
+      'tests/repository/windows.test.ts',
+      'none lost',
+    ),
   () =>
     pages(
       'full disk, no storage, another version, two windows (in a browser)',
@@ -63,19 +67,19 @@ const FAULTS = [
   () =>
     properties(
       'malformed FHIR bundles',
-      'tests/store/fhir/hostile.test.ts',
+      'tests/exchange/fhir/hostile.test.ts',
       'each refused or read rightly',
     ),
   () =>
     properties(
       "malformed sheets of a clinic's own",
-      'tests/store/sheet/sheet.test.ts',
+      'tests/exchange/sheet/sheet.test.ts',
       'each refused or read rightly',
     ),
   () =>
     properties(
       'malformed sheets with a column for each reflex',
-      'tests/store/sheet/hostileVisits.test.ts',
+      'tests/exchange/sheet/hostileVisits.test.ts',
       'each refused or read rightly',
     ),
   () =>

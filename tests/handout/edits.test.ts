@@ -9,7 +9,7 @@ import { caseText, rawOf } from '../../src/lib/case/raw.ts';
 import { parseRaw } from '../../src/lib/case/parse.ts';
 import { sentencesOf } from '../../src/lib/handout/page.ts';
 import { withChosen, withEdit, withoutOrphans } from '../../src/lib/handout/settle.ts';
-import { withoutVisit, withVisit } from '../../src/lib/state/edits.ts';
+import { withoutVisit, withVisit } from '../../src/lib/repository/edits.ts';
 import { CHILDREN, pageOf, records, textOf } from './pages.ts';
 
 const [, TERN] = CHILDREN[0]!;

@@ -10,7 +10,7 @@ import { isAnswer, type Response } from '../../src/lib/case/finding.ts';
 import { MAX_TOLD } from '../../src/lib/handout/choose.ts';
 import type { FamilyPage } from '../../src/lib/handout/model.ts';
 import { sentencesOf } from '../../src/lib/handout/page.ts';
-import { differOn } from '../../src/lib/state/differ.ts';
+import { differOn } from '../../src/lib/present/differ.ts';
 import { CaseJudge, judgeCase } from '../../src/lib/judge/judge.ts';
 import { nextVisit } from '../../src/lib/judge/nextVisit.ts';
 import { changeBy, openQuestions } from '../../src/lib/judge/questions.ts';

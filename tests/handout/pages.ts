@@ -7,8 +7,8 @@ import { RESPONSES, STATES } from '../../src/lib/case/finding.ts';
 import { familyPage, sentencesOf } from '../../src/lib/handout/page.ts';
 import type { FamilyPage, PageInput } from '../../src/lib/handout/model.ts';
 import { judgeCase, sheetOf } from '../../src/lib/judge/judge.ts';
-import { demoCase } from '../../src/lib/state/demo.ts';
-import { examplesOn, WRITTEN_FOR } from '../../src/lib/state/examples/examples.ts';
+import { demoCase } from '../../src/lib/examples/demo.ts';
+import { examplesOn, WRITTEN_FOR } from '../../src/lib/examples/examples.ts';
 import { childCase, type ShortFinding, type ShortVisit } from '../support/kestrel.ts';
 
 export const options = { atlas: ATLAS, sheet: sheetOf(ATLAS) };

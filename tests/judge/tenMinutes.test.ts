@@ -20,8 +20,8 @@ import {
   type Candidate,
   type OpenOrder,
 } from '../../src/lib/judge/tenMinutes.ts';
-import { demoCase } from '../../src/lib/state/demo.ts';
-import { examplesOn, WRITTEN_FOR } from '../../src/lib/state/examples/examples.ts';
+import { demoCase } from '../../src/lib/examples/demo.ts';
+import { examplesOn, WRITTEN_FOR } from '../../src/lib/examples/examples.ts';
 import { childCase } from '../support/kestrel.ts';
 
 const options = { atlas: ATLAS, sheet: sheetOf(ATLAS, 'default') };

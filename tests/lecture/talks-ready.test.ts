@@ -12,7 +12,7 @@ import { MAX_CAPTION } from '../../src/lib/lecture/talkFile.ts';
 import { PAIRS } from '../../src/lib/lecture/talks/lookAlikes.ts';
 import { VISITS } from '../../src/lib/lecture/talks/readingChild.ts';
 import { READY_IDS, readyTalk } from '../../src/lib/lecture/talks/ready.ts';
-import { demoCase } from '../../src/lib/state/demo.ts';
+import { demoCase } from '../../src/lib/examples/demo.ts';
 import { en } from '../../src/lib/words/en.ts';
 
 const talks = READY_IDS.map((id) => [id, readyTalk(id, ATLAS)] as const);

@@ -11,17 +11,17 @@ import { parseCaseText, sizeProblem } from '../../src/lib/case/file.ts';
 import { caseText } from '../../src/lib/case/raw.ts';
 import { MAX_FILE_BYTES } from '../../src/lib/case/shape.ts';
 import { MAX_TALK_BYTES, parseTalkText } from '../../src/lib/lecture/talkFile.ts';
-import { demoCase } from '../../src/lib/state/demo.ts';
-import { readIncoming } from '../../src/lib/state/receive.ts';
+import { demoCase } from '../../src/lib/examples/demo.ts';
+import { readIncoming } from '../../src/lib/exchange/receive.ts';
 import { readBackup } from '../../src/lib/store/backupFile.ts';
 import { openEnvelope } from '../../src/lib/store/envelope.ts';
-import { MAX_BUNDLE_BYTES, openBundleText } from '../../src/lib/store/fhir/open.ts';
+import { MAX_BUNDLE_BYTES, openBundleText } from '../../src/lib/exchange/fhir/open.ts';
 import {
   MAX_SHEET_BYTES,
   MAX_SHEET_COLUMNS,
   MAX_SHEET_ROWS,
   readSheet,
-} from '../../src/lib/store/sheet/read.ts';
+} from '../../src/lib/exchange/sheet/read.ts';
 import { MAX_ROWS, MAX_TABLE_BYTES, readCsv } from '../../src/lib/store/table.ts';
 import { tableSentence } from '../../src/lib/words/en/ownPages.ts';
 import { sheetSentence } from '../../src/lib/words/en/sheets.ts';

@@ -8,7 +8,7 @@ import { ATLAS } from '../../src/lib/atlas/atlas.ts';
 import { parseCaseText } from '../../src/lib/case/file.ts';
 import { caseText } from '../../src/lib/case/raw.ts';
 import { parseTalkText, talkText } from '../../src/lib/lecture/talkFile.ts';
-import { demoCase } from '../../src/lib/state/demo.ts';
+import { demoCase } from '../../src/lib/examples/demo.ts';
 import { openEnvelope } from '../../src/lib/store/envelope.ts';
 import { readLock } from '../../src/lib/store/lock.ts';
 import { ownRow, readOwnRow } from '../../src/lib/store/own.ts';

@@ -5,20 +5,20 @@ import type { CivilDate } from '../../src/lib/age/civil.ts';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
 import type { Case } from '../../src/lib/case/case.ts';
 import { caseText } from '../../src/lib/case/raw.ts';
-import { reflexFinder } from '../../src/lib/state/reflexNames.ts';
+import { reflexFinder } from '../../src/lib/exchange/reflexNames.ts';
 import {
   guessAnswers,
   guessShape,
   guessVisitColumns,
   type SheetShape,
-} from '../../src/lib/store/sheet/answers.ts';
-import { guessColumns } from '../../src/lib/store/sheet/columns.ts';
-import { ordersOf, sureOrder, type DateOrder } from '../../src/lib/store/sheet/dates.ts';
-import type { Mapping } from '../../src/lib/store/sheet/lines.ts';
-import { planSheet, type SheetPlan } from '../../src/lib/store/sheet/plan.ts';
-import { readSheet, type Sheet } from '../../src/lib/store/sheet/read.ts';
-import type { Values } from '../../src/lib/store/sheet/values.ts';
-import { guessValues } from '../../src/lib/store/sheet/words.ts';
+} from '../../src/lib/exchange/sheet/answers.ts';
+import { guessColumns } from '../../src/lib/exchange/sheet/columns.ts';
+import { ordersOf, sureOrder, type DateOrder } from '../../src/lib/exchange/sheet/dates.ts';
+import type { Mapping } from '../../src/lib/exchange/sheet/lines.ts';
+import { planSheet, type SheetPlan } from '../../src/lib/exchange/sheet/plan.ts';
+import { readSheet, type Sheet } from '../../src/lib/exchange/sheet/read.ts';
+import type { Values } from '../../src/lib/exchange/sheet/values.ts';
+import { guessValues } from '../../src/lib/exchange/sheet/words.ts';
 import { cellSentence, sheetSentence } from '../../src/lib/words/en/sheets.ts';
 import { childCase } from './kestrel.ts';
 import { reading } from './slowest.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { CivilDate } from '../../src/lib/age/civil.ts';
 import type { NextVisit, NextWhy } from '../../src/lib/judge/nextVisit.ts';
-import { WAITS } from '../../src/lib/state/plan.ts';
+import { WAITS } from '../../src/lib/present/plan.ts';
 import { en } from '../../src/lib/words/en.ts';
 
 const { lineWords, nextTitle, rule, whySentences } = en.nextVisit;

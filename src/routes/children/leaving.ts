@@ -1,4 +1,4 @@
-import { desk, view } from '$lib/state/app.svelte.ts';
+import { desk, view } from '$lib/app/app.svelte.ts';
 
 /** Where the open child goes with a change, nothing of it stays in view. */
 export function leaving(change: () => void): void {

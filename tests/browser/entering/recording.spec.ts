@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { DEMO_RAW } from '../../../src/lib/state/demo.ts';
+import { DEMO_RAW } from '../../../src/lib/examples/demo.ts';
 import { addChild, expect, open, RECORDING, test, VISIT, workerAnswers } from '../support/page.ts';
 
 /** The line after the tonic neck response in the order for the invented child; it has two sides. */

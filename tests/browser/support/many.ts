@@ -3,7 +3,7 @@ import type { Page } from '@playwright/test';
 import { addDays } from '../../../src/lib/age/civil.ts';
 import { ATLAS } from '../../../src/lib/atlas/atlas.ts';
 import { caseText } from '../../../src/lib/case/raw.ts';
-import { examplesOn, WRITTEN_FOR } from '../../../src/lib/state/examples/examples.ts';
+import { examplesOn, WRITTEN_FOR } from '../../../src/lib/examples/examples.ts';
 
 interface Row {
   id: string;

@@ -1,6 +1,6 @@
 /** English for what comes from other systems and goes to them: bundles, a clinic's own sheets, servers. */
-import type { BundleProblem } from '../../store/fhir/open.ts';
-import type { LeftOut } from '../../store/fhir/entry.ts';
+import type { BundleProblem } from '../../exchange/fhir/open.ts';
+import type { LeftOut } from '../../exchange/fhir/entry.ts';
 import { problemWords } from './problems.ts';
 
 const counted = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;

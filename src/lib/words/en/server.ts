@@ -1,6 +1,6 @@
 /** English for the page that pushes to a FHIR server and fetches from it. */
-import type { Clash, Pushed } from '../../store/fhir/push.ts';
-import type { ServerFault } from '../../store/fhir/server.ts';
+import type { Clash, Pushed } from '../../exchange/fhir/push.ts';
+import type { ServerFault } from '../../exchange/fhir/server.ts';
 
 const WHY: Readonly<Record<Clash['why'], string>> = {
   'changed-there': 'was changed on the server since it was last seen here',

@@ -1,10 +1,10 @@
 /** English for a clinic's own sheet: its columns, its words, what it would add, and what is wrong in a cell. */
-import type { SheetShape } from '../../store/sheet/answers.ts';
-import type { CellProblem } from '../../store/sheet/problems.ts';
-import type { SheetField } from '../../store/sheet/columns.ts';
-import type { DateOrder } from '../../store/sheet/dates.ts';
-import type { SheetProblem } from '../../store/sheet/read.ts';
-import type { SheetSide, Valued } from '../../store/sheet/values.ts';
+import type { SheetShape } from '../../exchange/sheet/answers.ts';
+import type { CellProblem } from '../../exchange/sheet/problems.ts';
+import type { SheetField } from '../../exchange/sheet/columns.ts';
+import type { DateOrder } from '../../exchange/sheet/dates.ts';
+import type { SheetProblem } from '../../exchange/sheet/read.ts';
+import type { SheetSide, Valued } from '../../exchange/sheet/values.ts';
 import type { Side } from '../../atlas/types.ts';
 import { mendWords } from './problems.ts';
 

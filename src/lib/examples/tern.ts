@@ -1,0 +1,93 @@
+/** Tern: born at term, seen four times in half a year, and everything as expected. */
+import { FORMAT } from '../case/shape.ts';
+import { OLDER_VERSION, type OlderCase } from '../case/older.ts';
+import { both, seen, visit } from './short.ts';
+
+export const TERN: OlderCase = {
+  format: FORMAT,
+  version: OLDER_VERSION,
+  child: {
+    label: 'Tern',
+    born: '2025-12-02',
+    gestation: '39w4d',
+    dating: 'ultrasound-first-trimester',
+    invented: true,
+  },
+  visits: [
+    visit(
+      '2025-12-06',
+      'Rowan',
+      'Fourth day, between two feeds.',
+      seen('quiet-alert', {
+        rooting: 'elicited',
+        sucking: 'elicited',
+        'palmar-grasp': both('elicited'),
+        'plantar-grasp': both('elicited'),
+        moro: both('elicited'),
+        atnr: both('elicited'),
+        galant: both('elicited'),
+        'crossed-extension': both('elicited'),
+        'placing-leg': both('elicited'),
+        stepping: both('elicited'),
+        traction: 'elicited',
+        landau: 'not-elicited',
+      }),
+    ),
+    visit(
+      '2026-02-03',
+      'Rowan',
+      '',
+      seen('quiet-alert', {
+        rooting: 'elicited',
+        'palmar-grasp': both('elicited'),
+        'plantar-grasp': both('elicited'),
+        moro: both('elicited'),
+        atnr: both('elicited'),
+        'crossed-extension': both('not-elicited'),
+        stepping: both('not-elicited'),
+        'optical-righting': 'elicited',
+        landau: 'not-elicited',
+      }),
+    ),
+    visit(
+      '2026-04-07',
+      'Alder',
+      'Holds the rattle, lets it go by chance.',
+      seen('active-alert', {
+        rooting: 'not-elicited',
+        'palmar-grasp': both('elicited'),
+        'plantar-grasp': both('elicited'),
+        moro: both('elicited'),
+        atnr: both('not-elicited'),
+        galant: both('not-elicited'),
+        stnr: 'not-elicited',
+        'labyrinthine-righting': 'elicited',
+        landau: 'elicited',
+        'protective-forward': both('not-elicited'),
+      }),
+      { reaching: false, sitting: false },
+    ),
+    visit(
+      '2026-06-02',
+      'Rowan',
+      '',
+      seen('active-alert', {
+        'palmar-grasp': both('not-elicited'),
+        'plantar-grasp': both('elicited'),
+        moro: both('not-elicited'),
+        atnr: both('not-elicited'),
+        tlr: 'not-elicited',
+        galant: both('not-elicited'),
+        stnr: 'elicited',
+        landau: 'elicited',
+        'labyrinthine-righting': 'elicited',
+        'body-righting-body': both('elicited'),
+        'protective-downward': both('elicited'),
+        'protective-forward': both('elicited'),
+        'protective-sideways': both('not-elicited'),
+      }),
+      { reaching: true, rolling: true, sitting: true, crawling: false },
+    ),
+  ],
+  tags: ['well-child'],
+};
