@@ -14,7 +14,12 @@ import { entriesOf } from '../../src/lib/present/verdictEntries.ts';
 import { groundOf } from '../../src/lib/present/ground.ts';
 import { findingRows } from '../../src/lib/present/findingRows.ts';
 import { reportOf, reportText } from '../../src/lib/present/report.ts';
-import { blankVisit, variantIn, withResponse, withVariant } from '../../src/lib/drafts/visitEdits.ts';
+import {
+  blankVisit,
+  variantIn,
+  withResponse,
+  withVariant,
+} from '../../src/lib/drafts/visitEdits.ts';
 import { VisitEntry } from '../../src/lib/repository/visitEntry.svelte.ts';
 import { en } from '../../src/lib/words/en.ts';
 import { childCase, type ShortFinding } from '../support/kestrel.ts';
