@@ -81,7 +81,7 @@ export const agesCommand: Command = (args) => {
     columns([
       ['gestation at birth', formatGestation(ages.gestationalDays)],
       ['due date', say.dateWords(ages.due)],
-      ['since birth', say.chronologicalWords(ages, birth.born)],
+      ['chronological', say.chronologicalWords(ages, birth.born)],
       ['postmenstrual', formatGestation(ages.postmenstrualDays)],
       ['corrected', say.correctedWords(ages)],
       ['on the axis', `day ${ages.axisDay}`],

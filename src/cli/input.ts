@@ -17,7 +17,7 @@ import { en } from '../lib/words/en.ts';
  */
 export type Command = (args: readonly string[]) => string | Iterable<string | BadInput>;
 
-/** Input that cannot be used, with the sentence that names it and the mend. */
+/** Input that cannot be used, with the sentence that names it and the correction. */
 export class BadInput extends Error {}
 
 const LIMITS = {
@@ -30,8 +30,8 @@ function optionProblem(error: unknown): string {
   const { code, message } = error as { code?: string; message?: string };
   const option = /'(--?[a-z][\w-]*)/i.exec(message ?? '')?.[1] ?? 'An option';
   if (code === 'ERR_PARSE_ARGS_UNKNOWN_OPTION')
-    return `${option} is no option of this command; "tidemark help" lists them.`;
-  return `${option} needs a value behind it, such as ${option}=VALUE; "tidemark help" shows how.`;
+    return `${option} is not an option of this command; "tidemark help" lists them.`;
+  return `${option} needs a value after it, such as ${option}=VALUE; "tidemark help" shows how.`;
 }
 
 function parsed<T extends ParseArgsConfig>(config: T) {
@@ -115,11 +115,11 @@ export function limitsOf(values: {
     pretermBelowDays > MAX_GESTATION_DAYS
   )
     throw new BadInput(
-      `--preterm-below "${(below ?? '').slice(0, 60)}" is no gestation from 22w0d to 44w6d; write 37w0d.`,
+      `--preterm-below "${(below ?? '').slice(0, 60)}" is not a gestation from 22w0d to 44w6d; write 37w0d.`,
     );
   if (until !== undefined && !/^\d{1,2}$/.test(until))
     throw new BadInput(
-      `--correct-until "${until.slice(0, 60)}" is no number of months from 0 to 99; write 24.`,
+      `--correct-until "${until.slice(0, 60)}" is not a number of months from 0 to 99; write 24.`,
     );
   const untilMonths = until === undefined ? DEFAULT_LIMITS.untilMonths : Number(until);
   return { pretermBelowDays, untilMonths };
@@ -133,11 +133,11 @@ export function chosenOf(source: string | undefined): Chosen {
   if (named?.claims.some((claim) => claim.role === 'window')) return new Set([source]);
   if (named)
     throw new BadInput(
-      `--source "${source}" dates no reflex that is judged by; choose another ("tidemark atlas" lists them).`,
+      `--source "${source}" gives no age that is used for judging; choose another ("tidemark atlas" lists them).`,
     );
   const nearest = nearestName(source, [...ATLAS.sources.keys()]);
   throw new BadInput(
-    `--source "${source.slice(0, 60)}" is no source of the atlas; ${nearest ? `did you mean "${nearest}"?` : 'choose one that "tidemark atlas" lists.'}`,
+    `--source "${source.slice(0, 60)}" is not a source of the atlas; ${nearest ? `did you mean "${nearest}"?` : 'choose one that "tidemark atlas" lists.'}`,
   );
 }
 

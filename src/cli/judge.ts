@@ -34,7 +34,7 @@ import {
   type Command,
 } from './input.ts';
 
-/** What holds a verdict to a watch: the count by its source, with the share of this answer. */
+/** What limits a verdict to a recheck: the count by its source, with the share of this answer. */
 const capJson = (cap: Cap) =>
   cap.code === 'counted'
     ? {
@@ -239,7 +239,7 @@ function caseText(record: Case, options: JudgeOptions): string {
   const orders = judge.sequences
     .filter(({ stations }) => stations.some(({ interval }) => interval !== null))
     .map((check) => [`  ${check.sequence.id}`, en.inferred.orderSentence(check, ATLAS)]);
-  const name = `${label}${invented ? ' (invented)' : ''}\n`;
+  const name = `${label}${invented ? ' (fictional)' : ''}\n`;
   const order = orders.length > 0 ? `Sequences\n${columns(orders)}` : '';
   return name + blocks.join('\n') + order + `${en.judge.CAUTION}\n`;
 }

@@ -18,13 +18,13 @@ const HELP = `tidemark: infant reflexes and postural reactions on one age axis
   tidemark ages --born DATE (--gestation 33w1d | --due DATE) --on DATE [--dating METHOD] [--json]
       the four ages of an infant on a date, and which one counts
   tidemark judge CASE.json... [--source ID] [--json]
-      every finding: what fits the age, what does not, why, by which sources
+      every finding: what is as expected for the age, what is not, why, by which sources
   tidemark plan CASE.json --on DATE [--source ID] [--json]
-      what is worth testing on a date, and from when a change is expected
+      what is worth testing on a date, and by when a change is expected
   tidemark atlas [--json]
       every reflex with the windows of every source, in axis days (term is day 280)
 
-Correction limits: --preterm-below 37w0d, --correct-until 24 (months since birth).
+Correction limits: --preterm-below 37w0d, --correct-until 24 (months, chronological).
 Exit status 0; 2 with one sentence on standard error for bad input (judge: for each such file,
 and the others are judged all the same).
 A reading of published ages, not a diagnosis. Follow local pathways and licensed practice.
@@ -63,7 +63,7 @@ async function run(args: readonly string[]): Promise<number> {
       throw new BadInput(
         name === undefined
           ? 'No command is named; use ages, judge, plan, atlas or help.'
-          : `"${name.slice(0, 60)}" is no command; use ages, judge, plan, atlas or help.`,
+          : `"${name.slice(0, 60)}" is not a command; use ages, judge, plan, atlas or help.`,
       );
     const output = command(rest);
     let status = 0;

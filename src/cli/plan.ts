@@ -68,8 +68,8 @@ function planText(record: Case, plan: Plan): string {
     `  ${testOf(of)}`,
     en.atlas.sides[side],
     en.judge.verdicts[verdict as keyof typeof en.judge.verdicts],
-    most ? `most sources from ${en.ages.dateWords(most)}` : 'no source dates it',
-    every ? `every source from ${en.ages.dateWords(every)}` : '',
+    most ? `most sources by ${en.ages.dateWords(most)}` : 'no source gives an age',
+    every ? `all sources by ${en.ages.dateWords(every)}` : '',
   ]);
   return (
     `${label}, ${en.ages.dateWords(plan.on)}, ${en.ages.countedWords(plan.ages, birth.born)}\n` +
@@ -93,12 +93,11 @@ export const planCommand: Command = (args) => {
   const on = parseCivil(values.on);
   if (!on)
     throw new BadInput(
-      `--on "${values.on}" is no date that exists. Write year-month-day, such as 2026-05-18.`,
+      `--on "${values.on}" is not a date that exists. Write year-month-day, such as 2026-05-18.`,
     );
   const record = readCase(path);
   const { born } = record.child.birth;
-  if (on < born)
-    throw new BadInput(`--on ${on} lies before the birth on ${born}. Check both dates.`);
+  if (on < born) throw new BadInput(`--on ${on} is before the birth on ${born}. Check both dates.`);
   const plan = planFor(record, on, judgeOptions(chosenOf(values.source), limitsOf(values)));
   return values.json ? `${JSON.stringify(planJson(record, plan))}\n` : planText(record, plan);
 };

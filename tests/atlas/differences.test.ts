@@ -93,7 +93,7 @@ describe('ages', () => {
   };
   const late: AgeSpans = { appears: span(450, 500), integrates: null, lifelong: true };
 
-  test('one gone in every source before the other comes in any', () => {
+  test('one integrated in every source before the other appears in any', () => {
     expect(ageRelation(early, late)).toBe('first-gone-before-second');
     expect(ageRelation(late, early)).toBe('second-gone-before-first');
   });

@@ -79,7 +79,7 @@ describe('reading a response', () => {
   test('traction is recorded by arm, a record of the midline still reads (Alfonso: each arm is felt to pull)', () => {
     const { testedPerSide, midline } = reflex('traction');
     expect([testedPerSide, midline]).toEqual([true, true]);
-    expect(prose('traction').positive).toMatch(/Head lag is no part of the answer/);
+    expect(prose('traction').positive).toMatch(/Head lag is not part of the response/);
   });
 
   test('in prone the tonic labyrinthine reflex flexes where the Landau extends (Physiopedia; Cupps 1976)', () => {

@@ -14,7 +14,7 @@ test('a child born early, two visits, verdicts with reasons, and all of it after
   await page.getByLabel('Visit date').fill('2026-03-02');
   await page.getByLabel('State of the infant').first().selectOption('quiet alert');
   await addFinding(page, 'mor', 'Moro reflex', { left: 'elicited', right: 'elicited' });
-  await expect(page.getByText('Kept as the visit of 2 March 2026.')).toBeVisible();
+  await expect(page.getByText('Saved as the visit of 2 March 2026.')).toBeVisible();
   await addFinding(page, 'galant', 'Galant', { left: 'elicited', right: 'not elicited' });
 
   await page.getByRole('link', { name: 'Visits' }).click();
@@ -31,7 +31,7 @@ test('a child born early, two visits, verdicts with reasons, and all of it after
   await expect(page.getByText('3 mo 2 wk corrected').first()).toBeVisible();
   await expect(asking(page)).toHaveText(['Crossed extension']);
   await expect(
-    page.getByText('Still there; gone by this age in all 4 sources, 3 voices.'),
+    page.getByText('Still present; all 4 sources, 3 voices, expect integration by this age.'),
   ).toBeVisible();
 
   await page.reload();
@@ -60,7 +60,7 @@ test('a child can be switched, changed and removed', async ({ page }) => {
   await page.getByRole('button', { name: 'Kestrel', exact: true }).click();
   await expect(page.getByRole('heading', { name: 'Kestrel' })).toBeVisible();
   await page.getByRole('link', { name: 'Details' }).click();
-  await page.getByLabel('Label').fill('Kestrel the second');
+  await page.getByLabel('Name or code').fill('Kestrel the second');
   await page.getByRole('button', { name: 'Save', exact: true }).click();
   await expect(page.getByRole('heading', { name: 'Kestrel the second' })).toBeVisible();
   await open(page, '#/children');

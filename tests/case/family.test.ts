@@ -85,7 +85,7 @@ describe('is refused', () => {
     [
       'more reflexes than a page tells of',
       { ...good, pages: [{ ...page, chosen: 'abcdefg'.split('') }] },
-      /What the family’s page tells of.*at most 6/,
+      /Reflexes on the family’s page.*at most 6/,
     ],
   ])('%s', (_, family, sentence) => {
     expect(said(good)).toBe('taken');

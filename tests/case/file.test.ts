@@ -106,7 +106,7 @@ describe('bad input gets a sentence that names the field and the mend', () => {
     [
       'a date that does not exist',
       file({ child: { born: '2026-02-30' } }),
-      /^Birth date: "2026-02-30" is no date/,
+      /^Birth date: "2026-02-30" is not a date/,
     ],
     [
       'a visit date of another form',
@@ -116,12 +116,12 @@ describe('bad input gets a sentence that names the field and the mend', () => {
     [
       'an exam before birth',
       file({ visit: { on: '2026-03-03' } }),
-      /^Visit 1 .* lies before the birth on 2026-03-04/,
+      /^Visit 1 .* is before the birth on 2026-03-04/,
     ],
     [
       'gestation under 22w0d',
       file({ child: { gestation: '21w6d' } }),
-      /^Gestation at birth: 21w6d lies outside 22w0d to 44w6d/,
+      /^Gestation at birth: 21w6d is outside 22w0d to 44w6d/,
     ],
     ['gestation over 44w6d', file({ child: { gestation: '45w0d' } }), /^Gestation at birth: 45w0d/],
     [
@@ -177,22 +177,26 @@ describe('bad input gets a sentence that names the field and the mend', () => {
     [
       'a finding given twice',
       file({ visit: { findings: [moro('left'), moro('left')] } }),
-      /moro on the left stands twice at this visit; keep one/,
+      /moro on the left is recorded twice at this visit; keep one/,
     ],
     [
       'two visits on a date by one examiner',
       file({ top: { visits: [visitOn('2026-05-18', 'PT 1'), visitOn('2026-05-18', 'PT 1')] } }),
       /^Visit 2 .*already has a visit by PT 1/,
     ],
-    ['an empty label', file({ child: { label: '  ' } }), /^Label: is empty/],
-    ['a label of the wrong kind', file({ child: { label: 7 } }), /^Label: is of the wrong kind/],
+    ['an empty label', file({ child: { label: '  ' } }), /^Name or code: is empty/],
+    [
+      'a label of the wrong kind',
+      file({ child: { label: 7 } }),
+      /^Name or code: is of the wrong kind/,
+    ],
     ['no visits', file({ top: { visits: undefined } }), /^Visits: is missing/],
-    ['no JSON', 'reflexes', /^The file: is not JSON/],
+    ['no JSON', 'reflexes', /^The file: is neither a case file nor a table/],
     ['nothing', ' \n', /^The file: is empty/],
     [
       'a backup',
       '{"format":"tidemark-backup","version":1}',
-      /^The file: is a backup .*under Keeping/,
+      /^The file: is a backup .*under Storage/,
     ],
     ['a talk', '{"format":"tidemark-talk","version":1}', /^The file: is a talk.*under Teach/],
     ['another file', '{"format":"other","version":1}', /^The file: is not a Tidemark case/],
@@ -207,7 +211,7 @@ describe('bad input gets a sentence that names the field and the mend', () => {
     [
       'script in a label',
       file({ child: { label: '<script>alert(1)</script>' } }),
-      /^Label: holds markup or script/,
+      /^Name or code: holds markup or script/,
     ],
     [
       'script in a note',
@@ -217,18 +221,14 @@ describe('bad input gets a sentence that names the field and the mend', () => {
     [
       'a hidden character in a label',
       file({ child: { label: 'Kest\u202erel' } }),
-      /^Label: holds characters that cannot be seen/,
+      /^Name or code: holds characters that cannot be seen/,
     ],
     [
       'a line break in a label',
       file({ child: { label: 'Kest\nrel' } }),
-      /^Label: holds characters/,
+      /^Name or code: holds characters/,
     ],
-    [
-      'another century',
-      file({ visit: { on: '3026-05-18' } }),
-      /lies outside the years 1900 to 2199/,
-    ],
+    ['another century', file({ visit: { on: '3026-05-18' } }), /is outside the years 1900 to 2199/],
     ['a version that is none', file({ top: { version: '1' } }), /names version "1"; write 1/],
     [
       'a milestone twice',
@@ -240,7 +240,7 @@ describe('bad input gets a sentence that names the field and the mend', () => {
           ],
         },
       }),
-      /sitting stands twice/,
+      /sitting is recorded twice/,
     ],
     ['an endless note', file({ finding: { note: 'x'.repeat(5000) } }), /note: is too long/],
     [

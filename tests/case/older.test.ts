@@ -172,7 +172,7 @@ describe('a case of version 2', () => {
     'whose visit has the id %j is refused',
     (id) => {
       expect(withVisits({ ...first, id })).toEqual([
-        expect.stringMatching(/^Visit 1 \(2026-01-12\), id: .* is no id/s),
+        expect.stringMatching(/^Visit 1 \(2026-01-12\), id: .* is not an id/s),
       ]);
     },
   );

@@ -49,9 +49,9 @@ describe('in a file', () => {
 
   test('is refused where the reflex has no such variant, with the mend', () => {
     expect(refused(withVariants('standing'))).toBe(
-      'Visit 1 (2026-10-01), finding 1 (protective-forward), variant: "standing" is no variant of Protective extension, forward with ages of its own; choose one of forward, propping, or leave it out: the finding is then judged by all of them.',
+      'Visit 1 (2026-10-01), finding 1 (protective-forward), variant: "standing" is not a variant of Protective extension, forward with ages of its own; choose one of forward, propping, or leave it out: the finding is then judged by all of them.',
     );
-    expect(refused(withVariants('', 'forward'))).toMatch(/"" is no variant of/);
+    expect(refused(withVariants('', 'forward'))).toMatch(/"" is not a variant of/);
   });
 
   test('is refused of a reflex without variants that are dated apart', () => {

@@ -288,11 +288,11 @@ describe('bad input: status 2, one sentence, nothing else', () => {
     visits: [{ ...visits[0], findings }],
   });
   test.each<[string, () => string[], RegExp]>([
-    ['no command of that name', () => ['judgement'], /"judgement" is no command/],
+    ['no command of that name', () => ['judgement'], /"judgement" is not a command/],
     [
       'a date that does not exist',
       () => ['ages', '--born', '2026-02-30', '--gestation', '33w1d', '--on', '2026-05-18'],
-      /--born: "2026-02-30" is no date/,
+      /--born: "2026-02-30" is not a date/,
     ],
     [
       'no birth date',
@@ -332,7 +332,11 @@ describe('bad input: status 2, one sentence, nothing else', () => {
       () => ['judge', file('k.json', kestrel), '--source', 'kumc2012'],
       /did you mean "kumc-2012"/,
     ],
-    ['not JSON', () => ['judge', file('not.json', 'moro')], /not\.json: The file: is not JSON/],
+    [
+      'not JSON',
+      () => ['judge', file('not.json', 'moro')],
+      /not\.json: The file: is neither a case file nor a table/,
+    ],
     [
       'cut short',
       () => ['judge', file('cut.json', JSON.stringify(kestrel).slice(0, 200))],
@@ -352,7 +356,7 @@ describe('bad input: status 2, one sentence, nothing else', () => {
     [
       'a finding twice',
       () => ['judge', file('twice.json', withFindings(finding, finding))],
-      /stands twice/,
+      /is recorded twice/,
     ],
     [
       'script in a string',
@@ -360,7 +364,7 @@ describe('bad input: status 2, one sentence, nothing else', () => {
         'judge',
         file('script.json', { ...kestrel, child: { ...child, label: '<script>x</script>' } }),
       ],
-      /Label: holds markup/,
+      /Name or code: holds markup/,
     ],
     ['no command', () => [], /No command is named/],
     ['an option twice', () => ['atlas', '--json', '--json'], /--json is given twice/],
@@ -388,7 +392,7 @@ describe('bad input: status 2, one sentence, nothing else', () => {
     [
       'a source that dates nothing',
       () => ['judge', file('k.json', kestrel), '--source', 'who-2006'],
-      /dates no reflex/,
+      /gives no age that is used for judging/,
     ],
     ['a plan without a date', () => ['plan', file('k.json', kestrel)], /--on is missing/],
     [

@@ -134,20 +134,20 @@ async function ownSource(page, show) {
     buffer: Buffer.from('reflex,appears,integrates,note\nMoro reflex,28 wk,3-4 mo,p. 112\n'),
   });
   await page.getByLabel('Name', { exact: true }).fill('Lecture book');
-  return button(page, 'Take part from now on');
+  return button(page, 'Save and use');
 }
 
 /** @param {Page} page @param {(hash: string) => Promise<void>} show */
 async function ownTalk(page, show) {
   await show('#/talks');
-  return page.getByRole('button', { name: /^Make it your own: / }).first();
+  return page.getByRole('button', { name: /^Copy to edit: / }).first();
 }
 
 /** @param {Page} page @param {(hash: string) => Promise<void>} show */
 async function lockForm(page, show) {
   await show('#/lock');
   await page.getByLabel('Passphrase', { exact: true }).fill(PASSPHRASE);
-  await page.getByLabel('The same again').fill(PASSPHRASE);
+  await page.getByLabel('Repeat the passphrase').fill(PASSPHRASE);
   await page.getByLabel(/I have written the passphrase down/).check();
   return button(page, 'Set a lock');
 }
@@ -177,7 +177,7 @@ export const ACTIONS = [
         { table: 'own', id: 'own-left', text: OWN },
         { table: 'talks', id: 'talk-left', text: TALK },
       ]);
-      return { at: button(page, 'Take what is chosen') };
+      return { at: button(page, 'Restore selected') };
     },
     found: ({ cases, own, talks }) =>
       parts(
@@ -192,8 +192,8 @@ export const ACTIONS = [
     ready: async (page, show) => {
       await show('#/keeping');
       await laid(page, [{ table: 'cases', id: 'kestrel', text: caseText('Kestrel') }]);
-      await page.getByRole('radio', { name: 'take the backup’s' }).check();
-      return { at: button(page, 'Take what is chosen') };
+      await page.getByRole('radio', { name: 'use the backup’s' }).check();
+      return { at: button(page, 'Restore selected') };
     },
     found: ({ cases, bin }, before) =>
       parts(
@@ -209,7 +209,7 @@ export const ACTIONS = [
       await (await remover(page, show)).click();
       await saved(page);
       await show('#/keeping');
-      return { at: button(page, 'Bring back Kestrel') };
+      return { at: button(page, 'Restore Kestrel') };
     },
     found: ({ cases, bin }) => parts(has(cases, 'kestrel'), bin.length === 0),
   },
@@ -220,7 +220,7 @@ export const ACTIONS = [
       await button(page, 'Remove this visit').click();
       await saved(page);
       await show('#/keeping');
-      return { at: page.getByRole('button', { name: /^Bring back Kestrel: visit/ }) };
+      return { at: page.getByRole('button', { name: /^Restore Kestrel: visit/ }) };
     },
     found: ({ cases, bin }, before) =>
       parts(String(cases[0]?.body).length > String(before.cases[0]?.body).length, bin.length === 0),
@@ -239,7 +239,7 @@ export const ACTIONS = [
     ready: async (page, show) => {
       await show('#/children');
       await given(page, 'bundle.json', BUNDLE);
-      return { at: button(page, 'Take over') };
+      return { at: page.getByRole('button', { name: 'Save', exact: true }) };
     },
     found: ({ cases }) => parts(says(cases, 'Invented First'), says(cases, 'Invented Second')),
   },
@@ -305,9 +305,9 @@ export const ACTIONS = [
     ready: async (page, show) => {
       await (await lockForm(page, show)).click();
       await page.getByText('The lock is set.').waitFor();
-      await page.getByLabel('Passphrase now').fill(PASSPHRASE);
+      await page.getByLabel('Current passphrase').fill(PASSPHRASE);
       await page.getByLabel('Passphrase', { exact: true }).fill(NEXT_PASSPHRASE);
-      await page.getByLabel('The same again').fill(NEXT_PASSPHRASE);
+      await page.getByLabel('Repeat the passphrase').fill(NEXT_PASSPHRASE);
       return { at: button(page, 'Change the passphrase') };
     },
     found: (rows, before) => parts(lockRow(rows)?.body !== lockRow(before)?.body),
@@ -316,7 +316,7 @@ export const ACTIONS = [
     name: 'add the invented children',
     ready: async (page, show) => {
       await show('#/children');
-      return { at: button(page, 'Add invented children') };
+      return { at: button(page, 'Add sample children') };
     },
     found: (rows) => share(Math.min(invented(rows), 10), 10),
   },
@@ -324,10 +324,10 @@ export const ACTIONS = [
     name: 'clear the invented children',
     ready: async (page, show) => {
       await show('#/children');
-      await button(page, 'Add invented children').click();
-      await button(page, 'Clear the invented children').waitFor();
+      await button(page, 'Add sample children').click();
+      await button(page, 'Remove sample children').waitFor();
       await saved(page);
-      return { at: button(page, 'Clear the invented children') };
+      return { at: button(page, 'Remove sample children') };
     },
     found: (rows, before) => share(invented(before) - invented(rows), invented(before)),
   },

@@ -84,11 +84,11 @@ async function opens(page, path, format) {
   await page.locator('input[type=file]').first().setInputFiles(path);
   await hears(page, place.said);
   const take = page.getByRole('button', {
-    name: /^(?:Take over|Take what is chosen|Add \d+ findings?)$/,
+    name: /^(?:Save|Restore selected|Add \d+ findings?)$/,
   });
   if (!(await take.count())) return;
   await take.click();
-  await hears(page, /Taken over|taken from the backup/i);
+  await hears(page, /Records added|restored from the backup/i);
 }
 
 /** An encrypted backup, as large as may be. @param {Page} page @param {string} path */
@@ -102,7 +102,7 @@ async function decrypts(page, path) {
 /** @param {Page} page */
 async function locks(page) {
   await page.getByLabel('Passphrase', { exact: true }).fill(PASSPHRASE);
-  await page.getByLabel('The same again').fill(PASSPHRASE);
+  await page.getByLabel('Repeat the passphrase').fill(PASSPHRASE);
   await page.getByLabel(/I have written the passphrase down/).check();
   await page.getByRole('button', { name: 'Set a lock' }).click();
   await hears(page, /The lock is set/);

@@ -193,7 +193,7 @@ function isWhole(body) {
 /** A second child, that goes into the bin and comes back. @param {import('@playwright/test').Page} page @param {string} site */
 async function addSecond(page, site) {
   await page.goto(`${site}/#/children/new`);
-  await page.getByLabel('Label').fill('Plover');
+  await page.getByLabel('Name or code').fill('Plover');
   await page.getByLabel('Birth date').fill('2026-04-01');
   await page.getByRole('textbox', { name: 'Gestation at birth' }).fill('33w1d');
   await page.getByRole('button', { name: 'Add child' }).click();
@@ -203,7 +203,7 @@ async function addSecond(page, site) {
 /** The second child into the bin, or out of it. @param {import('@playwright/test').Page} page @param {string} site */
 async function toAndFro(page, site) {
   await page.goto(`${site}/#/keeping`);
-  const back = page.getByRole('button', { name: 'Bring back Plover' });
+  const back = page.getByRole('button', { name: 'Restore Plover' });
   await page.getByRole('heading', { name: 'Bin' }).waitFor();
   if ((await back.count()) > 0) return back.click();
   await page.goto(`${site}/#/children`);

@@ -148,7 +148,7 @@ describe('one child counted four ways', () => {
   test('the days named are those of the first visit', () => {
     const ages = agesOn(birth, kestrel.visits[0]!.on);
     const note = text.steps[4]!.note;
-    expect(note).toContain(`Since birth: ${ages.chronologicalDays} days`);
+    expect(note).toContain(`Chronological: ${ages.chronologicalDays} days`);
     expect(note).toContain(`Corrected: ${ages.correctedDays} days`);
     expect(note).toContain(`Postmenstrual: ${formatGestation(ages.postmenstrualDays)}`);
     expect(note).toContain(en.ages.dateWords(ages.on));
@@ -160,7 +160,7 @@ describe('one child counted four ways', () => {
     const note = text.steps[3]!.note;
     expect(note).toContain(en.ages.dateWords(birth.born));
     expect(note).toContain(formatGestation(birth.gestationalDays));
-    expect(note).toContain(`${TERM_DAYS - birth.gestationalDays} days off`);
+    expect(note).toContain(`${TERM_DAYS - birth.gestationalDays} days away`);
     expect(text.steps[3]!.age).toBe(birth.gestationalDays);
   });
 });

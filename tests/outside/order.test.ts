@@ -20,7 +20,7 @@ const medianOf = (values: Iterable<number>): number => {
   return sorted[Math.floor(sorted.length / 2)]!;
 };
 
-describe('arms apart from each other before arms apart from the legs (common practice, no source)', () => {
+describe('arms dissociated from each other before arms dissociated from legs (common practice, no source)', () => {
   test('every source has the symmetrical response appear after every source has the asymmetrical one', () => {
     const first = Math.max(...starts('atnr').values());
     const second = Math.min(...starts('stnr').values());

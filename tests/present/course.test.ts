@@ -45,7 +45,9 @@ describe('the two sides', () => {
       ['palmar-grasp', ['left'], 'went'],
       ['palmar-grasp', ['right'], 'weaker'],
     ]);
-    expect(en.course.changeSentence(told[0]!.one)).toBe('gone; elicited on 1 February 2026; fits.');
+    expect(en.course.changeSentence(told[0]!.one)).toBe(
+      'not elicited now, elicited on 1 February 2026; as expected.',
+    );
   });
 
   test('have their courses told in words', () => {
@@ -57,9 +59,9 @@ describe('the two sides', () => {
         en.course.courseWords(one),
       ]),
     ).toEqual([
-      ['moro', 'both sides', 'gone between 1 February 2026 and 1 August 2026'],
-      ['palmar-grasp', 'left', 'gone between 1 February 2026 and 1 August 2026'],
-      ['palmar-grasp', 'right', 'there by 1 February 2026'],
+      ['moro', 'both sides', 'integrated between 1 February 2026 and 1 August 2026'],
+      ['palmar-grasp', 'left', 'integrated between 1 February 2026 and 1 August 2026'],
+      ['palmar-grasp', 'right', 'present (appeared by 1 February 2026)'],
     ]);
   });
 });

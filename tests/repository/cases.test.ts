@@ -221,7 +221,7 @@ describe('a file', () => {
     // once more it is the same child, not a second one
     expect(await incoming.receive(file(caseText(record)))).toEqual({
       as: 'refused',
-      sentences: [expect.stringMatching(/^Kestrel is here already, just as in this file\./)],
+      sentences: [expect.stringMatching(/^Kestrel is already here, exactly as in this file\./)],
     });
     expect(desk.shelf).toHaveLength(1);
   });

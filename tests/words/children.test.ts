@@ -25,8 +25,8 @@ describe('the label of a copy', () => {
 
 describe('what is open, in words', () => {
   it('counts', () => {
-    expect(asksWords({ discuss: 2, watch: 1 })).toBe('2 to discuss, 1 to watch');
-    expect(asksWords({ discuss: 0, watch: 0 })).toBe('nothing asks');
+    expect(asksWords({ discuss: 2, watch: 1 })).toBe('2 to discuss, 1 to recheck');
+    expect(asksWords({ discuss: 0, watch: 0 })).toBe('nothing flagged');
     expect([0, 1, 4].map(openWords)).toEqual([
       'no open question',
       '1 open question',

@@ -17,7 +17,7 @@ const few = fit({ kind: 'postural', takingPart: 2, hidden: 'too-few', onLine: fa
 
 describe('the best-fitting ages of a visit, in a line', () => {
   it('has the median and its interval, or the one end there is', () => {
-    expect(en.course.fitLine([fit({}), few])).toBe('what comes and goes: 4 mo (3 to 5½)');
+    expect(en.course.fitLine([fit({}), few])).toBe('transient responses: 4 mo (3 to 5½)');
     const open = fit({ kind: 'milestones', low: fromMonths(7), high: null, onLine: false });
     expect(en.course.fitLine([open])).toBe('milestones: 7 mo or after');
     expect(en.course.fitLine([fit({}), open])).toContain('; milestones');

@@ -62,7 +62,7 @@ describe('the date and why', () => {
     ],
     [
       { code: 'awaited', question, of: 3 },
-      'By then at least half of the 3 expected changes would have happened in children with this past. Nothing asks for an earlier date.',
+      'By then at least half of the 3 expected changes would have happened in children with this past. Nothing calls for an earlier date.',
     ],
   ] as const)('%j: %s', (why, words) => {
     expect(whySentences(why, day('2026-06-01'), names, WAITS)).toEqual([words]);

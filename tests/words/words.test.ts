@@ -40,7 +40,7 @@ describe('ages are said the way the trade says them', () => {
     );
     expect(en.ages.doubtWords(early.sdDays)).toMatch(/within 16 days/);
     const term = ages('39w0d', '2026-08-06');
-    expect(en.ages.countedWords(term, born)).toBe('5 mo since birth');
+    expect(en.ages.countedWords(term, born)).toBe('5 mo chronological');
     expect(en.ages.doubtWords(term.sdDays)).toBe('The age is exact.');
   });
 
@@ -115,7 +115,9 @@ describe('sources in words', () => {
       says: 'established' as const,
       sources: ['allen-capute-1986', 'futagi-2012', 'bates'],
     };
-    expect(en.quizWhy.restsWords(rests, ATLAS)).toContain('all 3 sources that speak, 2 voices');
+    expect(en.quizWhy.restsWords(rests, ATLAS)).toContain(
+      'all 3 sources that give an age, 2 voices',
+    );
   });
 });
 
@@ -158,11 +160,11 @@ describe('verdicts in words', () => {
     ],
     [
       { kind: 'holds', fromDays: null, toDays: 231 } as const,
-      'If the child was really born at 33w1d or later, this would be read otherwise.',
+      'If the child was really born at 33w1d or later, this would be judged differently.',
     ],
     [
       { kind: 'holds', fromDays: 214, toDays: null } as const,
-      'If the child was really born at 30w3d or earlier, this would be read otherwise.',
+      'If the child was really born at 30w3d or earlier, this would be judged differently.',
     ],
     [
       { kind: 'firm', fromDays: 224, toDays: 231 } as const,
@@ -214,11 +216,11 @@ describe('why a reflex is on a sheet', () => {
     [{ code: 'opening', share: 0.5, by: null, date: null, byAll: false }, 'expected to appear'],
     [
       { code: 'open-question', verdict: 'fits', flags: ['uneven'], on: '2026-05-11' },
-      'uneven last time (11 May)',
+      'asymmetric last time (11 May)',
     ],
     [
       { code: 'open-question', verdict: 'closing', flags: ['returned'], on: '2026-05-11' },
-      'returned, closing last time (11 May)',
+      're-emerged, expected to fade last time (11 May)',
     ],
     [
       { code: 'unread', response: 'not-elicited', state: 'crying', on: '2026-05-11' },

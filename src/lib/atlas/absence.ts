@@ -34,7 +34,7 @@ export const ABSENCE: Readonly<Record<string, WeightReason>> = {
     basis: 'read',
   },
   'plantar-grasp': {
-    why: 'All of 834 healthy infants had it within the first 6 months. Of 93 infants in whom it was weak or missing 75 later had cerebral palsy.',
+    why: 'All of 834 healthy infants had it within the first 6 months. Of 93 infants in whom it was weak or not elicited 75 later had cerebral palsy.',
     sources: ['futagi-suzuki-1999'],
     basis: 'read',
   },
@@ -44,7 +44,7 @@ export const ABSENCE: Readonly<Record<string, WeightReason>> = {
     basis: 'read',
   },
   'acoustic-startle': {
-    why: 'A vibrating sound startled all fetuses of one study by 28 weeks, but noises drew a response from only 42.9 to 71.3 in 100 newborns of another, and of 100 newborns 61 answered normally on the first day and 82 on the third. That a response which stays missing calls for a hearing check is recalled from teaching.',
+    why: 'A vibrating sound startled all fetuses of one study by 28 weeks, but noises drew a response from only 42.9 to 71.3 in 100 newborns of another, and of 100 newborns 61 answered normally on the first day and 82 on the third. That a response which is still not elicited calls for a hearing check is recalled from teaching.',
     sources: ['kuhlman-1988', 'beintema-1968', 'common-practice'],
     basis: 'mixed',
   },
@@ -99,7 +99,7 @@ export const ABSENCE: Readonly<Record<string, WeightReason>> = {
     basis: 'read',
   },
   traction: {
-    why: 'It appeared between 33 and 36 weeks regularly enough to tell maturity by (219 examinations of 62 newborns). That head lag is another finding, and no missing traction response, is recalled from teaching.',
+    why: 'It appeared between 33 and 36 weeks regularly enough to tell maturity by (219 examinations of 62 newborns). That head lag is a separate finding, and not a sign that the traction response is absent, is recalled from teaching.',
     sources: ['robinson-1966', 'common-practice'],
     basis: 'mixed',
   },
@@ -124,7 +124,7 @@ export const ABSENCE: Readonly<Record<string, WeightReason>> = {
     basis: 'read',
   },
   swimming: {
-    why: 'It is not examined at the bedside, so it is not known in how many healthy infants it is missing: recalled from teaching.',
+    why: 'It is not examined at the bedside, so it is not known how many healthy infants lack it: recalled from teaching.',
     sources: ['common-practice'],
     basis: 'memory',
   },

@@ -208,7 +208,8 @@ export const REMARKS: Readonly<Record<string, Readonly<Record<string, readonly R
   nelson: {
     rooting: [
       {
-        correction: 'less prominent is not gone: the words say from when it fades and give no end',
+        correction:
+          'less prominent does not mean integrated: the words say from when it fades and give no end',
       },
     ],
   },
@@ -229,7 +230,7 @@ export const REMARKS: Readonly<Record<string, Readonly<Record<string, readonly R
     rooting: [
       { note: 'The shortest window found: counted as replaced by voluntary head turning.' },
     ],
-    sucking: [{ correction: 'voluntary after an age is not gone by that age' }],
+    sucking: [{ correction: 'voluntary after an age does not mean integrated by that age' }],
   },
   cincinnati: {
     moro: [
@@ -331,8 +332,8 @@ export const REMARKS: Readonly<Record<string, Readonly<Record<string, readonly R
     stepping: [{ note: 'An older version of the article says the 4th to 6th month.' }],
   },
   'peel-health': {
-    rooting: [{ correction: 'gone after an age is not gone by that age' }],
-    sucking: [{ correction: 'gone after an age is not gone by that age' }],
+    rooting: [{ correction: 'integrated after an age does not mean integrated by that age' }],
+    sucking: [{ correction: 'integrated after an age does not mean integrated by that age' }],
   },
   'sadurni-2008': {
     'positive-support': [{ note: 'Described together with automatic walking.' }],

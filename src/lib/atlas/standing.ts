@@ -9,9 +9,9 @@ export const STANDING: Readonly<Record<string, string>> = {
     'An association in 177 infants (1982), not found in 156 (1997). The windows overlap, so the order is not strict.',
   'atnr-before-rolling': 'An association in 177 infants (1982), not found in 156 (1997).',
   'palmar-before-reaching':
-    'A paper of 1948 has the grasp gone as reaching begins; many sources let the grasp last longer.',
+    'A paper of 1948 has the grasp integrated as reaching begins; in many sources the grasp lasts longer.',
   'stnr-before-crawling':
-    'Secondary sources. The response is seldom seen in typical infants, so its absence tells nothing.',
+    'Secondary sources. The response is seldom seen in typical infants, so its absence means nothing by itself.',
   'plantar-before-standing':
     'Common practice for standing and walking; a paper of 1948 links the fading to crawling instead.',
   'forward-before-walking':

@@ -107,7 +107,7 @@ const numbered = ({ visits }: JudgedDay, differing: readonly Disagreement[]): Di
 
 /** Each row as plain text. */
 const rowText = ({ name, grade, said, todo }: ReviewRow): string =>
-  [`${name} (${en.judge.attentions[grade]}):`, said, ...(todo ? [en.todo.label, todo] : [])].join(
+  [`${name} (${en.report.grades[grade]}):`, said, ...(todo ? [en.todo.label, todo] : [])].join(
     ' ',
   );
 

@@ -18,11 +18,11 @@ async function take(page: Page, text = GOOD, name = 'Lecture book 2020'): Promis
   await open(page, '#/own');
   await openCsv(page, text);
   await page.getByLabel('Name', { exact: true }).fill(name);
-  await page.getByRole('button', { name: 'Take part from now on' }).click();
-  await expect(page.getByText('Added: it takes part from now on.')).toBeVisible();
+  await page.getByRole('button', { name: 'Save and use' }).click();
+  await expect(page.getByText('Added: it is used from now on.')).toBeVisible();
 }
 
-test('a table takes part everywhere, survives a reload, and is switched off and on', async ({
+test('a table is used everywhere, survives a reload, and is switched off and on', async ({
   page,
 }) => {
   await take(page);
@@ -54,9 +54,9 @@ test(
     expect(download.suggestedFilename()).toBe('lecture-book-2020.csv');
     const saved = await readFile(await download.path(), 'utf8');
     await page.getByRole('button', { name: 'Remove: Lecture book 2020' }).click();
-    await expect(page.getByText('No source of your own yet.')).toBeVisible();
+    await expect(page.getByText('No source added yet.')).toBeVisible();
     await page.getByRole('button', { name: 'Undo' }).click();
-    await expect(page.getByText('textbook, 2 reflexes, takes part')).toBeVisible();
+    await expect(page.getByText('textbook, 2 reflexes, in use')).toBeVisible();
     await openCsv(page, saved);
     await expect(page.getByLabel('Reflex, row 1')).toHaveValue('Moro reflex');
     await expect(page.getByLabel('Integrates, as printed, row 2')).toHaveValue('4-6 mo');
@@ -90,32 +90,30 @@ test('every bad cell has its sentence, and nothing is taken until all are mended
   ] as const;
   for (const [cell, sentence] of cells)
     await expect(page.getByLabel(cell)).toHaveAccessibleDescription(sentence);
-  await page.getByRole('button', { name: 'Take part from now on' }).click();
+  await page.getByRole('button', { name: 'Save and use' }).click();
   await expect(page.getByLabel('Integrates, as printed, row 1')).toBeFocused();
-  await expect(page.getByText('6 cells are to be mended first.')).toBeVisible();
-  await page.getByRole('button', { name: 'Take Palmar grasp reflex' }).click();
+  await expect(page.getByText('6 cells must be corrected first.')).toBeVisible();
+  await page.getByRole('button', { name: 'Use Palmar grasp reflex' }).click();
   await expect(page.getByLabel('Reflex, row 2')).toHaveValue('Palmar grasp reflex');
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(page.getByLabel('Reflex, row 2')).toHaveValue('palmar grasp refelx');
   // mended, the first row can be read, and the last one names the same reflex
   await page.getByLabel('Integrates, as printed, row 1').fill('6 mo');
-  await expect(page.getByLabel('Reflex, row 7')).toHaveAccessibleDescription(
-    /stands in row 1 already/,
-  );
+  await expect(page.getByLabel('Reflex, row 7')).toHaveAccessibleDescription(/is already in row 1/);
 });
 
 const REFUSED = [
   ['other columns', 'name;from;to\nMoro;1;2\n', /no column "reflex", "appears", "integrates"/],
   ['a column too many', 'reflex,appears,integrates,colour\nMoro,birth,4 mo,red\n', /"colour"/],
   ['no rows', 'reflex,appears,integrates\n', /has no row below/],
-  ['no text', '\0\0\0', /no table of text/],
+  ['no text', '\0\0\0', /not a table of text/],
 ] as const;
 test('a file that cannot be a table is refused with a sentence', async ({ page }) => {
   await open(page, '#/own');
   for (const [what, text, sentence] of REFUSED) {
     await openCsv(page, text);
     await expect(page.getByRole('alert').filter({ hasText: sentence }), what).toBeVisible();
-    await expect(page.getByText('No source of your own yet.'), what).toBeVisible();
+    await expect(page.getByText('No source added yet.'), what).toBeVisible();
   }
 });
 
@@ -137,28 +135,30 @@ test(
   async ({ page }) => {
     await open(page, '#/own/reflex/new');
     await page.getByLabel('Name', { exact: true }).fill('Moro reflex');
-    await page.getByRole('button', { name: 'Take part from now on' }).click();
+    await page.getByRole('button', { name: 'Save and use' }).click();
     await expect(page.getByLabel('Name', { exact: true })).toHaveAccessibleDescription(
       /nothing built in can be overwritten/,
     );
-    await page.getByLabel('Name', { exact: true }).fill('Fencer on the belly');
+    await page.getByLabel('Name', { exact: true }).fill('Fencer prone');
     await page.getByLabel('Position').selectOption('prone');
     for (const [limb, token] of [
-      ['Left arm', 'straight'],
-      ['Right arm', 'bent'],
+      ['Left arm', 'extended'],
+      ['Right arm', 'flexed'],
     ] as const)
       await page.getByRole('group', { name: limb }).getByRole('button', { name: token }).click();
-    await expect(page.getByText('It would set the arms apart from each other')).toBeVisible();
+    await expect(
+      page.getByText('It shows limb dissociation (arms dissociated from each other'),
+    ).toBeVisible();
     await page.getByLabel('Source', { exact: true }).fill('Own notes');
     await page.getByLabel('Appears, as printed').fill('28 wk');
     await page.getByLabel('Integrates, as printed').fill('5 mo');
-    await page.getByRole('button', { name: 'Take part from now on' }).click();
-    await expect(page.getByText('Added: it takes part from now on.')).toBeVisible();
+    await page.getByRole('button', { name: 'Save and use' }).click();
+    await expect(page.getByText('Added: it is used from now on.')).toBeVisible();
     await open(page, '#/order');
-    await expect(page.getByRole('link', { name: 'Fencer on the belly' })).toBeVisible();
+    await expect(page.getByRole('link', { name: 'Fencer prone' })).toBeVisible();
     await open(page, '#/reflexes?does=arms-unlike');
     await expect(page.getByText('5 of 45.')).toBeVisible();
-    await page.getByRole('link', { name: /^Fencer on the belly/ }).click();
+    await page.getByRole('link', { name: /^Fencer prone/ }).click();
     await expect(page.getByRole('row', { name: /Own notes.*28 wk.*5 mo/ })).toBeVisible();
   },
 );
@@ -208,8 +208,8 @@ test(
   async ({ page }) => {
     await take(page);
     await page.getByRole('button', { name: 'Remove: Lecture book 2020' }).click();
-    await expect(page.getByText('No source of your own yet.')).toBeVisible();
+    await expect(page.getByText('No source added yet.')).toBeVisible();
     await page.keyboard.press('Control+z');
-    await expect(page.getByText('textbook, 2 reflexes, takes part')).toBeVisible();
+    await expect(page.getByText('textbook, 2 reflexes, in use')).toBeVisible();
   },
 );

@@ -16,17 +16,21 @@ const CHILD = [
   [
     'a birth date that does not exist',
     { born: '2026-02-30' },
-    /Birth date: "2026-02-30" is no date/,
+    /Birth date: "2026-02-30" is not a date/,
   ],
-  ['no label', { label: '' }, /Label: is empty/],
-  ['a gestation out of range', { gestation: '50w0d' }, /Gestation at birth: 50w0d lies outside/],
+  ['no label', { label: '' }, /Name or code: is empty/],
+  ['a gestation out of range', { gestation: '50w0d' }, /Gestation at birth: 50w0d is outside/],
   [
     'a gestation that is none',
     { gestation: 'seven' },
     /Gestation at birth: "seven" is not understood/,
   ],
   ['no dating at all', { gestation: '' }, /Gestation at birth: is needed/],
-  ['script in the label', { label: '<script>alert(1)</script>' }, /Label: holds markup or script/],
+  [
+    'script in the label',
+    { label: '<script>alert(1)</script>' },
+    /Name or code: holds markup or script/,
+  ],
 ] as const;
 
 /** Tries to add a child with one thing wrong. */
@@ -36,12 +40,12 @@ async function expectRefused(
 ): Promise<void> {
   await open(page, '#/children/new');
   const typed = { label: 'Plover', born: '2026-01-04', gestation: '33w1d', ...wrong };
-  await page.getByLabel('Label').fill(typed.label);
+  await page.getByLabel('Name or code').fill(typed.label);
   await page.getByLabel('Birth date').fill(typed.born);
   await page.getByRole('textbox', { name: 'Gestation at birth' }).fill(typed.gestation);
   await page.getByRole('button', { name: 'Add child' }).click();
   await expect(page.getByText(sentence), what).toBeVisible();
-  await expect(page.getByLabel('Label'), what).toHaveValue(typed.label);
+  await expect(page.getByLabel('Name or code'), what).toHaveValue(typed.label);
   await expect(page.getByLabel('Birth date'), what).toHaveValue(typed.born);
   await open(page, '#/children');
   await expect(listed(page), what).toHaveText(['Kestrel']);
@@ -66,7 +70,7 @@ test(
   { tag: '@thorough' },
   async ({ page }) => {
     await open(page, '#/children/new');
-    await page.getByLabel('Label').fill('Plover');
+    await page.getByLabel('Name or code').fill('Plover');
     await page.getByLabel('Birth date').fill('2026-01-04');
     await page.getByRole('radio', { name: 'Due date' }).check();
     await page.getByRole('textbox', { name: 'Due date' }).fill('2026-09-01');
@@ -76,8 +80,8 @@ test(
 );
 
 const VISIT = [
-  ['before birth', '2025-01-01', /Visit date: 2025-01-01 lies before the birth/],
-  ['on a day that does not exist', '2026-13-01', /Visit date: "2026-13-01" is no date/],
+  ['before birth', '2025-01-01', /Visit date: 2025-01-01 is before the birth/],
+  ['on a day that does not exist', '2026-13-01', /Visit date: "2026-13-01" is not a date/],
 ] as const;
 
 // what the page asks about a date before birth is tried in recording.spec.ts too, in the everyday run
@@ -92,7 +96,7 @@ for (const [what, on, sentence] of VISIT)
       await page.getByLabel('Visit date').fill(on);
       await page.getByLabel('Visit date').press('Tab');
       await expect(page.getByText(sentence)).toBeVisible();
-      await expect(page.getByText('Not kept yet')).toBeVisible();
+      await expect(page.getByText('Not saved yet')).toBeVisible();
       await page.getByRole('link', { name: 'Visits' }).click();
       await page.getByRole('link', { name: 'Finish it' }).click();
       await expect(page.getByLabel('Visit date')).toHaveValue(on);
@@ -138,7 +142,7 @@ const change = (text: string, edit: (raw: Record<string, never>) => unknown): st
   JSON.stringify(edit(JSON.parse(text) as Record<string, never>));
 
 const FILES: [string, (text: string) => string, RegExp][] = [
-  ['no JSON', () => 'hello', /is not JSON/],
+  ['no JSON', () => 'hello', /is neither a case file nor a table/],
   ['another program’s', () => '{"format":"other"}', /is not a Tidemark case/],
   ['cut short', (text) => text.slice(0, text.length / 2), /ends in the middle/],
   ['newer', (text) => text.replace('"version": 2', '"version": 9'), /saved by a newer Tidemark/],
@@ -150,7 +154,7 @@ const FILES: [string, (text: string) => string, RegExp][] = [
         visits[0]!.findings.push(visits[0]!.findings[0]);
         return raw;
       }),
-    /stands twice at this visit/,
+    /is recorded twice at this visit/,
   ],
   [
     'one with script in a string',
@@ -210,6 +214,6 @@ test(
     await open(page, '#/next');
     await page.getByLabel('Plan for').fill('2026-02-30');
     await page.getByLabel('Plan for').press('Tab');
-    await expect(page.getByText(/"2026-02-30" is no date that exists/)).toBeVisible();
+    await expect(page.getByText(/"2026-02-30" is not a date that exists/)).toBeVisible();
   },
 );

@@ -19,8 +19,8 @@ const ALL = [
 /** The list with the invented children in it; the sentence about them has been read. */
 async function withExamples(page: Page): Promise<void> {
   await open(page, '#/children');
-  await page.getByRole('button', { name: 'Add invented children' }).click();
-  await expect(page.getByText('Invented children added.')).toBeVisible();
+  await page.getByRole('button', { name: 'Add sample children' }).click();
+  await expect(page.getByText('Sample children added.')).toBeVisible();
   await page.getByRole('button', { name: 'Close' }).click();
   await expect(listed(page)).toHaveText(ALL);
 }
@@ -32,15 +32,15 @@ test('invented children are added, cleared, and both is undone; one’s own chil
   page,
 }) => {
   await withExamples(page);
-  await page.getByRole('button', { name: 'Clear the invented children' }).click();
+  await page.getByRole('button', { name: 'Remove sample children' }).click();
   await expect(listed(page)).toHaveText(['Kestrel']);
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(listed(page)).toHaveText(ALL);
-  await expect(page.getByText('Undone: the invented children are back.')).toBeVisible();
+  await expect(page.getByText('Undone: the sample children are back.')).toBeVisible();
   await page.reload();
   await expect(listed(page)).toHaveText(ALL);
-  await page.getByRole('button', { name: 'Clear the invented children' }).click();
-  await expect(page.getByRole('button', { name: 'Add invented children' })).toBeVisible();
+  await page.getByRole('button', { name: 'Remove sample children' }).click();
+  await expect(page.getByRole('button', { name: 'Add sample children' })).toBeVisible();
   await expect(listed(page)).toHaveText(['Kestrel']);
 });
 
@@ -58,7 +58,7 @@ test('a child is found by label, tag and examiner, without its accents', async (
   await find.fill('alder conference');
   await expect(listed(page)).toHaveText(['Curlew', 'Godwit']);
   await find.fill('xyzzy');
-  await expect(page.getByText('No child fits this.')).toBeVisible();
+  await expect(page.getByText('No child matches.')).toBeVisible();
   await page.getByRole('button', { name: 'Show all' }).click();
   await expect(listed(page)).toHaveText(ALL);
 });
@@ -66,15 +66,11 @@ test('a child is found by label, tag and examiner, without its accents', async (
 const FILTERS = [
   ['Age now', 'before term', ['Redshank']],
   ['Age now', 'under 3 months', ['Dunlin', 'Snipe']],
-  [
-    'Asks for',
-    'something to discuss',
-    ['Curlew', 'Godwit', 'Kestrel', 'Snipe', 'Turnstone', 'Whimbrel'],
-  ],
-  ['Asks for', 'nothing', ['Tern']],
-  ['Asks for', 'a first visit', ['Redshank']],
+  ['Status', 'to discuss', ['Curlew', 'Godwit', 'Kestrel', 'Snipe', 'Turnstone', 'Whimbrel']],
+  ['Status', 'nothing flagged', ['Tern']],
+  ['Status', 'not seen yet', ['Redshank']],
   // what is to be discussed is seen again within 2 weeks
-  ['Check', 'due', ['Curlew', 'Kestrel', 'Redshank', 'Snipe', 'Whimbrel']],
+  ['Next visit', 'due', ['Curlew', 'Kestrel', 'Redshank', 'Snipe', 'Whimbrel']],
   ['Tag', 'ward', ['Redshank', 'Snipe']],
   [
     'Examiner',
@@ -96,15 +92,15 @@ test('each filter narrows the list to what it says', { tag: '@thorough' }, async
 test('the list stands in the order that was chosen', { tag: '@thorough' }, async ({ page }) => {
   await withExamples(page);
   const first = async (order: string): Promise<string[]> => {
-    await choose(page, 'In order of', order);
+    await choose(page, 'Sort by', order);
     return (await listed(page).allTextContents()).slice(0, 2);
   };
   expect(await first('age, youngest first')).toEqual(['Redshank', 'Snipe']);
-  expect(await first('what asks most')).toEqual(['Curlew', 'Snipe']);
+  expect(await first('most flagged')).toEqual(['Curlew', 'Snipe']);
   // Kestrel has something to discuss: due 2 weeks after the last visit; Redshank is due from birth
-  expect(await first('next check')).toEqual(['Kestrel', 'Redshank']);
+  expect(await first('next visit')).toEqual(['Kestrel', 'Redshank']);
   expect(await first('last seen, longest ago first')).toEqual(['Redshank', 'Kestrel']);
-  expect(await first('label')).toEqual(['Curlew', 'Dunlin']);
+  expect(await first('name or code')).toEqual(['Curlew', 'Dunlin']);
 });
 
 test(
@@ -166,15 +162,15 @@ test(
     await more(page, 'Tern');
     await page.getByLabel('Add a tag').fill('twin');
     await page.getByLabel('Add a tag').press('Enter');
-    await expect(page.getByRole('button', { name: 'Take off the tag twin' })).toBeVisible();
+    await expect(page.getByRole('button', { name: 'Remove the tag twin' })).toBeVisible();
     await expect(page.getByLabel('Add a tag')).toHaveValue('');
     await choose(page, 'Tag', 'twin');
     await expect(listed(page)).toHaveText(['Tern']);
     await page.getByLabel('Add a tag').fill('<b>bold</b>');
     await page.getByLabel('Add a tag').press('Enter');
     await expect(page.getByText(/holds markup or script/)).toBeVisible();
-    await page.getByRole('button', { name: 'Take off the tag twin' }).click();
-    await expect(page.getByText('No child fits this.')).toBeVisible();
+    await page.getByRole('button', { name: 'Remove the tag twin' }).click();
+    await expect(page.getByText('No child matches.')).toBeVisible();
     await page.getByRole('button', { name: 'Undo' }).click();
     await expect(listed(page)).toHaveText(['Tern']);
   },
@@ -187,13 +183,13 @@ test(
     await withExamples(page);
     const row = page.getByRole('listitem').filter({ hasText: 'Snipe' });
     // stepping is missing, and its absence tells little: not uniform even at term (Allen & Capute 1986)
-    await expect(row).toContainText('2 to discuss, 3 to watch');
+    await expect(row).toContainText('2 to discuss, 3 to recheck');
     await expect(row).toContainText('visit due today: prepared visit');
-    await expect(row).toContainText('3 wk 4 d since birth');
+    await expect(row).toContainText('3 wk 4 d chronological');
     await expect(row.getByRole('img')).toHaveAccessibleName(
-      /^Snipe, seen 15 May 2026: 1 to watch; 21 May 2026: 3 to discuss, 3 to watch; 4 June 2026/,
+      /^Snipe, seen 15 May 2026: 1 to recheck; 21 May 2026: 3 to discuss, 3 to recheck; 4 June 2026/,
     );
-    await page.getByRole('button', { name: 'What this shows' }).click();
+    await page.getByRole('button', { name: 'How to read this' }).click();
     await expect(page.getByText(/The next visit is due by the earliest/)).toBeVisible();
   },
 );
@@ -216,10 +212,10 @@ test(
     await page.getByLabel('Find').fill('499');
     await expect(listed(page)).toHaveText(['Redshank 499']);
     await page.getByRole('button', { name: 'Show all' }).click();
-    await choose(page, 'Asks for', 'a first visit');
+    await choose(page, 'Status', 'not seen yet');
     await expect(page.getByText('50 of 501 children')).toBeVisible();
     await page.getByRole('button', { name: 'Show all' }).click();
-    await choose(page, 'In order of', 'what asks most');
+    await choose(page, 'Sort by', 'most flagged');
     await expect(listed(page).first()).toHaveText('Curlew 4');
     await more(page, 'Curlew 4');
     await page.getByLabel('Add a tag').fill('first');

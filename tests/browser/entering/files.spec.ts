@@ -11,7 +11,7 @@ test('a case is saved to a file and opens from it as the same case', async ({ pa
   const first = await readFile(await download.path(), 'utf8');
 
   await page.getByRole('button', { name: 'Remove Kestrel' }).click();
-  await expect(page.getByText('No child is kept here.')).toBeVisible();
+  await expect(page.getByText('No child is saved here.')).toBeVisible();
   await page.getByLabel('Open a case file').setInputFiles({
     name: 'kestrel.tidemark.json',
     mimeType: 'application/json',
@@ -33,7 +33,7 @@ test('without a child the page says what can be done', async ({ page }) => {
   await page.getByRole('button', { name: 'Remove Kestrel' }).click();
   await expect(async () => {
     await page.reload();
-    await expect(page.getByText('No child is kept here.')).toBeVisible();
+    await expect(page.getByText('No child is saved here.')).toBeVisible();
   }).toPass();
   await open(page, '#/');
   await expect(page.getByRole('heading', { name: 'No child is open.' })).toBeVisible();

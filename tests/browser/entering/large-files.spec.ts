@@ -42,7 +42,7 @@ test(
     await typed.fill('typed while it is read');
     await expect(typed).toHaveValue('typed while it is read');
 
-    await notice(page).getByRole('button', { name: 'Give up' }).click();
+    await notice(page).getByRole('button', { name: 'Cancel' }).click();
     await expect(notice(page)).toBeHidden();
     await expect.poll(() => page.workers()).toHaveLength(0);
     await goOn(page);
@@ -52,7 +52,9 @@ test(
 
     await page.getByLabel('Open a backup').setInputFiles(file);
     await expect(page.getByText('400 new, 0 changed, 0 the same.')).toBeVisible();
-    await expect(page.getByText('200 more are not listed yet; they are chosen too.')).toBeVisible();
+    await expect(
+      page.getByText('200 more are not listed yet. They are selected too.'),
+    ).toBeVisible();
     await page.getByRole('button', { name: 'List more' }).click();
     await expect(page.getByRole('checkbox', { name: 'Invented 399' })).toBeChecked();
     await open(page, '#/children');
@@ -66,7 +68,7 @@ test('a case is added only once it is read whole', { tag: '@thorough' }, async (
   const pick = page.getByLabel('Open a case file');
   await pick.setInputFiles(childFile);
   await expect(notice(page)).toBeVisible();
-  await notice(page).getByRole('button', { name: 'Give up' }).click();
+  await notice(page).getByRole('button', { name: 'Cancel' }).click();
   await goOn(page);
   await expect(notice(page)).toBeHidden();
   await expect(listed(page)).toHaveText(['Kestrel']);

@@ -49,7 +49,7 @@ test.describe('with a finger on a tablet', () => {
     await expect(which).toHaveCount(0);
     await row(page, 'protective-forward').tap();
     await expect(which.locator('option')).toHaveText([
-      'not said: judged by the ages of both',
+      'not stated: judged by the ages of both',
       'Parachute, tipped forward in ventral suspension',
       'Propping, tipped forward in sitting',
     ]);
@@ -140,7 +140,7 @@ test.describe('with a finger on a tablet', () => {
     await give(page, 'left', 'not assessable').tap();
     await expect(page.getByText('No reason yet.')).toBeVisible();
     expect(await pad.boundingBox()).toEqual(before);
-    await page.getByRole('button', { name: 'Held in the left hand' }).tap();
+    await page.getByRole('button', { name: 'Device in the left hand' }).tap();
     expect((await pad.boundingBox())!.x).toBeLessThan(410);
     await page.reload();
     await give(page, 'left', 'weak').waitFor();
@@ -159,7 +159,7 @@ test.describe('with a finger on a tablet', () => {
     await page.getByRole('button', { name: 'Show the verdict' }).tap();
     await expect(page.locator('.judged')).toContainText('persisting, discuss');
     await expect(caution).toBeVisible();
-    await page.getByRole('button', { name: 'Next' }).tap();
+    await page.getByRole('button', { name: 'Skip' }).tap();
     await expect(caution).toBeHidden();
     await open(page, '#/settings');
     await page.getByLabel('Show verdicts while recording').check();
@@ -177,7 +177,7 @@ test.describe('with a finger on a tablet', () => {
       await page.getByRole('combobox', { name: 'Reflex or reaction' }).fill('galant');
       await page.getByRole('option', { name: 'Galant' }).tap();
       await expect(current(page)).toHaveAttribute('data-row', 'galant');
-      await expect(page.getByText('Beyond the sheet')).toBeVisible();
+      await expect(page.getByText('Not on the sheet')).toBeVisible();
       await give(page, 'left', 'weak').tap();
       await page.waitForURL(RECORDING);
       await page.reload();
@@ -198,7 +198,7 @@ test.describe('without a connection', () => {
     await context.setOffline(true);
     await open(page, '#/visits/new/record');
     await give(page, 'left', 'weak').tap();
-    await page.getByText('How it is elicited').tap();
+    await page.getByText('Technique', { exact: true }).tap();
     await expect(page.getByText('Pitfalls')).toBeVisible();
     await page.waitForURL(RECORDING);
     await page.reload();
@@ -267,12 +267,12 @@ test(
     await page.getByLabel('Examiner').fill('Linnet');
     await page.getByLabel('Visit date').fill('2026-07-01');
     await page.getByLabel('Visit date').press('Tab');
-    await expect(page.getByText(/lies ahead of today, 8 June 2026/)).toBeVisible();
-    await expect(page.getByText('Not kept yet: answer what is asked')).toBeVisible();
+    await expect(page.getByText(/is after today, 8 June 2026/)).toBeVisible();
+    await expect(page.getByText('Not saved yet: answer the question')).toBeVisible();
     await page.reload();
     await expect(page.getByLabel('Visit date')).toHaveValue('2026-07-01');
     await page.getByRole('button', { name: 'Keep it' }).click();
-    await expect(page.getByText('Kept as the visit of 1 July 2026.')).toBeVisible();
+    await expect(page.getByText('Saved as the visit of 1 July 2026.')).toBeVisible();
     await page.getByRole('link', { name: 'Visits' }).click();
     await expect(page.getByRole('link', { name: '1 July 2026' })).toBeVisible();
   },
@@ -283,9 +283,9 @@ test('a date before birth is asked about, with both ways to mend it', async ({ p
   await page.getByLabel('Visit date').fill('2025-09-11');
   await page.getByLabel('Visit date').press('Tab');
   await expect(page.getByText(/is before the birth date, 4 October 2025/)).toBeVisible();
-  await page.getByRole('button', { name: 'Yes, mend the visit date' }).click();
+  await page.getByRole('button', { name: 'Yes, correct the visit date' }).click();
   await expect(page.getByLabel('Visit date')).toBeFocused();
-  await page.getByRole('link', { name: 'No, mend the birth date' }).click();
+  await page.getByRole('link', { name: 'No, correct the birth date' }).click();
   await expect(page.getByLabel('Birth date')).toHaveValue('2025-10-04');
   await open(page, '#/visits/3');
   await expect(page.getByLabel('Visit date')).toHaveValue('2025-09-11');
@@ -306,9 +306,7 @@ test(
     await page.getByLabel('Visit date').fill('2026-02-02');
     await page.getByLabel('Visit date').press('Tab');
     await expect(
-      page.getByText(
-        'Visits stand in the order of their dates: this one lies before that of 16 March 2026.',
-      ),
+      page.getByText('Visits are listed by date: this one comes before that of 16 March 2026.'),
     ).toBeVisible();
     await page.getByLabel('Visit date').fill('2026-03-16');
     await page.getByLabel('Visit date').press('Tab');
@@ -325,11 +323,11 @@ test('another due date says which verdicts it changes before it is taken', async
   await expect(asked).toContainText('The due date moves 35 days earlier.');
   await expect(asked.getByRole('listitem').first()).toContainText('→');
   await expect(page.getByText('· born at 31w2d')).toBeVisible();
-  await page.getByRole('button', { name: 'Leave it as it was' }).click();
+  await page.getByRole('button', { name: 'Discard' }).click();
   await expect(page.getByRole('textbox', { name: 'Gestation at birth' })).toHaveValue('31w2d');
   await page.getByRole('textbox', { name: 'Gestation at birth' }).fill('36w2d');
   await page.getByRole('button', { name: 'Save', exact: true }).click();
-  await page.getByRole('button', { name: 'Take it' }).click();
+  await page.getByRole('button', { name: 'Save the change' }).click();
   await expect(page.getByText('· born at 36w2d')).toBeVisible();
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(page.getByText('· born at 31w2d')).toBeVisible();
@@ -344,7 +342,7 @@ test(
     await open(page, '#/visits/new/record');
     await page.keyboard.press('3');
     await page.waitForURL(RECORDING);
-    await expect(page.getByText(/recorded. Kept at each touch/)).toBeVisible();
+    await expect(page.getByText(/recorded. Saved at each touch/)).toBeVisible();
   },
 );
 

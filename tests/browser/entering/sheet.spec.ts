@@ -10,7 +10,7 @@ test('each line says why with a date, by how much it would tell, and how to hand
 }) => {
   await open(page, '#/next');
   const moro = line(page, 'moro');
-  await expect(moro).toContainText('uneven, closing last time (11 May)');
+  await expect(moro).toContainText('asymmetric, expected to fade last time (11 May)');
   await expect(moro).toContainText('integrated by 20 June 2026 in every source that dates it');
   await expect(moro).toContainText(/(informative|little information) [01]\.\d\d/);
   await expect(moro).toContainText('never drop freely, never shake');
@@ -102,9 +102,9 @@ test(
     await page.getByRole('button', { name: 'Remove Snout' }).click();
     await page.getByLabel('Plan for').fill('2026-06-15');
     await page.getByLabel('Plan for').press('Tab');
-    await expect(page.getByText('A sheet for 12 June 2026 is kept.')).toBeVisible();
+    await expect(page.getByText('A sheet for 12 June 2026 is saved.')).toBeVisible();
     await expect(line(page, 'snout')).toBeVisible();
-    await page.getByRole('button', { name: 'Take it over to this date' }).click();
+    await page.getByRole('button', { name: 'Move it to this date' }).click();
     await expect(line(page, 'snout')).toBeHidden();
     await page.reload();
     await expect(page.getByLabel('Plan for')).toHaveValue('2026-06-15');
@@ -156,11 +156,11 @@ test(
     await page.getByLabel('Plan for').press('Tab');
     await page.emulateMedia({ media: 'print' });
     const paper = page.locator('.paper');
-    await expect(paper).toContainText('Kestrel (invented)');
+    await expect(paper).toContainText('Kestrel (fictional)');
     await expect(paper).toContainText('6 mo 1 wk corrected');
     await expect(paper).toContainText('12 June 2026');
     await expect(paper.getByText('Stop at distress', { exact: false })).toHaveCount(1);
-    await expect(paper).toContainText('A line without a tick is not tested.');
+    await expect(paper).toContainText('A line without a tick counts as not tested.');
     await expect(page.getByRole('heading', { name: 'Kestrel' })).toBeHidden();
   },
 );
@@ -218,7 +218,7 @@ test(
     // changing the visit keeps it
     await page.getByLabel('Note', { exact: true }).fill('Looked at again.');
     await page.getByLabel('Note', { exact: true }).press('Tab');
-    await expect(page.getByText('Kept as the visit of 11 May 2026.')).toBeVisible();
+    await expect(page.getByText('Saved as the visit of 11 May 2026.')).toBeVisible();
     await page.reload();
     await expect(page.getByText(said)).toBeVisible();
     await open(page, '#/visits/3/record');

@@ -27,7 +27,7 @@ test(
   { tag: '@thorough' },
   async ({ page }) => {
     await open(page, '#/children/new');
-    const label = page.getByLabel('Label');
+    const label = page.getByLabel('Name or code');
     await label.fill('Dunlin');
     await open(page, '#/child');
     await expect(label).toHaveValue('Kestrel');
@@ -35,10 +35,12 @@ test(
     await label.fill('Kestrel the second');
     await open(page, '#/children/new');
     await expect(label).toHaveValue('Dunlin');
-    await expect(page.getByText('Not saved yet: this is as it was typed before.')).toBeVisible();
+    await expect(
+      page.getByText('Not saved yet: the form shows what was typed before.'),
+    ).toBeVisible();
     await page.reload();
     await expect(label).toHaveValue('Dunlin');
-    await page.getByRole('button', { name: 'Empty the form' }).click();
+    await page.getByRole('button', { name: 'Clear the form' }).click();
     await expect(label).toHaveValue('');
     await open(page, '#/child');
     await expect(label).toHaveValue('Kestrel the second');

@@ -19,25 +19,27 @@ test('it is dropped, mapped, looked through, added and undone in one step', asyn
   await expect(page.getByText('1 column is left out: Weight.')).toBeVisible();
   await expect(page.getByText('1 row holds no answer and would add nothing.')).toBeVisible();
   for (const sentence of [
-    'Row 2, "Moro R": "+" is not decided; say above what it means.',
+    'Row 2, "Moro R": "+" is not decided; choose its meaning above.',
     'Row 2, "Galant": the Galant reflex is recorded on left or right; name one.',
-    'Row 4, "Seen on": "31.02.2026" is no date that exists, read as day, month, year.',
+    'Row 4, "Seen on": "31.02.2026" is not a date that exists, read as day, month, year.',
   ])
     await expect(page.getByText(sentence, { exact: true })).toBeVisible();
   await expect(page.getByRole('button', { name: 'Add 4 findings' })).toBeVisible();
 
   await select(page, 'Galant').selectOption('Galant reflex, right');
   await select(page, '+').selectOption('elicited');
-  await expect(page.getByText('1 cell is wrong; what hangs on it is not added.')).toBeVisible();
+  await expect(
+    page.getByText('1 cell is wrong; the answers that depend on it are not added.'),
+  ).toBeVisible();
   await expect(page.getByText('2026-05-13, PT 9: 3 findings, a new visit')).toBeVisible();
   // a column that is left out takes its answers along
   await select(page, 'Landau').selectOption('left out');
   await expect(page.getByText('2 columns are left out: Landau, Weight.')).toBeVisible();
   await expect(page.getByText('2026-05-25, PT 9: 2 findings, a new visit')).toBeVisible();
 
-  await page.getByLabel('Keep this mapping as').fill('Ward 3');
-  await page.getByRole('button', { name: 'Keep', exact: true }).click();
-  await expect(page.getByText('Kept as Ward 3.')).toBeVisible();
+  await page.getByLabel('Save this mapping as').fill('Ward 3');
+  await page.getByRole('button', { name: 'Save', exact: true }).click();
+  await expect(page.getByText('Saved as Ward 3.')).toBeVisible();
   await page.getByRole('button', { name: 'Add 5 findings' }).click();
   await expect(page.getByText('13 May 2026').filter({ visible: true }).first()).toBeVisible();
   await page.getByRole('button', { name: 'Undo' }).click();
@@ -72,9 +74,7 @@ test(
 
     await drop(page, 'plain.csv', 'Seen on;A;B\n13.05.2026;x;y');
     await page.getByRole('radio', { name: 'one column for each reflex' }).check();
-    await expect(
-      page.getByText('Say of at least one column for which reflex it answers.'),
-    ).toBeVisible();
+    await expect(page.getByText('Choose a reflex for at least one column.')).toBeVisible();
   },
 );
 
@@ -95,7 +95,7 @@ test(
     ).toBeVisible();
     // the pages stand on 8 June 2026
     await expect(
-      page.getByText('2026-06-09: 2 findings, a new visit, a date ahead of today', { exact: true }),
+      page.getByText('2026-06-09: 2 findings, a new visit, a date in the future', { exact: true }),
     ).toBeVisible();
     await expect(
       page.getByText('2026-05-18: 2 findings, a new visit', { exact: true }),

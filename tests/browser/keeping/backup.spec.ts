@@ -10,17 +10,17 @@ test('what is removed lies in the bin, says when it goes, and comes back', async
   await more(page, 'Kestrel');
   await page.getByRole('button', { name: 'Remove Kestrel' }).click();
   await page.getByRole('link', { name: 'Bin (1)' }).click();
-  await expect(page.getByText('goes for good on 8 July 2026')).toBeVisible();
+  await expect(page.getByText('deleted permanently on 8 July 2026')).toBeVisible();
   await page.reload();
-  await page.getByRole('button', { name: 'Bring back Kestrel' }).click();
+  await page.getByRole('button', { name: 'Restore Kestrel' }).click();
   await expect(page.getByText('The bin is empty.')).toBeVisible();
   await open(page, '#/children');
   await expect(listed(page)).toHaveText(['Kestrel']);
   await more(page, 'Kestrel');
   await page.getByRole('button', { name: 'Remove Kestrel' }).click();
   await open(page, '#/keeping');
-  await page.getByRole('button', { name: 'Remove Kestrel for good' }).click();
-  await page.getByRole('button', { name: 'Remove for good' }).click();
+  await page.getByRole('button', { name: 'Delete Kestrel permanently' }).click();
+  await page.getByRole('button', { name: 'Delete permanently' }).click();
   await expect(page.getByText('The bin is empty.')).toBeVisible();
 });
 
@@ -50,8 +50,8 @@ test('a backup goes to another machine: what is new, changed and the same is sho
   const kestrel = there.getByRole('radiogroup', { name: 'Kestrel' });
   await expect(kestrel.getByRole('radio', { name: 'keep mine' })).toBeChecked();
   await kestrel.getByRole('radio', { name: 'keep both' }).check();
-  await there.getByRole('button', { name: 'Take what is chosen' }).click();
-  await expect(there.getByText('2 entries taken from the backup.')).toBeVisible();
+  await there.getByRole('button', { name: 'Restore selected' }).click();
+  await expect(there.getByText('2 entries restored from the backup.')).toBeVisible();
   await open(there, '#/children');
   await expect(listed(there)).toHaveText(['Kestrel', 'Kestrel', 'Plover']);
   await there.reload();
@@ -66,7 +66,7 @@ test(
     await open(page, '#/settings');
     await page.getByRole('radio', { name: 'dark' }).check();
     await open(page, '#/quiz');
-    await page.getByRole('link', { name: 'Begin' }).click();
+    await page.getByRole('link', { name: 'Start' }).click();
     await expect(page.getByText(/^Question 1 of /)).toBeVisible();
     await page.keyboard.press('1');
     await expect(page.getByRole('button', { name: 'Next question' })).toBeVisible();
@@ -84,7 +84,7 @@ test(
     await expect(there.getByText('2 new, 0 changed, 1 the same.')).toBeVisible();
     await expect(there.getByRole('checkbox', { name: /^Settings/ })).toBeChecked();
     await expect(there.getByRole('checkbox', { name: /^Answers of the self-test/ })).toBeChecked();
-    await there.getByRole('button', { name: 'Take what is chosen' }).click();
+    await there.getByRole('button', { name: 'Restore selected' }).click();
     await expect(there.locator('html')).toHaveAttribute('data-theme', 'dark');
     await there.getByRole('button', { name: 'Undo' }).click();
     await expect(there.locator('html')).toHaveAttribute('data-theme', 'system');
@@ -94,7 +94,7 @@ test(
     await there.keyboard.press('Control+Shift+z');
     await expect(there.locator('html')).toHaveAttribute('data-theme', 'dark');
     await open(there, '#/quiz');
-    await expect(there.getByText(/^1 subject met so far/)).toBeVisible();
+    await expect(there.getByText(/^1 subject seen so far/)).toBeVisible();
 
     await open(there, '#/settings');
     await there.getByRole('radio', { name: 'light' }).check();
@@ -104,8 +104,8 @@ test(
     const settings = there.getByRole('radiogroup', { name: 'Settings' });
     await expect(settings.getByRole('radio')).toHaveCount(2);
     await expect(settings.getByRole('radio', { name: 'keep mine' })).toBeChecked();
-    await settings.getByRole('radio', { name: 'take the backup’s' }).check();
-    await there.getByRole('button', { name: 'Take what is chosen' }).click();
+    await settings.getByRole('radio', { name: 'use the backup’s' }).check();
+    await there.getByRole('button', { name: 'Restore selected' }).click();
     await expect(there.locator('html')).toHaveAttribute('data-theme', 'dark');
     await there.reload();
     await expect(there.locator('html')).toHaveAttribute('data-theme', 'dark');
@@ -122,12 +122,12 @@ test(
     await expect(standing(page)).toHaveText('Saved');
     await page.reload();
     await open(page, '#/keeping');
-    await expect(page.getByText('goes for good on 8 July 2026')).toBeVisible();
-    await page.getByRole('button', { name: /^Bring back Kestrel: visit of 16 March 2026/ }).click();
+    await expect(page.getByText('deleted permanently on 8 July 2026')).toBeVisible();
+    await page.getByRole('button', { name: /^Restore Kestrel: visit of 16 March 2026/ }).click();
     await expect(page.getByText('The bin is empty.')).toBeVisible();
     await page.keyboard.press('Control+z');
     await expect(page.getByText('Undone: it is in the bin again.')).toBeVisible();
-    await expect(page.getByRole('button', { name: /^Bring back Kestrel: visit/ })).toBeVisible();
+    await expect(page.getByRole('button', { name: /^Restore Kestrel: visit/ })).toBeVisible();
     await page.keyboard.press('Control+y');
     await expect(page.getByText('The bin is empty.')).toBeVisible();
     await open(page, '#/visits');
@@ -149,13 +149,13 @@ test(
     await expect(standing(page)).toHaveText('Saved');
     await open(page, '#/keeping');
     await page.getByLabel('Open a backup').setInputFiles(backup);
-    await page.getByRole('radio', { name: 'take the backup’s' }).check();
-    await page.getByRole('button', { name: 'Take what is chosen' }).click();
+    await page.getByRole('radio', { name: 'use the backup’s' }).check();
+    await page.getByRole('button', { name: 'Restore selected' }).click();
     await open(page, '#/visits/3');
     await expect(noteOf(page)).not.toHaveValue('written after the backup');
     await page.reload();
     await open(page, '#/keeping');
-    await page.getByRole('button', { name: 'Bring back Kestrel' }).click();
+    await page.getByRole('button', { name: 'Restore Kestrel' }).click();
     await expect(page.getByText('The bin is empty.')).toBeVisible();
     await open(page, '#/visits/3');
     await expect(noteOf(page)).toHaveValue('written after the backup');
@@ -167,11 +167,11 @@ test(
   { tag: '@thorough' },
   async ({ page }) => {
     await open(page, '#/quiz');
-    await page.getByRole('link', { name: 'Begin' }).click();
+    await page.getByRole('link', { name: 'Start' }).click();
     await expect(page.getByText(/^Question 1 of /)).toBeVisible();
     await page.keyboard.press('1');
     await open(page, '#/quiz');
-    const learnt = page.getByText(/^1 subject met so far/);
+    const learnt = page.getByText(/^1 subject seen so far/);
     await expect(learnt).toBeVisible();
     await page.getByRole('button', { name: 'Forget all answers' }).click();
     await expect(learnt).toBeHidden();
@@ -181,7 +181,7 @@ test(
     await expect(learnt).toBeHidden();
     await page.reload();
     await open(page, '#/keeping');
-    await page.getByRole('button', { name: 'Bring back Answers of the self-test' }).click();
+    await page.getByRole('button', { name: 'Restore Answers of the self-test' }).click();
     await expect(page.getByText('The bin is empty.')).toBeVisible();
     await open(page, '#/quiz');
     await expect(learnt).toBeVisible();
@@ -219,16 +219,16 @@ test(
     await go(page, '#/keeping');
     await page.getByRole('button', { name: 'Choose a folder' }).click();
     await expect(
-      page.getByText(/^While a lock is set no backup goes to the folder “stick”/),
+      page.getByText(/^While a lock is set no backup is written to the folder “stick”/),
     ).toBeVisible();
     expect(await onStick(page)).toBe('');
-    await page.getByRole('button', { name: 'Let plain backups go there' }).click();
+    await page.getByRole('button', { name: 'Allow plain backups there' }).click();
     await expect(
       page.getByText(/^Backups are written to the folder “stick” in plain text/),
     ).toBeVisible();
     await expect.poll(() => onStick(page)).toContain('Kestrel');
-    await page.getByRole('button', { name: 'Write none under a lock' }).click();
-    await expect(page.getByText(/^While a lock is set no backup goes/)).toBeVisible();
+    await page.getByRole('button', { name: 'Write none while a lock is set' }).click();
+    await expect(page.getByText(/^While a lock is set no backup is written/)).toBeVisible();
   },
 );
 

@@ -6,7 +6,7 @@ import { expect, open, test } from '../support/page.ts';
 
 const NECK = 'Symmetrical tonic neck';
 const NAME = `Kestrel: ${NECK} reflex, not elicited, visit of 16 March 2026, Rowan`;
-const binned = (page: Page) => page.getByRole('button', { name: `Bring back ${NAME}` });
+const binned = (page: Page) => page.getByRole('button', { name: `Restore ${NAME}` });
 const panel = (page: Page) => page.locator('[data-panel]');
 const change = (page: Page) => page.getByRole('button', { name: `Change ${NECK}` });
 
@@ -24,11 +24,11 @@ test('a finding that was taken out lies in the bin and is put back, also in anot
 }) => {
   await takenOut(page);
   await open(page, '#/keeping');
-  await expect(page.getByText('finding, goes for good on 8 July 2026')).toBeVisible();
+  await expect(page.getByText('finding, deleted permanently on 8 July 2026')).toBeVisible();
   await expect(binned(page)).toBeVisible();
   expect(await accessibilityFaults(page)).toEqual([]);
   await binned(page).click();
-  await expect(page.getByText(`Brought back: ${NAME}.`)).toBeVisible();
+  await expect(page.getByText(`Restored: ${NAME}.`)).toBeVisible();
   await expect(page.getByText('The bin is empty.')).toBeVisible();
   await page.keyboard.press('Control+z');
   await expect(page.getByText('Undone: it is in the bin again.')).toBeVisible();
@@ -52,7 +52,7 @@ test(
     await open(page, '#/keeping');
     await binned(page).click();
     await expect(
-      page.getByRole('alert').filter({ hasText: 'by now the visit says' }),
+      page.getByRole('alert').filter({ hasText: 'the visit now has another finding' }),
     ).toBeVisible();
     await expect(binned(page)).toBeVisible();
     await open(page, '#/visits/2');
@@ -66,7 +66,7 @@ test(
     await open(page, '#/keeping');
     await binned(page).click();
     await expect(binned(page)).toBeHidden();
-    await expect(page.getByRole('button', { name: /^Bring back .* reflex, weak,/ })).toBeVisible();
+    await expect(page.getByRole('button', { name: /^Restore .* reflex, weak,/ })).toBeVisible();
   },
 );
 

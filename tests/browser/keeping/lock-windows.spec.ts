@@ -15,14 +15,14 @@ async function second(page: Page, hash = '#/children'): Promise<Page> {
 }
 
 async function removeLock(page: Page, passphrase: string): Promise<void> {
-  await page.getByLabel('Passphrase now').fill(passphrase);
+  await page.getByLabel('Current passphrase').fill(passphrase);
   await page.getByRole('button', { name: 'Remove the lock' }).click();
 }
 
 async function changeTo(page: Page, from: string, to: string): Promise<void> {
-  await page.getByLabel('Passphrase now').fill(from);
+  await page.getByLabel('Current passphrase').fill(from);
   await page.getByLabel('Passphrase', { exact: true }).fill(to);
-  await page.getByLabel('The same again').fill(to);
+  await page.getByLabel('Repeat the passphrase').fill(to);
   await page.getByRole('button', { name: 'Change the passphrase' }).click();
 }
 
@@ -94,7 +94,7 @@ test(
     await other.getByLabel('Examiner').fill('Quillfeather');
     await other.getByLabel('Visit date').fill('2026-13-01');
     await other.getByLabel('Visit date').press('Tab');
-    await expect(other.getByText('Not kept yet')).toBeVisible();
+    await expect(other.getByText('Not saved yet')).toBeVisible();
     await setLock(page);
     await expect(gate(other)).toBeVisible();
     expect(await other.evaluate(() => sessionStorage.getItem('tidemark-draft'))).toMatch(

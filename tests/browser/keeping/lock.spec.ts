@@ -9,7 +9,7 @@ import { addFinding, expect, listed, open, TODAY } from '../support/page.ts';
 
 async function newChild(page: Page, label: string, born: string): Promise<void> {
   await go(page, '#/children/new');
-  await page.getByLabel('Label').fill(label);
+  await page.getByLabel('Name or code').fill(label);
   await page.getByLabel('Birth date').fill(born);
   await page.getByRole('textbox', { name: 'Gestation at birth' }).fill('33w1d');
   await page.getByRole('button', { name: 'Add child' }).click();
@@ -135,7 +135,7 @@ test(
     await open(page, '#/lock');
     const field = page.getByLabel('Passphrase', { exact: true });
     await field.fill('a'.repeat(15));
-    await page.getByLabel('The same again').fill('a'.repeat(15));
+    await page.getByLabel('Repeat the passphrase').fill('a'.repeat(15));
     await page.getByLabel(/I have written the passphrase down/).check();
     await expect(page.getByText('It is nearly the same character throughout.')).toBeVisible();
     await expect(page.getByRole('button', { name: 'Set a lock' })).toBeDisabled();
@@ -165,7 +165,7 @@ test(
     await page.getByRole('checkbox', { name: 'Encrypt the backup' }).check();
     const field = page.getByLabel('Passphrase of the file', { exact: true });
     await field.fill(PASSPHRASE);
-    await page.getByLabel('The same again').fill(PASSPHRASE);
+    await page.getByLabel('Repeat the passphrase').fill(PASSPHRASE);
     const saving = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Save a backup' }).click();
     await saving;
@@ -183,7 +183,7 @@ test(
     await addFinding(page, 'moro', 'Moro reflex', { left: 'elicited' });
     await page.getByLabel('Visit date').fill('2026-13-01');
     await page.getByLabel('Visit date').press('Tab');
-    await expect(page.getByText('Not kept yet')).toBeVisible();
+    await expect(page.getByText('Not saved yet')).toBeVisible();
     const draft = () => page.evaluate(() => sessionStorage.getItem('tidemark-draft') ?? '');
     await expect.poll(draft).toMatch(/^[0-9a-f]{100,}$/);
     await page.reload();
@@ -199,7 +199,7 @@ test(
   async ({ page }) => {
     await setLock(page);
     await go(page, '#/children/new');
-    await page.getByLabel('Label').fill('Dunlin');
+    await page.getByLabel('Name or code').fill('Dunlin');
     await page.getByRole('radio', { name: 'Due date' }).check();
     await page.getByLabel('Birth date').fill('2026-0');
     await page.clock.setFixedTime(new Date(`${TODAY}T11:00:00`));
@@ -209,7 +209,7 @@ test(
     expect(kept).toContain('tidemark-forms');
     expect(kept).not.toContain('Dunlin');
     await unlock(page);
-    await expect(page.getByLabel('Label')).toHaveValue('Dunlin');
+    await expect(page.getByLabel('Name or code')).toHaveValue('Dunlin');
     await expect(page.getByLabel('Birth date')).toHaveValue('2026-0');
     await expect(page.getByRole('radio', { name: 'Due date' })).toBeChecked();
   },
@@ -254,19 +254,19 @@ test(
 
 test('changed and removed with the passphrase, and not without', async ({ page }) => {
   await setLock(page);
-  await page.getByLabel('Passphrase now').fill('no such passphrase');
+  await page.getByLabel('Current passphrase').fill('no such passphrase');
   await page.getByRole('button', { name: 'Remove the lock' }).click();
   await expect(page.getByText('This is not the passphrase.')).toBeVisible();
-  await page.getByLabel('Passphrase now').fill(PASSPHRASE);
+  await page.getByLabel('Current passphrase').fill(PASSPHRASE);
   await page.getByLabel('Passphrase', { exact: true }).fill('four dunlins on the mud');
-  await page.getByLabel('The same again').fill('four dunlins on the mud');
+  await page.getByLabel('Repeat the passphrase').fill('four dunlins on the mud');
   await page.getByRole('button', { name: 'Change the passphrase' }).click();
   await expect(page.getByText('The passphrase is changed.')).toBeVisible();
   await page.reload();
   await unlock(page);
   await expect(page.getByText('This is not the passphrase.')).toBeVisible();
   await unlock(page, 'four dunlins on the mud');
-  await page.getByLabel('Passphrase now').fill('four dunlins on the mud');
+  await page.getByLabel('Current passphrase').fill('four dunlins on the mud');
   await page.getByRole('button', { name: 'Remove the lock' }).click();
   await expect(page.getByText('The lock is removed.')).toBeVisible();
   expect(await stored(page)).toContain('Kestrel');

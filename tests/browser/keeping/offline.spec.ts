@@ -74,7 +74,7 @@ test(
     await page.reload();
     // a picture, with its letters inside
     await page
-      .getByRole('button', { name: /^Take away/ })
+      .getByRole('button', { name: /^Export figure/ })
       .first()
       .click();
     const picture = page.waitForEvent('download');
@@ -88,7 +88,7 @@ test(
     expect((await saving).suggestedFilename()).toBe('kestrel.tidemark.json');
     // the invented children
     await page
-      .getByRole('button', { name: /invented children/ })
+      .getByRole('button', { name: /sample children/ })
       .first()
       .click();
     await expect(page.locator('.rows .name').nth(2)).toBeVisible();

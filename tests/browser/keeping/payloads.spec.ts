@@ -89,10 +89,10 @@ async function addSheet(
   await open(page, '#/children');
   await pickCase(page, file(payloads[0]!, 'csv', Papa.unparse(rows)));
   expect(await refusedOrAt(page, /^#\/incoming/)).toBe(false);
-  await page.getByRole('heading', { name: 'What would be added' }).waitFor();
+  await page.getByRole('heading', { name: 'To be added' }).waitFor();
   for (const payload of payloads) expect(await shows(page, payload), payload).toBe(true);
-  await page.getByLabel('Keep this mapping as').fill(line(payloads[0]!));
-  await page.getByRole('button', { name: 'Keep', exact: true }).click();
+  await page.getByLabel('Save this mapping as').fill(line(payloads[0]!));
+  await page.getByRole('button', { name: 'Save', exact: true }).click();
   expect(await alive(page)).toEqual([]);
   const add = page.getByRole('button', { name: /^Add \d+ finding/ });
   if ((await add.count()) === 0) return true;
@@ -141,8 +141,8 @@ async function takeBackup(page: Page, payloads: readonly string[]): Promise<bool
   await page.getByText(/\d new, \d changed, \d the same/).waitFor();
   for (const payload of payloads) expect(await shows(page, payload), payload).toBe(true);
   expect(await alive(page)).toEqual([]);
-  await page.getByRole('button', { name: 'Take what is chosen' }).click();
-  await expect(page.getByText(/entr(?:y|ies) taken from the backup/)).toBeVisible();
+  await page.getByRole('button', { name: 'Restore selected' }).click();
+  await expect(page.getByText(/entr(?:y|ies) restored from the backup/)).toBeVisible();
   await page.locator('[data-standing="saved"]').waitFor();
   // a source of one's own may have any name that was once given to it
   await showsOn(page, ['#/own'], payloads);
@@ -179,10 +179,10 @@ const WAYS: Readonly<
     await open(page, '#/children');
     await pickCase(page, file(payloads[0]!, 'fhir.json', bundleWith(payloads)));
     if (await refusedOrAt(page, /^#\/incoming/)) return false;
-    await page.getByRole('button', { name: 'Take over' }).waitFor();
+    await page.getByRole('button', { name: 'Save', exact: true }).waitFor();
     for (const payload of payloads) expect(await shows(page, line(payload)), payload).toBe(true);
     expect(await alive(page)).toEqual([]);
-    await page.getByRole('button', { name: 'Take over' }).click();
+    await page.getByRole('button', { name: 'Save', exact: true }).click();
     await page.waitForURL(/#\/(?:children)?$/);
     await showsOn(page, ['#/children'], payloads.map(line));
     await look(page, ['#/', '#/report', '#/visits/1']);
@@ -193,7 +193,7 @@ const WAYS: Readonly<
     const bundle = bundleWith(['Plover'], resourcesWith(payloads));
     await pickCase(page, file(payloads[0]!, 'fhir.json', bundle));
     expect(await refusedOrAt(page, /^#\/incoming/)).toBe(false);
-    await page.getByRole('button', { name: 'Take over' }).waitFor();
+    await page.getByRole('button', { name: 'Save', exact: true }).waitFor();
     expect(await alive(page)).toEqual([]);
     // what was left out is named by its kind, cut to sixty characters
     return shows(page, payloads[0]!.slice(0, 60));
@@ -229,7 +229,7 @@ const WAYS: Readonly<
     await page.getByLabel('Note, row 1', { exact: true }).waitFor();
     for (const payload of payloads) expect(await shows(page, payload), payload).toBe(true);
     expect(await alive(page)).toEqual([]);
-    await page.getByRole('button', { name: 'Take part from now on' }).click();
+    await page.getByRole('button', { name: 'Save and use' }).click();
     expect(await alive(page)).toEqual([]);
     return true;
   },

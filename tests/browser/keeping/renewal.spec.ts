@@ -147,7 +147,7 @@ test(
     }
     await page.evaluate(follow, '#/children/new');
     await expect(line(page)).toContainText(READY);
-    await page.getByLabel('Label').fill('Plover');
+    await page.getByLabel('Name or code').fill('Plover');
     await expect(line(page)).toBeEmpty();
     await page.getByLabel('Birth date').fill('2026-01-04');
     await page.getByRole('textbox', { name: 'Gestation at birth' }).fill('39w0d');
@@ -212,7 +212,7 @@ test(
     await expect(line(talk)).toBeEmpty();
     expect(await isMarked(talk)).toBe(true);
 
-    await anew(before, before.getByRole('button', { name: 'Load the page anew' }));
+    await anew(before, before.getByRole('button', { name: 'Reload the page' }));
     await expect(before.getByRole('heading', { name: 'Children' })).toBeVisible();
     expect(await versionOf(before)).toContain(NEXT);
   },
@@ -236,7 +236,7 @@ test(
     await expect(
       before.getByRole('heading', { name: 'This page could not be loaded.' }),
     ).toBeVisible();
-    await anew(before, before.locator('.lost').getByRole('button', { name: 'Load the page anew' }));
+    await anew(before, before.locator('.lost').getByRole('button', { name: 'Reload the page' }));
     await expect(before.getByRole('heading', { name: 'Questions' })).toBeVisible();
     expect(await versionOf(before)).toContain(NEXT);
   },

@@ -23,8 +23,8 @@ test('a change says when it is saved, and is there after a reload', async ({ pag
   await addChild(page, PLOVER);
   await expect(standing(page)).toHaveText('Saved');
   await standing(page).click();
-  await expect(page.getByRole('heading', { name: 'Keeping and backup', level: 1 })).toBeVisible();
-  await expect(page.getByText('All that was changed is saved.')).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Storage and backup', level: 1 })).toBeVisible();
+  await expect(page.getByText('All changes are saved.')).toBeVisible();
   await expect(page.getByText(/The browser has (not )?promised/)).toBeVisible();
   await page.reload();
   await open(page, '#/children');
@@ -90,7 +90,7 @@ test('two windows whose edits clash: both are kept, and what is chosen in one ho
   await setNote(other, 'cried from the third minute');
   for (const window of [page, other]) await expect(standing(window)).toHaveText('Saving…');
   await letGo();
-  const asked = '1 record was changed otherwise in two windows: choose';
+  const asked = '1 record was changed differently in two windows: choose';
   for (const window of [page, other]) {
     await expect(standing(window)).toHaveText('Saved');
     await expect(window.getByRole('link', { name: asked })).toBeVisible();
@@ -107,7 +107,7 @@ test('two windows whose edits clash: both are kept, and what is chosen in one ho
   // until it is chosen, the record says what was saved first
   await expect(noteOf(page)).not.toHaveValue(text);
   await chosen.getByRole('radio').check();
-  await other.getByRole('button', { name: 'Keep what is chosen' }).click();
+  await other.getByRole('button', { name: 'Keep selected' }).click();
   for (const window of [page, other])
     await expect(window.getByRole('link', { name: asked })).toBeHidden();
   await expect(noteOf(page)).toHaveValue(text);
@@ -265,7 +265,7 @@ test(
     await expect(page.getByText('Waiting: Tidemark is open in another window')).toBeVisible();
     await other.close();
     await expect(page.getByText('Waiting: Tidemark is open in another window')).toBeHidden();
-    await expect(page.getByText('No child is kept here.')).toBeVisible();
+    await expect(page.getByText('No child is saved here.')).toBeVisible();
   },
 );
 

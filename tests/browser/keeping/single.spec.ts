@@ -43,7 +43,7 @@ test('the demo child, a child of one’s own, a visit, its verdict, and all of i
 
   await page.getByRole('link', { name: 'Children', exact: true }).click();
   await page.getByRole('link', { name: 'New child' }).click();
-  await page.getByLabel('Label').fill('Plover');
+  await page.getByLabel('Name or code').fill('Plover');
   await page.getByLabel('Birth date').fill('2026-01-04');
   await page.getByRole('textbox', { name: 'Gestation at birth' }).fill('33w1d');
   await page.getByRole('button', { name: 'Add child' }).click();
@@ -74,7 +74,7 @@ test(
     await page.getByRole('button', { name: 'Save to a case file Kestrel' }).click();
     const saved = await readFile(await (await saving).path());
     await page.getByRole('button', { name: 'Remove Kestrel' }).click();
-    await expect(page.getByText('No child is kept here.')).toBeVisible();
+    await expect(page.getByText('No child is saved here.')).toBeVisible();
     await page.getByLabel('Open a case file').setInputFiles({
       name: 'kestrel.tidemark.json',
       mimeType: 'application/json',
@@ -124,7 +124,7 @@ test(
   async ({ page, file }) => {
     await go(page, file, '#/');
     await page
-      .getByRole('button', { name: /^Take away/ })
+      .getByRole('button', { name: /^Export figure/ })
       .first()
       .click();
     const taking = page.waitForEvent('download');

@@ -132,7 +132,7 @@ test(
     await noteOf(page).blur();
     await expect(refused).toBeVisible();
     await expect(noteOf(page)).toHaveValue(`${kept} <b>`);
-    await expect(page.getByText('Not kept yet')).toBeVisible();
+    await expect(page.getByText('Not saved yet')).toBeVisible();
     await page.reload();
     await expect(noteOf(page)).toHaveValue(`${kept} <b>`);
   },
@@ -167,7 +167,7 @@ test(
     const before = await noteOf(other).inputValue();
     await typeIn(other, 'in the other');
     await setNote(page, 'in the one');
-    const asked = '1 record was changed otherwise in two windows: choose';
+    const asked = '1 record was changed differently in two windows: choose';
     await expect(page.getByRole('link', { name: asked })).toBeVisible();
     await expect(noteOf(other)).toHaveValue(`${before}in the other`);
     await open(page, '#/keeping');
@@ -195,7 +195,7 @@ test(
     await other.keyboard.type(' second');
     await expect(noteOf(other)).toHaveValue(`${before}first second`);
     await noteOf(other).blur();
-    const asked = '1 record was changed otherwise in two windows: choose';
+    const asked = '1 record was changed differently in two windows: choose';
     await expect(other.getByRole('link', { name: asked })).toBeVisible();
     await expect(noteOf(other)).toHaveValue('written over it');
     await open(page, '#/keeping');
@@ -245,7 +245,7 @@ test('a decision typed and not added is there after a look elsewhere and a reloa
   page,
 }) => {
   await open(page, '#/table');
-  const what = page.getByLabel('What is decided');
+  const what = page.getByLabel('Decision', { exact: true });
   await what.fill('Repeat in four weeks');
   await open(page, '#/visits');
   await open(page, '#/table');

@@ -4,7 +4,7 @@ test('a reflex has its figure, its steps, its handling, its sources and its coun
   page,
 }) => {
   await open(page, '#/reflexes/atnr');
-  await expect(page.getByRole('heading', { name: 'How it is elicited' })).toBeInViewport();
+  await expect(page.getByRole('heading', { name: 'Technique', exact: true })).toBeInViewport();
   await expect(page.getByRole('heading', { name: 'Handling' })).toBeVisible();
   await expect(page.getByText('fencing posture')).toBeVisible();
   await page.getByRole('button', { name: 'Response', exact: true }).click();
@@ -24,11 +24,11 @@ test('a reflex has its figure, its steps, its handling, its sources and its coun
 test('side by side says what differs, and takes up to four', async ({ page }) => {
   await open(page, '#/compare/moro/acoustic-startle');
   // as it is taught, the startle spreads the arms like the Moro: the stimulus tells them apart
-  await expect(page.getByText(/Same arms, hands.*a little instead of a sound/)).toBeVisible();
+  await expect(page.getByText(/Same arms, hands.*head drop instead of a sound/)).toBeVisible();
   await expect(page.getByRole('row', { name: /^Elicited by/ })).toContainText('a sound');
   for (const name of ['Tonic labyrinthine reflex', 'Landau reaction'])
     await page.getByLabel('Add another').selectOption({ label: name });
-  await expect(page.getByRole('button', { name: /^Take out/ })).toHaveCount(4);
+  await expect(page.getByRole('button', { name: /^Remove/ })).toHaveCount(4);
   await expect(page.getByLabel('Add another')).toHaveCount(0);
   await page.getByRole('button', { name: 'Stimulus', exact: true }).click();
   await expect(page.getByRole('img', { name: /the stimulus:/ })).toHaveCount(4);
@@ -40,15 +40,15 @@ test('a reflex is found by a slip, by its limbs, and by an age', async ({ page }
   await expect(page.getByText('1 of 44.')).toBeVisible();
   await expect(page.getByRole('link', { name: /^Asymmetrical tonic neck/ })).toBeVisible();
   await page.getByRole('button', { name: 'Show all' }).click();
-  await page.getByText('By what the limbs do').click();
-  await page.getByRole('button', { name: 'arms: unlike each other' }).click();
+  await page.getByText('By limb movement').click();
+  await page.getByRole('button', { name: 'arms: differ' }).click();
   await expect(page.getByText('4 of 44.')).toBeVisible();
   await expect(page).toHaveURL(/does=arms-unlike/);
   await page.getByRole('textbox', { name: 'At the age of' }).fill('4');
   await page.keyboard.press('Tab');
   await expect(page.getByText('At 4 mo after term:')).toBeVisible();
   await expect(
-    page.locator('section').filter({ hasText: 'Should be gone' }).getByText('Crawling'),
+    page.locator('section').filter({ hasText: 'Expected to be integrated' }).getByText('Crawling'),
   ).toBeVisible();
   await page.getByRole('textbox', { name: 'At the age of' }).fill('soon');
   await page.keyboard.press('Tab');
@@ -58,7 +58,7 @@ test('a reflex is found by a slip, by its limbs, and by an age', async ({ page }
 test('the order of things answers the classic question with its windows', async ({ page }) => {
   await open(page, '#/order');
   await expect(
-    page.getByText(/The two arms come apart from each other first.*all \d+ pairs/),
+    page.getByText(/The arms dissociate from each other first.*all \d+ pairs/),
   ).toBeVisible();
   const pairs = page.getByText(/^All \d+ pairs of windows$/).first();
   const n = Number(/\d+/.exec((await pairs.textContent()) ?? '')?.[0]);
@@ -68,7 +68,7 @@ test('the order of things answers the classic question with its windows', async 
 
 test('the biggest quarrels are told in sentences', { tag: '@thorough' }, async ({ page }) => {
   await open(page, '#/quarrels');
-  await expect(page.getByText(/^On \d+ of the \d+ days on which two or more/)).toHaveCount(5);
+  await expect(page.getByText(/^On \d+ of the \d+ days for which two or more/)).toHaveCount(5);
 });
 
 test('the atlas is reached by keyboard from the header', { tag: '@thorough' }, async ({ page }) => {

@@ -42,7 +42,7 @@ test('a healthy child first seen late is not called out of order, and the figure
   await expect(chart(page)).toContainText('the visits begin too late to show it');
   const sequences = page.getByRole('region', { name: 'Sequences' });
   await expect(sequences).toContainText('the visits begin too late to show it');
-  await sequences.getByText('Arms apart from each other, then').click();
+  await sequences.getByText('Arms dissociated from each other, then').click();
   await expect(sequences).toContainText('Probability from the sources alone 0.94');
   await expect(sequences.locator('.signal')).toHaveCount(0);
 });

@@ -6,7 +6,7 @@ test('the first sight is the invented child, the chart, what asks for attention 
   await page.setViewportSize({ width: 1280, height: 720 });
   await open(page, '');
   await expect(page.getByRole('heading', { name: 'Kestrel' })).toBeInViewport();
-  await expect(page.getByText('invented')).toBeVisible();
+  await expect(page.getByText('fictional')).toBeVisible();
   await expect(page.getByText('5 mo 1 wk corrected').first()).toBeInViewport();
   await expect(asking(page)).toHaveText(['Crossed extension', 'Asymmetrical tonic neck', 'Moro']);
   await expect(chart(page).locator('svg').first()).toBeInViewport();
@@ -14,7 +14,7 @@ test('the first sight is the invented child, the chart, what asks for attention 
   const orders = page.getByRole('region', { name: 'Sequences' });
   await expect(orders).toContainText('in order');
   await expect(orders).toContainText('between 16 March 2026 and 11 May 2026');
-  await page.getByText('10 fit this age').click();
+  await page.getByText('10 not flagged').click();
   await expect(verdict(page, 'plantar-grasp')).toBeVisible();
   await page.getByText('1 not judged').click();
   await expect(verdict(page, 'optical-righting')).toContainText('Not elicited while crying');
@@ -30,16 +30,16 @@ test('a verdict opens to its reasons, counts, sources and handling', async ({ pa
   await verdict(page, 'atnr').click();
   const ground = page.locator('#ground-atnr');
   await expect(ground).toContainText('left obligatory, right elicited');
-  // by the default sources 3 of 8 voices have it gone: Zafeiriou 2004, Bates, Best Start
+  // by the default sources 3 of 8 voices expect integration: Zafeiriou 2004, Bates, Best Start
   await expect(ground).toContainText('persisting 38 %');
-  await expect(ground).toContainText('3 of 9 sources that speak, 3 of 8 voices');
+  await expect(ground).toContainText('3 of 9 sources that give an age, 3 of 8 voices');
   await expect(ground.getByRole('img', { name: /^Probability that it is present/ })).toBeVisible();
   await expect(ground).toContainText(
     '42 % of 249 infants at routine visits showed it at 6 months (95 % interval 36 % to 48 %).',
   );
   await expect(ground).toContainText('Zafeiriou 2004');
   await expect(ground).toContainText('from memory');
-  await expect(ground).toContainText('How it is elicited');
+  await expect(ground).toContainText('Technique');
   await expect(ground.getByText('Stop at distress', { exact: false })).toBeVisible();
   await ground.getByRole('link', { name: 'Zafeiriou 2004' }).click();
   await expect(page.locator('#source-zafeiriou-2004')).toBeInViewport();
@@ -50,10 +50,10 @@ test(
   { tag: '@thorough' },
   async ({ page }) => {
     await open(page, '#/next');
-    await expect(page.getByRole('heading', { name: 'On the back' }).first()).toBeVisible();
+    await expect(page.getByRole('heading', { name: 'Supine' }).first()).toBeVisible();
     await expect(page.getByRole('heading', { name: 'Last, as they may upset' })).toBeVisible();
     // 12 months after term: Shapiro et al. 1981 still saw the asymmetrical tonic neck response in 8 %
-    await expect(page.getByText('every one from 5 December 2026')).toBeVisible();
+    await expect(page.getByText('all that give an age expect it by 5 December 2026')).toBeVisible();
   },
 );
 
@@ -75,7 +75,7 @@ test('an address that changes while the page starts is gone to', async ({ page }
 test('on a phone what asks for attention comes first, then the chart', async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 844 });
   await open(page, '#/');
-  const first = await page.getByText('What asks for attention').boundingBox();
+  const first = await page.getByText('Findings to review').boundingBox();
   const then = await page.locator('#chart').boundingBox();
   expect(first!.y).toBeLessThan(then!.y);
 });

@@ -32,7 +32,7 @@ test('a visit is entered and its verdict read with the keyboard alone', async ({
   await expect(page.getByRole('radio', { name: 'left: elicited', exact: true })).toBeChecked();
   await page.keyboard.press('Enter');
   await expect(page.getByRole('combobox', { name: 'Reflex or reaction' })).toBeFocused();
-  await expect(page.getByText('Kept as the visit of 8 June 2026.')).toBeVisible();
+  await expect(page.getByText('Saved as the visit of 8 June 2026.')).toBeVisible();
   await tabTo(page, /^See the verdicts$/);
   await page.keyboard.press('Enter');
   await expect(asking(page)).toHaveText(['Traction']);

@@ -11,21 +11,21 @@ test('the sources chosen are in force everywhere, said, and kept', async ({ page
   await page.reload();
   await expect(page.getByText('Judged by: Shapiro et al. 1981.')).toBeVisible();
   await open(page, '#/settings');
-  await page.getByRole('button', { name: 'As by custom' }).click();
+  await page.getByRole('button', { name: 'Reset to default' }).click();
   await open(page, '#/');
   await expect(asking(page)).toHaveText(['Crossed extension', 'Asymmetrical tonic neck', 'Moro']);
 });
 
 test('a limit of correction changes the age that counts, and says so', async ({ page }) => {
   await open(page, '#/settings');
-  await page.getByLabel('Up to months since birth').fill('3');
-  await page.getByLabel('Up to months since birth').press('Tab');
+  await page.getByLabel('Up to a chronological age of, months').fill('3');
+  await page.getByLabel('Up to a chronological age of, months').press('Tab');
   await page.getByLabel('Born before').fill('99w9d');
   await page.getByLabel('Born before').press('Tab');
   await expect(page.getByText(/Write weeks and days between 22w0d and 44w6d/)).toBeVisible();
   await open(page, '#/');
-  await expect(page.getByText('7 mo 1 wk since birth').first()).toBeVisible();
-  await expect(page.getByText(/up to 3 months since birth/)).toBeVisible();
+  await expect(page.getByText('7 mo 1 wk chronological').first()).toBeVisible();
+  await expect(page.getByText(/up to a chronological age of 3 months/)).toBeVisible();
 });
 
 test('theme and text size are taken at once and kept', { tag: '@thorough' }, async ({ page }) => {
@@ -40,7 +40,7 @@ test('theme and text size are taken at once and kept', { tag: '@thorough' }, asy
 test('the chart without a child has lanes, an order, milestones and a table', async ({ page }) => {
   await open(page, '#/chart');
   await expect(
-    page.getByRole('heading', { name: 'When each reflex comes and goes' }),
+    page.getByRole('heading', { name: 'When each reflex appears and integrates' }),
   ).toBeVisible();
   await page.getByRole('button', { name: 'Milestones' }).click();
   await expect(page.getByText('Sits alone')).toBeVisible();
@@ -57,7 +57,7 @@ test(
     await open(page, '#/');
     const name = (reflex: string) => chart(page).getByText(reflex, { exact: true });
     await expect(name('Plantar grasp')).toBeVisible();
-    await page.getByRole('button', { name: 'asking', exact: true }).click();
+    await page.getByRole('button', { name: 'flagged', exact: true }).click();
     await expect(name('Plantar grasp')).toBeHidden();
     await expect(name('Moro')).toBeVisible();
     await page.getByRole('button', { name: 'all', exact: true }).click();
@@ -84,16 +84,16 @@ test(
     const root = page.locator('html');
     await expect(page.getByRole('button', { name: 'Undo' })).toBeDisabled();
     await page.getByRole('radio', { name: 'dark' }).check();
-    await page.getByLabel('Up to months since birth').fill('3');
-    await page.getByLabel('Up to months since birth').press('Tab');
-    await page.getByRole('button', { name: 'As by custom' }).click();
-    await expect(page.getByLabel('Up to months since birth')).toHaveValue('24');
+    await page.getByLabel('Up to a chronological age of, months').fill('3');
+    await page.getByLabel('Up to a chronological age of, months').press('Tab');
+    await page.getByRole('button', { name: 'Reset to default' }).click();
+    await expect(page.getByLabel('Up to a chronological age of, months')).toHaveValue('24');
     await page.keyboard.press('Control+z');
-    await expect(page.getByLabel('Up to months since birth')).toHaveValue('3');
+    await expect(page.getByLabel('Up to a chronological age of, months')).toHaveValue('3');
     await page.keyboard.press('Control+z');
     await page.getByRole('button', { name: 'Undo' }).click();
     await expect(root).toHaveAttribute('data-theme', 'system');
-    await expect(page.getByRole('radio', { name: 'as the machine' })).toBeChecked();
+    await expect(page.getByRole('radio', { name: 'match the system' })).toBeChecked();
     await page.getByRole('button', { name: 'Redo' }).click();
     await expect(root).toHaveAttribute('data-theme', 'dark');
     await page.reload();

@@ -46,7 +46,7 @@ export const test = base.extend<{ quick: undefined }>({
 export async function setLock(page: Page, passphrase = PASSPHRASE): Promise<void> {
   await open(page, '#/lock');
   await page.getByLabel('Passphrase', { exact: true }).fill(passphrase);
-  await page.getByLabel('The same again').fill(passphrase);
+  await page.getByLabel('Repeat the passphrase').fill(passphrase);
   await page.getByLabel(/I have written the passphrase down/).check();
   await page.getByRole('button', { name: 'Set a lock' }).click();
   await expect(page.getByText('The lock is set.')).toBeVisible();

@@ -95,7 +95,7 @@ export async function addChild(
   child: { label: string; born: string; gestation: string; dating?: string },
 ): Promise<void> {
   await open(page, '#/children/new');
-  await page.getByLabel('Label').fill(child.label);
+  await page.getByLabel('Name or code').fill(child.label);
   await page.getByLabel('Birth date').fill(child.born);
   await page.getByRole('textbox', { name: 'Gestation at birth' }).fill(child.gestation);
   if (child.dating) await page.getByRole('radio', { name: child.dating }).check();

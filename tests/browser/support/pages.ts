@@ -142,7 +142,7 @@ const SCENES: readonly Scene[] = [
     name: 'a picture about to be taken away',
     hash: '#/chart',
     act: async (page) => {
-      await page.getByRole('button', { name: /^Take away/ }).click();
+      await page.getByRole('button', { name: /^Export figure/ }).click();
       await page.locator('.take-away img').waitFor();
     },
   },
@@ -162,9 +162,9 @@ const SCENES: readonly Scene[] = [
     name: 'invented children, one of them opened, and what the list shows',
     hash: '#/children',
     act: async (page) => {
-      await page.getByRole('button', { name: 'Add invented children' }).click();
-      await expect(page.getByText('Invented children added.')).toBeVisible();
-      await page.getByRole('button', { name: 'What this shows' }).click();
+      await page.getByRole('button', { name: 'Add sample children' }).click();
+      await expect(page.getByText('Sample children added.')).toBeVisible();
+      await page.getByRole('button', { name: 'How to read this' }).click();
       await more(page, 'Curlew');
       const filters = page.getByRole('button', { name: 'Filter and sort' });
       if (await filters.isVisible()) await filters.click();
@@ -191,8 +191,8 @@ const SCENES: readonly Scene[] = [
     name: 'a talk of one’s own',
     hash: '#/talks',
     act: async (page) => {
-      await page.getByRole('button', { name: 'Make it your own: Look-alikes' }).click();
-      await expect(page.getByRole('heading', { level: 1 })).toHaveText('Look-alikes (your own)');
+      await page.getByRole('button', { name: 'Copy to edit: Look-alikes' }).click();
+      await expect(page.getByRole('heading', { level: 1 })).toHaveText('Look-alikes (copy)');
     },
   },
   {
@@ -203,7 +203,7 @@ const SCENES: readonly Scene[] = [
       await more(page, 'Kestrel');
       await page.getByRole('button', { name: 'Remove Kestrel' }).click();
       await open(page, '#/keeping');
-      await expect(page.getByRole('button', { name: 'Bring back Kestrel' })).toBeVisible();
+      await expect(page.getByRole('button', { name: 'Restore Kestrel' })).toBeVisible();
     },
   },
 ];

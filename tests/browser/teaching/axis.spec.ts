@@ -104,7 +104,7 @@ test('the sources’ own bands are no weeks off', { tag: '@thorough' }, async ({
   for (let week = 0; week < 8; week++) await page.keyboard.press('ArrowLeft');
   await page.getByRole('button', { name: 'Compare with the sources' }).click();
   await expect(page.locator('.total')).toContainText('0.0 weeks off in all.');
-  await page.getByRole('button', { name: 'Begin again' }).click();
+  await page.getByRole('button', { name: 'Start again' }).click();
   await page.getByRole('button', { name: 'Compare with the sources' }).click();
   await expect(page.locator('.total')).toContainText('No band has been placed yet.');
 });
@@ -117,7 +117,7 @@ test('another order holds the same reflexes', { tag: '@thorough' }, async ({ pag
       .locator('[data-part="whole"]')
       .evaluateAll((all) => all.map((one) => one.getAttribute('data-band')));
   const first = await ids();
-  await page.getByRole('button', { name: 'Another order' }).click();
+  await page.getByRole('button', { name: 'Another set' }).click();
   const second = await ids();
   expect(second).not.toEqual(first);
   expect(second.toSorted()).toEqual(first.toSorted());

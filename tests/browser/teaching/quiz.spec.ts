@@ -18,15 +18,15 @@ test('a set is answered by keyboard alone; why is shown, with sources, on the ch
   await expect(page.getByText('Question 1 of 6')).toBeVisible();
   const first = await stem(page).textContent();
   await page.keyboard.press('1');
-  await expect(page.getByText(/^(Right\.|Not so\. The answer is:)/)).toBeVisible();
+  await expect(page.getByText(/^(Right\.|Not right\. The answer is:)/)).toBeVisible();
   await expect(page.getByRole('heading', { name: 'Why' })).toBeVisible();
   await expect(
     page
-      .getByText(/in (all \d+ sources|the one source) that speak/)
+      .getByText(/in (all \d+ sources|the one source) that gives? an age/)
       .or(page.getByText(/all \d+ sources/))
       .first(),
   ).toBeVisible();
-  await expect(page.getByRole('slider', { name: 'Age line' })).toBeVisible();
+  await expect(page.getByRole('slider', { name: 'Age marker' })).toBeVisible();
   await expect(page.locator('.why li span').first()).toContainText(/\d{4}|guide|textbook|notes/);
   await page.keyboard.press('Enter');
   await expect(page.getByText('Question 2 of 6')).toBeVisible();
@@ -36,7 +36,7 @@ test('a set is answered by keyboard alone; why is shown, with sources, on the ch
     await page.keyboard.press('2');
     await page.keyboard.press('Enter');
   }
-  await expect(stem(page)).toHaveText('How it went');
+  await expect(stem(page)).toHaveText('Result');
   await expect(page.getByText(/^\d of 6 right\.$/)).toBeVisible();
 });
 
@@ -53,7 +53,7 @@ test('what was answered survives a reload, and what was missed is to be reviewed
   await expect(page.getByText('Question 2 of 6')).toBeVisible();
   await expect(stem(page)).toHaveText(second ?? '');
   await open(page, '#/quiz');
-  await expect(page.getByText(/^1 subject met so far; [01] of 1 answer right/)).toBeVisible();
+  await expect(page.getByText(/^1 subject seen so far, [01] of 1 answer right/)).toBeVisible();
   await expect(page.getByText('Nothing is to be reviewed today.')).toBeVisible();
   // a day on, a missed one is due; a right one later
   await page.clock.setFixedTime(new Date('2026-07-20T10:00:00'));
@@ -136,7 +136,7 @@ test('on paper the key stands on a page of its own, and both carry the number of
 }) => {
   await open(page, '#/quiz/paper/5?count=6&difficulty=medium');
   await page.emulateMedia({ media: 'print' });
-  await expect(page.getByRole('link', { name: 'Begin' })).toBeHidden();
+  await expect(page.getByRole('link', { name: 'Start' })).toBeHidden();
   expect(await page.locator('.key').evaluate((key) => getComputedStyle(key).breakBefore)).toBe(
     'page',
   );
@@ -152,13 +152,13 @@ test(
   { tag: '@thorough' },
   async ({ page }) => {
     await open(page, '#/quiz');
-    await page.getByLabel('How many').fill('1000');
+    await page.getByLabel('Number of questions').fill('1000');
     await expect(page.getByText('Write a whole number from 1 to 60.')).toBeVisible();
-    await page.getByLabel('How many').fill('4');
-    await page.getByLabel('Number of the set').fill('77');
-    await page.getByRole('checkbox', { name: 'Reckoning ages' }).check();
-    await expect(page.getByRole('checkbox', { name: 'Everything' })).not.toBeChecked();
-    await page.getByRole('link', { name: 'Begin' }).click();
+    await page.getByLabel('Number of questions').fill('4');
+    await page.getByLabel('Set number').fill('77');
+    await page.getByRole('checkbox', { name: 'Calculating ages' }).check();
+    await expect(page.getByRole('checkbox', { name: 'All types' })).not.toBeChecked();
+    await page.getByRole('link', { name: 'Start' }).click();
     await expect(page).toHaveURL(/seed=77&count=4&difficulty=medium&kinds=arithmetic$/);
     await expect(page.getByText('Question 1 of 4')).toBeVisible();
     await expect(stem(page)).toContainText(/^Born on/);

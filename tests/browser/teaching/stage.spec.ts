@@ -176,7 +176,9 @@ test('the speaker’s window is in step both ways, with the note and what comes 
   const opening = context.waitForEvent('page');
   await page.keyboard.press('s');
   const speaker = await opening;
-  await expect(speaker.getByRole('heading', { name: 'Many are there before term' })).toBeVisible();
+  await expect(
+    speaker.getByRole('heading', { name: 'Many are present before term' }),
+  ).toBeVisible();
   await expect(speaker.locator('.note')).toContainText('An infant born early');
   await expect(speaker.locator('.next')).toContainText('Feeding: rooting and sucking');
   await expect(speaker.getByText('The stage is not open')).toHaveCount(0);
@@ -206,7 +208,7 @@ test('after a reload, or a window closed by accident, it goes on at its step', a
   const again = await context.newPage();
   await page.close();
   await again.goto('/#/talks');
-  await again.getByRole('link', { name: 'Go on at step 3: Look-alikes' }).click();
+  await again.getByRole('link', { name: 'Continue at step 3: Look-alikes' }).click();
   await expect(place(again)).toHaveText('3 of 8');
 });
 

@@ -70,18 +70,18 @@ function expectSelfContained(svg: string): void {
 }
 
 const PARTS = [
-  { what: "a child's chart", hash: '#/', name: /^Take away: Kestrel/, part: '#drawn-chart' },
-  { what: 'the plain chart', hash: '#/chart', name: /^Take away/, part: '#drawn-chart' },
+  { what: "a child's chart", hash: '#/', name: /^Export figure: Kestrel/, part: '#drawn-chart' },
+  { what: 'the plain chart', hash: '#/chart', name: /^Export figure/, part: '#drawn-chart' },
   {
     what: 'a figure',
     hash: '#/reflexes/moro',
-    name: /^Take away: Moro reflex$/,
+    name: /^Export figure: Moro reflex$/,
     part: '.figure > .no-print:has(> .player)',
   },
   {
     what: "a reflex's sources",
     hash: '#/reflexes/moro',
-    name: /^Take away: Moro reflex: when/,
+    name: /^Export figure: Moro reflex: when/,
     part: 'section[aria-labelledby="when"] > div:has([data-block])',
   },
 ] as const;
@@ -115,14 +115,14 @@ for (const { what, hash, name, part } of PARTS)
 
 test('the child’s chart has its title, its legend and its sources with it', async ({ page }) => {
   await open(page, '#/');
-  await openPanel(page, /^Take away: Kestrel/);
+  await openPanel(page, /^Export figure: Kestrel/);
   const download = await save(page);
   expect(download.suggestedFilename()).toMatch(/^kestrel.*\.svg$/);
   await expect(panel(page).getByText(/^Saved as kestrel/)).toBeVisible();
   const svg = await readFile(await pathOf(download), 'utf8');
   expectSelfContained(svg);
   for (const said of [
-    'Kestrel (invented)',
+    'Kestrel (fictional)',
     'not elicited',
     'After: ',
     'Drawn with Tidemark, a reading',
@@ -137,7 +137,7 @@ test(
   async ({ page }) => {
     await page.setViewportSize({ width: 1280, height: 1000 });
     await open(page, '#/');
-    await openPanel(page, /^Take away: Kestrel/);
+    await openPanel(page, /^Export figure: Kestrel/);
     await panel(page).getByLabel('With title, legend and sources').uncheck();
     const vector = await alone(page, await pathOf(await save(page)));
     await panel(page).getByLabel('PNG').check();
@@ -163,7 +163,7 @@ test(
   async ({ page, context }) => {
     await context.grantPermissions(['clipboard-read', 'clipboard-write']);
     await open(page, '#/reflexes/moro');
-    await openPanel(page, /^Take away: Moro reflex$/);
+    await openPanel(page, /^Export figure: Moro reflex$/);
     const copy = panel(page).getByRole('button', { name: 'Copy', exact: true });
     const held = (): Promise<Record<string, number>> =>
       page.evaluate(async () => {
@@ -196,14 +196,14 @@ for (const colorScheme of ['light', 'dark'] as const)
       await page.emulateMedia({ colorScheme });
       await page.setViewportSize({ width: 390, height: 844 });
       await open(page, '#/chart');
-      await page.getByRole('button', { name: /^Take away/ }).focus();
+      await page.getByRole('button', { name: /^Export figure/ }).focus();
       await page.keyboard.press('Enter');
       await panel(page).locator('img').waitFor();
       await expect(
         panel(page).getByLabel(`for ${colorScheme} ground`, { exact: true }),
       ).toBeChecked();
       await page.keyboard.press('Escape');
-      await expect(page.getByRole('button', { name: /^Take away/ })).toBeFocused();
+      await expect(page.getByRole('button', { name: /^Export figure/ })).toBeFocused();
     },
   );
 
@@ -214,7 +214,7 @@ test(
     await open(page, '#/quiz?seed=5&count=6&difficulty=medium&kinds=phase.verdict');
     const asked = (await page.locator('h1').textContent())!;
     const choices = await page.locator('main ol button .words').allTextContents();
-    await openPanel(page, /^Take away/);
+    await openPanel(page, /^Export figure/);
     const question = await readFile(await pathOf(await save(page)), 'utf8');
     expectSelfContained(question);
     for (const words of [asked, ...choices])
@@ -223,7 +223,7 @@ test(
     await panel(page).getByRole('button', { name: 'Close' }).click();
     await page.keyboard.press('1');
     await page.locator('.why [data-block], .why svg').first().waitFor();
-    await openPanel(page, /^Take away: .+\?$/);
+    await openPanel(page, /^Export figure: .+\?$/);
     const answer = await readFile(await pathOf(await save(page)), 'utf8');
     expectSelfContained(answer);
     expect(answer).toMatch(/After: [^<]+/);

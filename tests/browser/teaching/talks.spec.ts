@@ -8,8 +8,8 @@ const steps = (page: Page) => page.locator('ol .choose');
 /** Makes a talk of one's own from the ready-made one, and waits until it is open. */
 async function makeOwn(page: Page, title = 'Look-alikes'): Promise<void> {
   await open(page, '#/talks');
-  await page.getByRole('button', { name: `Make it your own: ${title}` }).click();
-  await expect(page.getByRole('heading', { level: 1 })).toHaveText(`${title} (your own)`);
+  await page.getByRole('button', { name: `Copy to edit: ${title}` }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText(`${title} (copy)`);
 }
 
 const openFile = (page: Page, text: string) =>
@@ -85,15 +85,15 @@ test(
     await page.keyboard.press('ArrowRight');
     const moved = await line.getAttribute('aria-valuenow');
     expect(moved).not.toBe(before);
-    await page.getByRole('button', { name: 'Keep this view as a new step' }).click();
+    await page.getByRole('button', { name: 'Save this view as a new step' }).click();
     await expect(steps(page)).toHaveCount(9);
-    await expect(page.getByText('Kept as step 2.')).toBeVisible();
+    await expect(page.getByText('Saved as step 2.')).toBeVisible();
     await expect(line).toHaveAttribute('aria-valuenow', moved!);
     await steps(page).first().click();
     await expect(line).toHaveAttribute('aria-valuenow', before!);
     await open(page, '#/chart');
-    await page.getByLabel('Keep this view as a step of').selectOption('Look-alikes (your own)');
-    await page.getByRole('button', { name: 'Keep', exact: true }).click();
+    await page.getByLabel('Save this view as a step of').selectOption('Look-alikes (copy)');
+    await page.getByRole('button', { name: 'Save', exact: true }).click();
     await page.getByRole('link', { name: 'Open the talk' }).click();
     await expect(steps(page)).toHaveCount(10);
     await steps(page).last().click();
@@ -107,15 +107,15 @@ test(
   { tag: '@thorough' },
   async ({ page }) => {
     await open(page, '#/talks');
-    await page.getByRole('button', { name: 'Begin an empty talk' }).click();
+    await page.getByRole('button', { name: 'Start an empty talk' }).click();
     await page.getByText('Lanes: 3 lanes').click();
     await page.getByRole('checkbox', { name: 'Landau' }).check();
     await expect(page.getByText('Lanes: 4 lanes')).toBeVisible();
     await page.getByLabel('Figure').selectOption('Moro');
-    await page.getByLabel('Child').selectOption('Kestrel (invented): up to visit 2');
+    await page.getByLabel('Child').selectOption('Kestrel (fictional): up to visit 2');
     await page.getByRole('link', { name: 'Start' }).click();
     await expect(page.locator('.hall [data-lane]')).toHaveCount(4);
-    await expect(page.locator('footer')).toContainText('Kestrel, invented');
+    await expect(page.locator('footer')).toContainText('Kestrel, a fictional');
     await expect(page.getByRole('button', { name: 'Play' })).toBeVisible();
   },
 );
@@ -125,11 +125,11 @@ test('it is saved as a file, removed, taken back, and opened again', async ({ pa
   const saving = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Save as file' }).click();
   const file = await saving;
-  expect(file.suggestedFilename()).toBe('look-alikes-your-own.talk.json');
+  expect(file.suggestedFilename()).toBe('look-alikes-copy.talk.json');
   const text = await readFile(await file.path(), 'utf8');
   await open(page, '#/talks');
   const own = page.locator('section[aria-labelledby="own"] li');
-  await page.getByRole('button', { name: 'Remove: Look-alikes (your own)' }).click();
+  await page.getByRole('button', { name: 'Remove: Look-alikes (copy)' }).click();
   await expect(own).toHaveCount(0);
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(own).toHaveCount(1);
@@ -153,7 +153,7 @@ test(
       ['{"format":"tidemark-case","version":1}', 'is one child’s case. Open it under Children'],
       ['{"format":"other","version":1}', 'is not a Tidemark talk'],
       [
-        text.replace('Alike to the eye', '<img src=x onerror=alert(1)>'),
+        text.replace('Alike in appearance', '<img src=x onerror=alert(1)>'),
         'Step 1, caption: holds markup',
       ],
     ] as const) {
@@ -176,10 +176,10 @@ test(
     await open(page, '#/talks');
     await openFile(
       page,
-      text.replace('"acoustic-startle"', '"own-kneejerk"').replace('"(your own)"', '""'),
+      text.replace('"acoustic-startle"', '"own-kneejerk"').replace('"(copy)"', '""'),
     );
-    await expect(page.getByText('Not at hand here: reflexes “own-kneejerk”.')).toBeVisible();
-    await page.getByRole('link', { name: 'Start: Look-alikes (your own)' }).last().click();
+    await expect(page.getByText('Not available here: reflexes “own-kneejerk”.')).toBeVisible();
+    await page.getByRole('link', { name: 'Start: Look-alikes (copy)' }).last().click();
     await expect(page.locator('.hall [data-lane]')).toHaveCount(5);
   },
 );
@@ -209,8 +209,8 @@ test.describe('without a network', () => {
     await expect(page.getByRole('heading', { level: 1 })).toHaveText('Kestrel');
     await open(page, '#/talks');
     await page.getByRole('link', { name: 'Start: Reading a child' }).click();
-    await expect(page.locator('.hall h1')).toHaveText('Kestrel: invented, born at 31 weeks');
+    await expect(page.locator('.hall h1')).toHaveText('Kestrel: fictional, born at 31 weeks');
     await page.keyboard.press('End');
-    await expect(page.locator('.hall h1')).toHaveText('A reason to look again, never a diagnosis');
+    await expect(page.locator('.hall h1')).toHaveText('A reason to recheck, never a diagnosis');
   });
 });

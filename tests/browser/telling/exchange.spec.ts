@@ -25,8 +25,8 @@ test('a child goes out as a FHIR bundle and comes in again, in one step that can
   await file.setInputFiles(give('kestrel.fhir.json', 'application/fhir+json', text));
   await expect(page.getByRole('heading', { name: 'A FHIR bundle' })).toBeVisible();
   await expect(page.getByText('here already, and the same')).toBeVisible();
-  await page.getByRole('button', { name: 'Take over' }).click();
-  await expect(page.getByText('Nothing is chosen')).toBeVisible();
+  await page.getByRole('button', { name: 'Save', exact: true }).click();
+  await expect(page.getByText('Nothing is selected')).toBeVisible();
   await page.getByRole('button', { name: 'Cancel' }).click();
 
   await more(page, 'Kestrel');
@@ -34,7 +34,7 @@ test('a child goes out as a FHIR bundle and comes in again, in one step that can
   await file.setInputFiles(give('kestrel.fhir.json', 'application/fhir+json', text));
   await expect(page.getByText('not here yet')).toBeVisible();
   expect(await accessibilityFaults(page)).toEqual([]);
-  await page.getByRole('button', { name: 'Take over' }).click();
+  await page.getByRole('button', { name: 'Save', exact: true }).click();
   await expect(page.getByRole('heading', { name: 'Kestrel' })).toBeVisible();
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(page.getByText('Undone: everything is as it was before.')).toBeVisible();
@@ -60,7 +60,7 @@ test(
     await expect(page.getByText('here already, and different')).toBeVisible();
     await expect(page.getByRole('radio', { name: 'Keep mine' })).toBeChecked();
     await page.getByRole('radio', { name: 'Keep both' }).check();
-    await page.getByRole('button', { name: 'Take over' }).click();
+    await page.getByRole('button', { name: 'Save', exact: true }).click();
     await expect(page.getByRole('heading', { name: 'Kestrel' })).toBeVisible();
     await page.getByRole('link', { name: 'Children', exact: true }).click();
     await expect(listed(page)).toHaveText(['Kestrel', 'Kestrel']);
@@ -155,9 +155,9 @@ test(
     await expect(page.getByText('2026-04-03, PT 9: 2 findings, a new visit')).toBeVisible();
     expect(await accessibilityFaults(page)).toEqual([]);
 
-    await page.getByLabel('Keep this mapping as').fill('Ward 3');
-    await page.getByRole('button', { name: 'Keep', exact: true }).click();
-    await expect(page.getByText('Kept as Ward 3.')).toBeVisible();
+    await page.getByLabel('Save this mapping as').fill('Ward 3');
+    await page.getByRole('button', { name: 'Save', exact: true }).click();
+    await expect(page.getByText('Saved as Ward 3.')).toBeVisible();
     await page.getByRole('button', { name: 'Add 2 findings' }).click();
     await expect(page.getByText('3 April 2026').filter({ visible: true }).first()).toBeVisible();
     await page.getByRole('button', { name: 'Undo' }).click();

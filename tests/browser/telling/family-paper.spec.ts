@@ -75,7 +75,7 @@ const ABOUT = ['', '?visit=all'];
 
 async function addChildren(page: Page): Promise<void> {
   await open(page, '#/children');
-  await page.getByRole('button', { name: 'Add invented children' }).click();
+  await page.getByRole('button', { name: 'Add sample children' }).click();
   await expect(listed(page)).toHaveCount(10);
 }
 
@@ -111,7 +111,7 @@ for (const label of CHILDREN)
   );
 
 const boxes = (page: Page) =>
-  page.getByRole('group', { name: 'What it tells of' }).getByRole('checkbox');
+  page.getByRole('group', { name: 'Reflexes on the page' }).getByRole('checkbox');
 
 for (const label of ['Curlew', 'Kestrel', 'Turnstone'])
   test(
@@ -144,7 +144,7 @@ test('words that take more than two sheets are said to, before they are printed'
     await sentence.fill(many);
     await sentence.press('Enter');
   }
-  await expect(page.getByText('Printed, it takes 3 sheets')).toContainText('shorten your words');
+  await expect(page.getByText('Printed, it takes 3 sheets')).toContainText('shorten your text');
   expect(await readPdf(await page.pdf({ format: 'Letter' }))).toHaveLength(3);
 });
 

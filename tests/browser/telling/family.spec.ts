@@ -11,7 +11,7 @@ test('a sentence in other words is kept, marked, taken back and undone', async (
   await expect(paper(page).getByText('* Written by your clinic')).toBeVisible();
   await page.reload();
   await expect(pace).toHaveText('Ring Rowan on Mondays.');
-  await page.getByRole('button', { name: /^Back to ours/ }).click();
+  await page.getByRole('button', { name: /^Reset to standard text/ }).click();
   await expect(pace).toContainText('You see your baby every day');
   await expect(paper(page).getByText('* Written by your clinic')).toBeHidden();
   await page.getByRole('button', { name: 'Undo' }).click();
@@ -72,7 +72,7 @@ test(
   { tag: '@thorough' },
   async ({ page }) => {
     await open(page, '#/family');
-    const name = page.getByLabel('What the family calls the child');
+    const name = page.getByLabel('Name used by the family');
     await name.fill('<b>Rosa</b>');
     await name.blur();
     await expect(page.getByText(/^Name used at home: holds markup or script/)).toBeVisible();

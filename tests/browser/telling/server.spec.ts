@@ -61,11 +61,11 @@ test(
     // what differs is said, nothing is replaced unless it is asked for, and undo has the older one
     await expect(page.getByRole('row', { name: 'Archive nothing yes' })).toBeVisible();
     await expect(page.getByRole('radio', { name: 'Keep mine' })).toBeChecked();
-    await page.getByRole('button', { name: 'Take over' }).click();
-    await expect(page.getByText('Nothing is chosen to be taken over.')).toBeVisible();
+    await page.getByRole('button', { name: 'Save', exact: true }).click();
+    await expect(page.getByText('Nothing is selected.')).toBeVisible();
     expect(await accessibilityFaults(page)).toEqual([]);
-    await page.getByRole('radio', { name: 'Take theirs' }).check();
-    await page.getByRole('button', { name: 'Take over' }).click();
+    await page.getByRole('radio', { name: 'Use theirs' }).check();
+    await page.getByRole('button', { name: 'Save', exact: true }).click();
     await page.getByRole('button', { name: 'Undo' }).click();
     await expect(page.getByText('Undone: everything is as it was before.')).toBeVisible();
     expect(await page.evaluate(() => JSON.stringify(localStorage))).not.toContain('letmein');
@@ -115,7 +115,7 @@ loud(
       await putThere(payload, `hostile-${n}`);
       await page.getByLabel('Identifier').fill(`hostile-${n}`);
       await page.getByRole('button', { name: 'Fetch' }).click();
-      const take = page.getByRole('button', { name: 'Take over' });
+      const take = page.getByRole('button', { name: 'Save', exact: true });
       await expect(take.or(page.getByText(/markup or script/).first())).toBeVisible();
       expect(await alive(page), payload).toEqual([]);
       if ((await take.count()) > 0) {

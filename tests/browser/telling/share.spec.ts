@@ -44,7 +44,7 @@ async function encrypted(page: Page): Promise<{ shown: string; name: string; byt
   await page.getByLabel(/Encrypt the file/).check();
   await expect(page.getByRole('button', { name: 'Save the file' })).toBeDisabled();
   await page.getByLabel('Passphrase of the file').fill(PASSPHRASE);
-  await page.getByLabel('The same again').fill(PASSPHRASE);
+  await page.getByLabel('Repeat the passphrase').fill(PASSPHRASE);
   const shown = (await page.locator('pre').textContent()) ?? '';
   return { shown, ...(await save(page)) };
 }
@@ -81,7 +81,7 @@ test('a file encrypted elsewhere is opened, with a sentence on a wrong passphras
   await openFile(page, 'redwing.age', bytes);
   await decrypt(page, 'another one');
   await expect(page.getByText('This is not the passphrase of the file.')).toBeVisible();
-  await page.getByRole('button', { name: 'Leave it' }).click();
+  await page.getByRole('button', { name: 'Cancel' }).click();
   await expect(listed(page)).toHaveText(['Kestrel']);
   await openFile(page, 'redwing.age', bytes);
   await decrypt(page, PASSPHRASE);
@@ -102,7 +102,7 @@ test(
     await open(page, '#/children');
     await openFile(page, name, bytes);
     await decrypt(page, PASSPHRASE);
-    await expect(page.getByText('Kestrel is here already, just as in this file.')).toBeVisible();
+    await expect(page.getByText('Kestrel is already here, exactly as in this file.')).toBeVisible();
     await expect(listed(page)).toHaveText(['Kestrel']);
   },
 );
@@ -132,7 +132,7 @@ test(
     await open(page, '#/keeping');
     await page.getByLabel(/Encrypt the backup/).check();
     await page.getByLabel('Passphrase of the file').fill(PASSPHRASE);
-    await page.getByLabel('The same again').fill(PASSPHRASE);
+    await page.getByLabel('Repeat the passphrase').fill(PASSPHRASE);
     const saving = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Save a backup' }).click();
     const download = await saving;

@@ -56,19 +56,19 @@ describe('the child of a row', () => {
       'no birth date',
       TWO,
       '',
-      'Row 2, "Child": 2 children here are called "Kestrel"; give the birth date in this row, or give them different labels.',
+      'Row 2, "Child": 2 children here are called "Kestrel"; give the birth date in this row, or give them different names or codes.',
     ],
     [
       'a birth date of neither',
       TWO,
       '2026-03-01',
-      'Row 2, "DOB": 2 children here are called "Kestrel", and none was born on 2026-03-01; check the date, or give a new child another label.',
+      'Row 2, "DOB": 2 children here are called "Kestrel", and none was born on 2026-03-01; check the date, or give a new child another name or code.',
     ],
     [
       'a birth date of both',
       [...TWO, called('k3', '2026-02-01')],
       '2026-02-01',
-      'Row 2, "Child": 2 children here are called "Kestrel" and were born on 2026-02-01; give them different labels.',
+      'Row 2, "Child": 2 children here are called "Kestrel" and were born on 2026-02-01; give them different names or codes.',
     ],
   ])('is not guessed among those of one label: %s', (_, shelf, born, sentence) => {
     const result = plan(`${LONG},DOB\nKestrel,2026-06-01,Moro,l,weak,${born}`, { shelf });
@@ -79,7 +79,7 @@ describe('the child of a row', () => {
     const rows = ['Kestrel,2026-06-01,Moro,l,weak,', 'Kestrel,2026-06-02,Moro,l,weak,2026-01-06'];
     const result = plan(`${LONG},DOB\n${rows.join('\n')}`);
     expect(result.said).toEqual([
-      'Row 3, "DOB": 2026-01-06 is not the birth date of the child here (2026-01-05); check the date, or give another child another label.',
+      'Row 3, "DOB": 2026-01-06 is not the birth date of the child here (2026-01-05); check the date, or give another child another name or code.',
     ]);
     expect(added(result)).toEqual(['Kestrel 2026-06-01 1']);
   });
@@ -94,18 +94,18 @@ describe('rows of a new child', () => {
     [
       row('2026-01-04', '33', '', '2026-05-01'),
       row('2025-09-09', '40', '', '2026-05-02'),
-      'Row 3, "Birth": says 2025-09-09, and row 2 gives the birth date 2026-01-04 for the same child; mend one, or give two children different labels.',
+      'Row 3, "Birth": says 2025-09-09, and row 2 gives the birth date 2026-01-04 for the same child; correct one, or give two children different names or codes.',
     ],
     [
       row('2026-01-04', '33', '', '2026-05-01'),
       row('', '34w1d', '', '2026-05-02'),
-      'Row 3, "GA": says 34w1d, and row 2 gives the gestation at birth 33 for the same child; mend one, or give two children different labels.',
+      'Row 3, "GA": says 34w1d, and row 2 gives the gestation at birth 33 for the same child; correct one, or give two children different names or codes.',
     ],
     [
       // born on the due date is born at 40w0d
       row('2026-01-04', '', '2026-01-04', '2026-05-01'),
       row('2026-01-04', '33', '', '2026-05-02'),
-      'Row 3, "GA": says 33, and row 2 gives the due date 2026-01-04 for the same child; mend one, or give two children different labels.',
+      'Row 3, "GA": says 33, and row 2 gives the due date 2026-01-04 for the same child; correct one, or give two children different names or codes.',
     ],
   ])('that contradict each other: the later one is told', (first, later, sentence) => {
     const result = plan([HEAD, first, later].join('\n'));
@@ -132,7 +132,7 @@ describe('rows of a new child', () => {
     ];
     const result = plan([HEAD, ...rows].join('\n'));
     expect(result.said).toEqual([
-      'Row 2, "GA": 55w0d lies outside 22w0d to 44w6d; check weeks and days.',
+      'Row 2, "GA": 55w0d is outside 22w0d to 44w6d; check weeks and days.',
     ]);
     expect(added(result)).toEqual(['New 2026-05-02 1']);
   });
@@ -147,9 +147,9 @@ describe('a faulty row', () => {
   const MARKUP = 'holds markup or script ("<b>"); take it out, only plain text is kept.';
 
   test.each([
-    [NEW, '2020-06-01', '', '', '"Date": 2020-06-01 lies before the birth on 2026-01-04'],
-    [OLD, '2020-06-01', '', '', '"Date": 2020-06-01 lies before the birth on 2026-01-05'],
-    [NEW, '2201-01-01', '', '', '"Date": 2201-01-01 lies outside the years'],
+    [NEW, '2020-06-01', '', '', '"Date": 2020-06-01 is before the birth on 2026-01-04'],
+    [OLD, '2020-06-01', '', '', '"Date": 2020-06-01 is before the birth on 2026-01-05'],
+    [NEW, '2201-01-01', '', '', '"Date": 2201-01-01 is outside the years'],
     [NEW, '2026-05-02', '', 'a <b>tag</b>', `"Note": ${MARKUP}`],
     [OLD, '2026-05-02', '', 'a <b>tag</b>', `"Note": ${MARKUP}`],
     [OLD, '2026-05-02', '', 'x'.repeat(4001), '"Note": is too long'],
@@ -178,7 +178,7 @@ describe('a faulty row', () => {
     const result = plan(`Child,Date,Moro L,Moro R,Note\n${rows.join('\n')}`);
     expect(result.said).toEqual([
       `Row 2, "Note": ${MARKUP}`,
-      'Row 3, "Date": 2025-06-01 lies before the birth on 2026-01-05; check both dates.',
+      'Row 3, "Date": 2025-06-01 is before the birth on 2026-01-05; check both dates.',
     ]);
     expect(added(result)).toEqual(['Kestrel 2026-06-02 2']);
   });

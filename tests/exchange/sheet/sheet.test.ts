@@ -75,9 +75,9 @@ describe('cells', () => {
   });
 
   test.each([
-    ['', /no table/],
-    ['only one name\nx', /no table/],
-    ['sep=;', /no table/],
+    ['', /not a table/],
+    ['only one name\nx', /not a table/],
+    ['sep=;', /not a table/],
     // UTF-16 without its mark
     ['C\0,\0D\0\n\0', /Save it from the spreadsheet as CSV in UTF-8/],
     ['a,b', /no row below/],
@@ -195,8 +195,8 @@ describe('what would be added', () => {
   });
 
   test.each([
-    ['Kestrel,soon,Moro,l,weak', /^Row 2, "Date": "soon" is no date/],
-    ['Kestrel,2025-12-01,Moro,l,weak', /^Row 2, "Date": .*lies before the birth/],
+    ['Kestrel,soon,Moro,l,weak', /^Row 2, "Date": "soon" is not a date/],
+    ['Kestrel,2025-12-01,Moro,l,weak', /^Row 2, "Date": .*is before the birth/],
     ['Kestrel,2026-05-18,,l,weak', /^Row 2, "Reflex": is empty/],
     ['Kestrel,2026-05-18,Mooro,l,weak', /^Row 2, "Reflex": "Mooro" is not decided/],
     ['Kestrel,2026-05-18,Moro,l,++', /^Row 2, "Result": "\+\+" is not decided/],
@@ -223,7 +223,7 @@ describe('what would be added', () => {
     );
     expect(result.said).toEqual([
       'Row 2, "Result": says brisk, and the record says weak; the record stays as it is.',
-      'Row 4, "Reflex": the same reflex, side and visit stand in row 3 already; keep one.',
+      'Row 4, "Reflex": the same reflex, side and visit are already in row 3; keep one.',
     ]);
   });
 

@@ -20,7 +20,7 @@ const added = ({ children }: Planned): string[] =>
 describe('what would be added', () => {
   const HEAD = 'Child,Date,Examiner,Moro L,Moro R,ATNR left,Landau';
 
-  test('a finding for each cell that is filled; an empty one was not looked at', () => {
+  test('a finding for each cell that is filled; an empty one was not tested', () => {
     const result = plan(
       `${HEAD}\nKestrel,2026-05-18,PT 1,weak,absent,,\nKestrel,2026-06-01,PT 1,,,present,weak`,
     );
@@ -46,8 +46,8 @@ describe('what would be added', () => {
   });
 
   test.each([
-    ['Kestrel,soon,PT 1,weak,weak,,', ['Row 2, "Date": "soon" is no date']],
-    ['Kestrel,2025-12-01,PT 1,weak,weak,,', ['Row 2, "Date": 2025-12-01 lies before']],
+    ['Kestrel,soon,PT 1,weak,weak,,', ['Row 2, "Date": "soon" is not a date']],
+    ['Kestrel,2025-12-01,PT 1,weak,weak,,', ['Row 2, "Date": 2025-12-01 is before']],
     ['Nobody,2026-06-01,PT 1,weak,weak,,', ['Row 2, "Child": nobody here is called "Nobody"']],
     [
       'Kestrel,2026-06-01,PT 1,++,,,+',
@@ -66,8 +66,8 @@ describe('what would be added', () => {
     const rows = ['2026-06-01', '2026-06-02', '2026-06-03'].map((on) => `Kestrel,${on},weak,+,+`);
     const result = plan(`Child,Date,Moro,ATNR L,Galant L\n${rows.join('\n')}`);
     expect(result.said).toEqual([
-      'Row 2, "Moro": the Moro reflex is recorded on left or right; name one. So in 2 more cells.',
-      'Row 2, "ATNR L": "+" is not decided; say above what it means. So in 5 more cells.',
+      'Row 2, "Moro": the Moro reflex is recorded on left or right; name one. The same in 2 more cells.',
+      'Row 2, "ATNR L": "+" is not decided; choose its meaning above. The same in 5 more cells.',
     ]);
     expect(result.wrong).toBe(9);
   });
@@ -93,10 +93,10 @@ describe('what would be added', () => {
       'Kestrel 2026-06-01 moro right weak',
       'Kestrel 2026-06-01 atnr left brisk',
     ]);
-    expect(told.said).toEqual(['Row 3, "Side": "x" is not decided; say above what it means.']);
+    expect(told.said).toEqual(['Row 3, "Side": "x" is not decided; choose its meaning above.']);
     const odd = plan('Child,Date,Landau L\nKestrel,2026-06-01,weak');
     expect(odd.said[0]).toMatch(
-      /^Row 2, "Landau L": the Landau .* is recorded on the midline alone; leave the side away/,
+      /^Row 2, "Landau L": the Landau .* is recorded on the midline alone; leave the side out/,
     );
   });
 
@@ -112,7 +112,7 @@ describe('what would be added', () => {
     ]);
     const twice = plan(`${head}\nKestrel,2026-06-01,weak,,,\nKestrel,2026-06-01,,weak,,`);
     expect(twice.said).toEqual([
-      'Row 3, "L Moro": the same reflex, side and visit stand in row 2 already; keep one.',
+      'Row 3, "L Moro": the same reflex, side and visit are already in row 2; keep one.',
     ]);
   });
 
@@ -137,7 +137,7 @@ describe('what would be added', () => {
     ).toEqual(Array.from({ length: 6 }, () => ''));
     expect(result.said).toEqual([
       'Row 4, "Note": row 3 gives the same visit another note; keep one.',
-      'Row 5, "Note": the visit is here with another note; that one stays as it is.',
+      'Row 5, "Note": the visit is already here with another note; that note stays as it is.',
     ]);
   });
 

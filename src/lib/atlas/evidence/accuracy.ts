@@ -98,7 +98,7 @@ export const ACCURACY: readonly Accuracy[] = [
     reflex: 'protective-forward',
     sign: 'late to emerge',
     direction: 'absence',
-    age: 'infancy; tells more with age',
+    age: 'infancy; more informative with age',
     outcome: 'cerebral palsy or atypical development',
     outcomeIs: 'bad',
     population: REVIEW,

@@ -50,6 +50,6 @@ export const prose: ReflexProse = {
     },
   ],
   patternNotes: {
-    sound: 'Elbows stay bent and hands stay closed: the contrast with the Moro spread.',
+    sound: 'Elbows stay flexed and hands stay closed, in contrast to the abduction of the Moro.',
   },
 };

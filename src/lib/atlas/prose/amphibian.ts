@@ -3,9 +3,9 @@ import type { ReflexProse } from '../types.ts';
 export const prose: ReflexProse = {
   synonyms: ['amphibian reflex'],
   sides: 'Lift each side of the pelvis.',
-  position: 'Prone, head in midline, legs straight.',
+  position: 'Prone, head in midline, legs extended.',
   stimulus: 'Lift one side of the pelvis.',
-  positive: 'The arm, hip and knee on that side bend and the trunk shortens, as if to creep.',
+  positive: 'The arm, hip and knee on that side flex and the trunk shortens, as if to creep.',
   pitfalls: ['Lifting the whole pelvis.', 'Testing before the infant can prop.'],
   purpose: 'Trunk shortening that starts prone progression.',
   reported: {
@@ -15,7 +15,7 @@ export const prose: ReflexProse = {
       basis: 'memory',
     },
     absence: {
-      text: 'Missing after about 6 months is described with delayed prone progression.',
+      text: 'Not eliciting it after about 6 months is described with delayed prone progression.',
       sources: [],
       basis: 'memory',
     },

@@ -12,8 +12,7 @@ export const prose: ReflexProse = {
   position: 'Supine, shoulders flat, head in midline.',
   stimulus:
     'Turn the head slowly to one side and hold it there for several seconds; in young infants also watch during a spontaneous turn.',
-  positive:
-    'The arm (and often the leg) on the face side straightens while the skull-side arm bends.',
+  positive: 'The arm (and often the leg) on the face side extends while the skull-side arm flexes.',
   pitfalls: [
     'Letting the shoulders roll with the head.',
     'Holding too briefly: the response can take seconds to build.',

@@ -6,7 +6,7 @@ export const prose: ReflexProse = {
   position: 'Supine, awake, head in midline, best before a feed.',
   stimulus: 'Firm thumb pressure in both palms together.',
   positive:
-    'The mouth opens; the head often bends forward or returns to midline, eyes may close and elbows bend.',
+    'The mouth opens; the head often flexes or returns to midline, the eyes may close and the elbows flex.',
   pitfalls: [
     'Pressing fingers rather than palms, which gives a grasp.',
     'Testing after a feed or in sleep.',

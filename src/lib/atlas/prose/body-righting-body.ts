@@ -5,7 +5,7 @@ export const prose: ReflexProse = {
   sides: 'Rotate from the pelvis or shoulders to each side.',
   position: 'Supine, head in midline.',
   stimulus:
-    'Bend one hip and knee and turn it slowly across the body, letting the infant finish the roll.',
+    'Flex one hip and knee and turn the leg slowly across the body, letting the infant finish the roll.',
   positive:
     'The roll comes in segments: pelvis, trunk, shoulders and last the head, or the reverse.',
   pitfalls: [

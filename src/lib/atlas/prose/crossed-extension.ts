@@ -3,10 +3,10 @@ import type { ReflexProse } from '../types.ts';
 export const prose: ReflexProse = {
   synonyms: ['crossed extensor reflex'],
   sides: 'Stimulate one foot, read the other leg; repeat on the other side.',
-  position: 'Supine, the stimulated leg held straight at the knee.',
+  position: 'Supine, the stimulated leg held extended at the knee.',
   stimulus: 'Firm pressure or a firm rub to the sole of the held foot; never a pin.',
   positive:
-    'The free leg bends, then pulls inward and straightens as if to push the hand away; toes may spread.',
+    'The free leg flexes, then adducts and extends as if to push the hand away; toes may fan.',
   pitfalls: [
     'Not fixing the knee of the stimulated leg.',
     'Holding the other leg, which is the one that should move.',
@@ -41,6 +41,6 @@ export const prose: ReflexProse = {
   ],
   patternNotes: {
     'left-foot':
-      'Free (right) leg bends, pulls inward, then straightens; one author puts the straightening before the pull inward. The stimulated leg is held straight.',
+      'Free (right) leg flexes, adducts, then extends; one author puts the extension before the adduction. The stimulated leg is held extended.',
   },
 };

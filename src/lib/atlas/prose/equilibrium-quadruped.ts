@@ -6,7 +6,7 @@ export const prose: ReflexProse = {
   position: 'On hands and knees on a tilt board.',
   stimulus: 'Tilt the support slowly to one side.',
   positive:
-    'The trunk curves with the hollow toward the raised side, the raised arm and leg stretch out and spread, and the head comes back to vertical.',
+    'The trunk curves with the hollow toward the raised side, the raised arm and leg extend and abduct, and the head comes back to vertical.',
   pitfalls: [
     'Tilting too fast, which brings out protective extension instead.',
     'Tilting too far, so the infant slides.',
@@ -32,6 +32,6 @@ export const prose: ReflexProse = {
   },
   patternNotes: {
     'tilt-left':
-      'The right side is the raised side; its limbs straighten or lift clear. The left arm and leg may prop as a protective reaction.',
+      'The right side is the raised side; its limbs extend or lift clear. The left arm and leg may prop as a protective reaction.',
   },
 };

@@ -6,7 +6,7 @@ export const prose: ReflexProse = {
   position: 'Sitting on a tilt board, hands free.',
   stimulus: 'Tilt the support slowly to one side.',
   positive:
-    'The trunk curves with the hollow toward the raised side, the raised arm and leg stretch out and spread, and the head comes back to vertical.',
+    'The trunk curves with the hollow toward the raised side, the raised arm and leg extend and abduct, and the head comes back to vertical.',
   pitfalls: [
     'Tilting too fast, which brings out protective extension instead.',
     'Tilting too far, so the infant slides.',

@@ -6,7 +6,7 @@ export const prose: ReflexProse = {
   position: 'Standing on a tilt board, guarded.',
   stimulus: 'Tilt the support slowly to one side.',
   positive:
-    'The trunk curves with the hollow toward the raised side, the arms spread, the raised-side knee bends while the lower leg straightens, and the head comes back to vertical.',
+    'The trunk curves with the hollow toward the raised side, the arms abduct, the raised-side knee flexes while the lower leg extends, and the head comes back to vertical.',
   pitfalls: [
     'Tilting too fast, which brings out protective extension instead.',
     'Tilting too far, so the infant slides.',
@@ -32,6 +32,6 @@ export const prose: ReflexProse = {
   },
   patternNotes: {
     'tilt-left':
-      'The right side is the raised side: its knee bends and the left leg straightens to keep the trunk upright. Both arms may spread.',
+      'The right side is the raised side: its knee flexes and the left leg extends to keep the trunk upright. Both arms may abduct.',
   },
 };

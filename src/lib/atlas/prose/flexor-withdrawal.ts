@@ -6,11 +6,11 @@ export const prose: ReflexProse = {
   position: 'Supine with legs extended, or seated supported.',
   stimulus: 'A brief flick or scratch of the sole with a fingernail; never a pin.',
   positive:
-    'Toes extend, ankle lifts and the whole leg bends at hip and knee, drawing away from the touch.',
+    'Toes extend, the ankle dorsiflexes and the whole leg flexes at hip and knee, drawing away from the touch.',
   pitfalls: [
     'Tickling instead of a brief, distinct touch.',
     'Using a pin: it hurts, may break the skin and is not needed.',
-    'Testing an infant held with the leg already bent.',
+    'Testing an infant held with the leg already flexed.',
     'Repeating until the infant habituates or learns to pull away.',
   ],
   purpose: 'Moves the foot from harm; the uncontrolled form gives way to a measured movement.',
@@ -44,6 +44,6 @@ export const prose: ReflexProse = {
     },
   ],
   patternNotes: {
-    'left-foot': 'Toes extend, ankle bends up, knee and hip bend.',
+    'left-foot': 'Toes extend, the ankle dorsiflexes, knee and hip flex.',
   },
 };

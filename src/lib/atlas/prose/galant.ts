@@ -47,6 +47,6 @@ export const prose: ReflexProse = {
   ],
   patternNotes: {
     'left-side':
-      'Hollow on the stroked (left) side; pelvis swings to the left. The left leg may bend and the right straighten.',
+      'Hollow on the stroked (left) side; pelvis swings to the left. The left leg may flex and the right extend.',
   },
 };

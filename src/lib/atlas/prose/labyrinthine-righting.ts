@@ -3,7 +3,7 @@ import type { ReflexProse } from '../types.ts';
 export const prose: ReflexProse = {
   synonyms: ['labyrinthine righting reaction', 'vestibular head righting'],
   sides: 'Tip to each side, then forward and back, eyes covered.',
-  position: 'Held in the air upright, or prone or supine in suspension, eyes covered.',
+  position: 'Held upright, or prone or supine in suspension, eyes covered.',
   stimulus: 'Tip the body to one side, slowly.',
   positive:
     'The head returns toward vertical and the face toward upright, whichever way the body is tipped.',

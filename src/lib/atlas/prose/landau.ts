@@ -2,12 +2,12 @@ import type { ReflexProse } from '../types.ts';
 
 export const prose: ReflexProse = {
   synonyms: ['Landau reflex'],
-  sides: 'Midline; the second part tests the head bend.',
+  sides: 'Midline; the second part tests head flexion.',
   position:
-    'Held level in ventral suspension: a small infant on one hand under the belly, a larger one on both hands round the lower trunk.',
-  stimulus: 'Let the infant hang, then tip the head gently forward.',
+    'Held level in ventral suspension: a small infant on one hand under the abdomen, a larger one on both hands round the lower trunk.',
+  stimulus: 'Hold the infant in ventral suspension, then tip the head gently forward.',
   positive:
-    'The head lifts, back and legs straighten; when the head is bent down, the legs bend at the hip.',
+    'The head lifts, back and legs extend; when the head is flexed, the legs flex at the hip.',
   pitfalls: [
     'Holding under the chest, which props the head.',
     'A tired infant, who slumps.',
@@ -21,7 +21,7 @@ export const prose: ReflexProse = {
       basis: 'read',
     },
     absence: {
-      text: 'Head lifting was missing in half of the infants later found to have cerebral palsy at first examination before 13 weeks, but also in 15 percent of the treated and 22 percent of the normalised infants. A limp response is seen with low tone, an arched one with high tone. In 30 healthy infants none hung limply at any visit.',
+      text: 'Head lifting was not seen in half of the infants later found to have cerebral palsy at first examination before 13 weeks, but also in 15 percent of the treated and 22 percent of the normalised infants. A limp response is seen with low tone, an arched one with high tone. In 30 healthy infants none hung limply at any visit.',
       sources: ['kanda-1985', 'wikipedia-landau', 'cupps-1976'],
       basis: 'read',
     },
@@ -45,7 +45,7 @@ export const prose: ReflexProse = {
   ],
   patternNotes: {
     'prone-suspension':
-      'By about 6 months. At 3 months the head lifts to the line of the trunk, later above it, then back and legs straighten.',
-    'head-bent': 'Extensor tone drops and the hips bend.',
+      'By about 6 months. At 3 months the head lifts to the line of the trunk, later above it, then back and legs extend.',
+    'head-bent': 'Extensor tone drops and the hips flex.',
   },
 };

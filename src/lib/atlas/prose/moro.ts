@@ -7,7 +7,7 @@ export const prose: ReflexProse = {
   stimulus:
     'The head support is dropped a short way (about 2-3 cm, or some 20-30 degrees) and caught; or by arm release.',
   positive:
-    'Arms spread and straighten with the hands open, then come back in an embrace; legs may extend then flex, and a cry is usual.',
+    'Arms abduct and extend with the hands open, then come back in an embrace; legs may extend then flex, and a cry is usual.',
   pitfalls: [
     'Dropping too far or too roughly, or letting the neck take the load.',
     'Head turned, which makes the arms unequal.',
@@ -17,7 +17,7 @@ export const prose: ReflexProse = {
     'Startling an infant who is ill or not yet stable: a preterm infant in intensive care is not startled to see a reflex.',
     'Taking epileptic spasms for a Moro: arms flung out, for a second or two, in runs, without a trigger, often on waking, and mostly from 3 months on, when the Moro is fading. They need a physician the same day; a short film helps.',
     'Waiting for it to fade with repetition: the Moro does not, the startle does. An exaggerated Moro, at the least touch or with stiffness, asks for a medical look.',
-    'In preterm infants the second (embrace) phase may be missing and is not a fault.',
+    'In preterm infants the second (embrace) phase may not be seen, and this is not abnormal.',
   ],
   purpose:
     'Reaction to sudden loss of head support; thought to have helped an infant cling to its carrier.',
@@ -60,7 +60,7 @@ export const prose: ReflexProse = {
       basis: 'read',
     },
     {
-      text: 'Arm release: with the infant supine and the head staying down, both arms are drawn up gently until the shoulders take less weight, and let go together. Said to elicit little in preterm infants, whose arms resist less.',
+      text: 'Arm release: with the infant supine and the head staying down, both arms are drawn up gently until the shoulders take less weight, and released together. Said to elicit little in preterm infants, whose arms resist less.',
       sources: ['physiopedia-moro'],
       basis: 'read',
     },
@@ -71,6 +71,6 @@ export const prose: ReflexProse = {
     },
   ],
   patternNotes: {
-    'head-drop': 'Out, then in. Legs vary. The in phase may be missing in preterm infants.',
+    'head-drop': 'Out, then in. Legs vary. The in phase may not be seen in preterm infants.',
   },
 };

@@ -32,7 +32,7 @@ export const prose: ReflexProse = {
   },
   verified: [
     {
-      text: 'The thumb inside the fist is common at first: 125 of 200 healthy term newborns; gone at 1.5 months on average and in all by 7 months. After that age it asks for a closer look.',
+      text: 'The thumb inside the fist is common at first: 125 of 200 healthy term newborns; no longer seen at 1.5 months on average and in none by 7 months. After that age it needs a closer look.',
       sources: ['jaffe-2000'],
       basis: 'read',
     },

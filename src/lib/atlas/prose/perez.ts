@@ -6,7 +6,7 @@ export const prose: ReflexProse = {
   position: 'Prone across the hand or lap, limbs free.',
   stimulus: 'A firm fingertip stroke up the spine from the tailbone to the neck.',
   positive:
-    'Head and pelvis lift, the back arches, all limbs bend, and the infant cries; the bladder may empty.',
+    'Head and pelvis lift, the back arches, all limbs flex, and the infant cries; the bladder may empty.',
   pitfalls: [
     'It is unpleasant: test last and once.',
     'Stroking beside the spine, which tests Galant.',

@@ -5,7 +5,7 @@ export const prose: ReflexProse = {
   sides: 'Each hand separately.',
   position: 'Held prone or supported at the chest, one hand free near a table edge.',
   stimulus: 'The back of the hand is brought up against the edge.',
-  positive: 'The arm bends and lifts, the hand opens and is set down on the surface.',
+  positive: 'The arm flexes and lifts, the hand opens and is set down on the surface.',
   pitfalls: [
     'Letting the infant see the edge once visual placing has begun.',
     'Touching the palm, which gives a grasp.',

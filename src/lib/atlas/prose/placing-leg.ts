@@ -5,7 +5,7 @@ export const prose: ReflexProse = {
   sides: 'Each foot separately.',
   position: 'Held upright, one foot free, the top of the foot near a table edge.',
   stimulus: 'The top of the foot is brought up against the edge.',
-  positive: 'Hip and knee bend, the foot lifts and then sets down on the surface.',
+  positive: 'Hip and knee flex, the foot lifts and then sets down on the surface.',
   pitfalls: [
     'Pressing the sole, which tests positive support.',
     'Both feet touching.',
@@ -30,6 +30,6 @@ export const prose: ReflexProse = {
     },
   },
   patternNotes: {
-    'left-foot': 'Lift, then set down. The ankle bends up.',
+    'left-foot': 'Lift, then set down. The ankle dorsiflexes.',
   },
 };

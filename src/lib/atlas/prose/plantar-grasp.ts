@@ -9,7 +9,7 @@ export const prose: ReflexProse = {
   pitfalls: [
     'Stroking the sole instead of pressing, which tests the plantar response.',
     'Pressing the heel or arch.',
-    'A light touch, which is no pressure and may bring out the plantar response instead.',
+    'A light touch, which is not pressure and may bring out the plantar response instead.',
     'Testing in standing, where body weight confounds the result.',
   ],
   purpose: 'Counterpart of the hand grasp; fades as the foot takes weight in standing and walking.',
@@ -20,7 +20,7 @@ export const prose: ReflexProse = {
       basis: 'read',
     },
     absence: {
-      text: 'Unusually, a weak or missing response in the first months is the finding that matters: of 93 such infants in one series 75 later had cerebral palsy, mostly spastic. Absence from 3 months on was linked to spastic cerebral palsy.',
+      text: 'Unusually, a response that is weak or not elicited in the first months is the finding that matters: of 93 such infants in one series 75 later had cerebral palsy, mostly spastic. Absence from 3 months on was linked to spastic cerebral palsy.',
       sources: ['futagi-suzuki-1999', 'zafeiriou-2000'],
       basis: 'read',
     },

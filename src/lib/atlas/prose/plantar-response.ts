@@ -3,8 +3,8 @@ import type { ReflexProse } from '../types.ts';
 export const prose: ReflexProse = {
   synonyms: ['Babinski reflex', 'Babinski sign (older child and adult)', 'plantar reflex'],
   sides:
-    'Each foot separately. Unequal sides were common in healthy term infants of 1 to 12 months (20 to 40 percent, most at 6 to 9 months; 1281 infants in India, Kumhar et al. 2002), and rare in the first week (5 percent of observations of 256 newborns): from the second month on uneven sides alone weigh little here.',
-  position: 'Supine, relaxed, leg straight, head in midline.',
+    'Each foot separately. Unequal sides were common in healthy term infants of 1 to 12 months (20 to 40 percent, most at 6 to 9 months; 1281 infants in India, Kumhar et al. 2002), and rare in the first week (5 percent of observations of 256 newborns): from the second month on asymmetry alone carries little weight here.',
+  position: 'Supine, relaxed, leg extended, head in midline.',
   stimulus:
     'A blunt stroke along the outer sole from heel toward the little toe and across the ball.',
   positive: 'In the infant the big toe lifts and the other toes fan; later the toes turn down.',
@@ -33,6 +33,6 @@ export const prose: ReflexProse = {
     },
   },
   patternNotes: {
-    'left-sole': 'Big toe extends, other toes fan. With a stronger stroke the leg also bends.',
+    'left-sole': 'Big toe extends, other toes fan. With a stronger stroke the leg also flexes.',
   },
 };

@@ -11,7 +11,7 @@ export const prose: ReflexProse = {
   position: 'Held upright under the arms, feet clear of the surface.',
   stimulus: 'Lower so that the balls of the feet touch and take light weight.',
   positive:
-    'The legs (and trunk) straighten and take partial weight, usually on flat feet, for some seconds.',
+    'The legs (and trunk) extend and take partial weight, usually on flat feet, for some seconds.',
   pitfalls: [
     'Bouncing the infant, which gives scissoring and toe standing.',
     'Holding so tightly that no weight passes through the feet.',
@@ -38,6 +38,6 @@ export const prose: ReflexProse = {
   },
   patternNotes: {
     'both-feet':
-      'In the newborn hips and knees stay a little bent and the feet flat. Stiff toe standing is not the normal form.',
+      'In the newborn hips and knees stay slightly flexed and the feet flat. Stiff toe standing is not the normal form.',
   },
 };

@@ -19,7 +19,7 @@ export const prose: ReflexProse = {
       basis: 'read',
     },
     absence: {
-      text: 'Missing after independent sitting is noted.',
+      text: 'Not eliciting it after independent sitting is noted.',
       sources: [],
       basis: 'memory',
     },

@@ -5,7 +5,7 @@ export const prose: ReflexProse = {
   sides: 'Both legs; compare them.',
   position: 'Held upright in the air, facing away.',
   stimulus: 'Lower quickly toward a firm surface.',
-  positive: 'Legs straighten, spread and the feet turn up ready to land.',
+  positive: 'Legs extend and abduct, and the feet dorsiflex ready to land.',
   pitfalls: [
     'Lowering so far that it becomes a drop.',
     'Testing an infant who is not yet weight bearing.',
@@ -19,7 +19,7 @@ export const prose: ReflexProse = {
       basis: 'read',
     },
     absence: {
-      text: 'Missing in a walking infant is noted; in a healthy cohort more than half could stand before showing it.',
+      text: 'Not eliciting it in a walking infant is noted; in a healthy cohort more than half could stand before showing it.',
       sources: ['jaffe-1994'],
       basis: 'read',
     },
@@ -30,6 +30,6 @@ export const prose: ReflexProse = {
     },
   },
   patternNotes: {
-    lowered: 'Hips turn out, ankles bend up.',
+    lowered: 'Hips turn out, ankles dorsiflex.',
   },
 };

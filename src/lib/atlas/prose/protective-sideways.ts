@@ -6,7 +6,7 @@ export const prose: ReflexProse = {
   position: 'Seated on the floor, legs apart, hands free.',
   stimulus:
     'A push on one shoulder, firm and quick enough to unbalance the infant toward the other side.',
-  positive: 'The arm on the falling side reaches out, elbow straight, hand open, and props.',
+  positive: 'The arm on the falling side reaches out, elbow extended, hand open, and props.',
   pitfalls: [
     'A push too slow or too small to unbalance: a slow tilt tests equilibrium, where no arm is needed.',
     'A push harder than it takes, or no hand ready to catch.',
@@ -21,7 +21,7 @@ export const prose: ReflexProse = {
       basis: 'read',
     },
     absence: {
-      text: 'Missing after stable sitting is noted.',
+      text: 'Not eliciting it after stable sitting is noted.',
       sources: [],
       basis: 'memory',
     },

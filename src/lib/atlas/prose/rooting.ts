@@ -23,7 +23,7 @@ export const prose: ReflexProse = {
       basis: 'mixed',
     },
     absence: {
-      text: 'A weak or missing response in the newborn is taught as non-specific: prematurity, a recent feed, sedation or general depression of the nervous system (recalled from teaching). At term age low-risk preterm infants rooted in a less sustained way than term newborns.',
+      text: 'A response that is weak or not elicited in the newborn is taught as non-specific: prematurity, a recent feed, sedation or general depression of the nervous system (recalled from teaching). At term age low-risk preterm infants rooted in a less sustained way than term newborns.',
       sources: ['majnemer-1992'],
       basis: 'mixed',
     },

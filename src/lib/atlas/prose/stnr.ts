@@ -4,9 +4,9 @@ export const prose: ReflexProse = {
   synonyms: ['STNR', 'symmetric tonic neck reflex'],
   sides: 'Midline, two variants.',
   position: 'On hands and knees, or prone over the examiner knees.',
-  stimulus: 'Bend the head forward, then lift it back, slowly, holding each for some seconds.',
+  stimulus: 'Flex the head, then extend it, slowly, holding each for some seconds.',
   positive:
-    'Head bent: arms bend and legs straighten. Head lifted: arms straighten and legs bend, so the infant sits back on the heels.',
+    'Head flexed: arms flex and legs extend. Head extended: arms extend and legs flex, so the infant sits back on the heels.',
   pitfalls: [
     'Testing before the infant can bear weight on the arms; many infants show little or nothing.',
     'Moving trunk and head together.',
@@ -32,7 +32,7 @@ export const prose: ReflexProse = {
     },
   },
   patternNotes: {
-    'neck-flexed': 'Arms bend, legs straighten.',
-    'neck-extended': 'Arms straighten, legs bend; the hips sink toward the heels.',
+    'neck-flexed': 'Arms flex, legs extend.',
+    'neck-extended': 'Arms extend, legs flex; the hips sink toward the heels.',
   },
 };

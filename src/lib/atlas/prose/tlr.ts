@@ -6,7 +6,7 @@ export const prose: ReflexProse = {
   position: 'Lay the infant prone, then supine, head in midline.',
   stimulus: 'The position of the head in space itself; no touch is added.',
   positive:
-    'Prone: flexor tone rises and the limbs draw under. Supine: extensor tone rises, shoulders pull back and legs straighten.',
+    'Prone: flexor tone rises and the limbs draw under. Supine: extensor tone rises, shoulders pull back and legs extend.',
   pitfalls: [
     'Head turned, which adds the asymmetrical pattern.',
     'Taking it for the Landau reaction: prone, this reflex flexes, and the Landau extends.',
@@ -42,6 +42,6 @@ export const prose: ReflexProse = {
   patternNotes: {
     prone: 'Flexor tone rises; the infant may not be able to lift the head.',
     supine:
-      'Many texts describe the arms as retracted at the shoulder with elbows bent; extension is the tone that rises.',
+      'Many texts describe the arms as retracted at the shoulder with elbows flexed; extension is the tone that rises.',
   },
 };

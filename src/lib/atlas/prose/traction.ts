@@ -7,7 +7,7 @@ export const prose: ReflexProse = {
   position: 'Supine, head in midline.',
   stimulus: 'Hold the forearms and draw the infant slowly up toward sitting.',
   positive:
-    'In each arm shoulder, elbow, wrist and fingers flex and pull against the examiner. Head lag is no part of the answer: note it by itself.',
+    'In each arm shoulder, elbow, wrist and fingers flex and pull against the examiner. Head lag is not part of the response: note it separately.',
   pitfalls: [
     'Holding the hands, which adds the palmar grasp.',
     'Pulling fast, or letting the head drop back.',

@@ -31,7 +31,7 @@ export const reflex: ReflexData = {
     },
     {
       variant: 'sound-spread',
-      label: 'Sudden sound: spread and embrace, as widely taught',
+      label: 'Sudden sound: abduction and embrace, as widely taught',
       otherAccount: true,
       stimulusSide: 'none',
       head: 'none',

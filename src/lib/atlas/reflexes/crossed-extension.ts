@@ -33,7 +33,7 @@ export const reflex: ReflexData = {
       mainPhase: 3,
       phases: [
         {
-          label: 'Free leg bends',
+          label: 'Free leg flexes',
           head: 'none',
           trunk: 'none',
           armL: 'none',
@@ -49,7 +49,7 @@ export const reflex: ReflexData = {
           },
         },
         {
-          label: 'Free leg pulls inward',
+          label: 'Free leg adducts',
           head: 'none',
           trunk: 'none',
           armL: 'none',
@@ -65,7 +65,7 @@ export const reflex: ReflexData = {
           },
         },
         {
-          label: 'Free leg straightens, toes may fan',
+          label: 'Free leg extends, toes may fan',
           head: 'none',
           trunk: 'none',
           armL: 'none',

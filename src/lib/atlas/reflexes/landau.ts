@@ -15,7 +15,7 @@ export const reflex: ReflexData = {
   patterns: [
     {
       variant: 'prone-suspension',
-      label: 'Held prone in the air',
+      label: 'In ventral suspension',
       stimulusSide: 'none',
       head: 'extended',
       trunk: 'extended',
@@ -34,7 +34,7 @@ export const reflex: ReflexData = {
     },
     {
       variant: 'head-bent',
-      label: 'Head pressed down in prone suspension',
+      label: 'Head pressed down in ventral suspension',
       stimulusSide: 'none',
       head: 'flexed',
       trunk: 'flexed',

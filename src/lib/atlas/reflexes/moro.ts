@@ -44,7 +44,7 @@ export const reflex: ReflexData = {
       mainPhase: 1,
       phases: [
         {
-          label: 'Out: arms spread and straighten, hands open',
+          label: 'Out: arms abducted and extended, hands open',
           head: 'extended',
           trunk: 'extended',
           armL: 'extended',

@@ -30,7 +30,7 @@ export const reflex: ReflexData = {
       mainPhase: 1,
       phases: [
         {
-          label: 'Lift: the arm bends',
+          label: 'Lift: the arm flexes',
           head: 'none',
           trunk: 'none',
           armL: 'flexed',
@@ -43,7 +43,7 @@ export const reflex: ReflexData = {
           footR: 'none',
         },
         {
-          label: 'Place: the arm straightens, the open hand is set down',
+          label: 'Place: the arm extends, the open hand is set down',
           head: 'none',
           trunk: 'none',
           armL: 'extended',

@@ -30,7 +30,7 @@ export const reflex: ReflexData = {
       mainPhase: 1,
       phases: [
         {
-          label: 'Lift: hip, knee and ankle bend',
+          label: 'Lift: hip, knee and ankle flex',
           head: 'none',
           trunk: 'none',
           armL: 'none',
@@ -43,7 +43,7 @@ export const reflex: ReflexData = {
           footR: 'none',
         },
         {
-          label: 'Place: the leg straightens onto the surface',
+          label: 'Place: the leg extends onto the surface',
           head: 'none',
           trunk: 'none',
           armL: 'none',

@@ -15,7 +15,7 @@ export const reflex: ReflexData = {
   patterns: [
     {
       variant: 'neck-flexed',
-      label: 'Head bent forward',
+      label: 'Head flexed',
       stimulusSide: 'none',
       head: 'flexed',
       trunk: 'none',
@@ -30,7 +30,7 @@ export const reflex: ReflexData = {
     },
     {
       variant: 'neck-extended',
-      label: 'Head lifted back',
+      label: 'Head extended',
       stimulusSide: 'none',
       head: 'extended',
       trunk: 'none',

@@ -50,15 +50,15 @@ export function ageWords(origin: CivilDate, on: CivilDate, totalDays: number): s
 export const correctedWords = (ages: Ages): string =>
   ages.correctedDays === 0 ? 'at term' : ageWords(ages.due, ages.on, ages.correctedDays);
 
-/** The age since birth, in words. */
+/** The chronological age, in words. */
 export const chronologicalWords = (ages: Ages, born: CivilDate): string =>
   ageWords(born, ages.on, ages.chronologicalDays);
 
-/** The age that counts: `5 mo 1 wk corrected`, `9 mo since birth`. */
+/** The age that counts: `5 mo 1 wk corrected`, `9 mo chronological`. */
 export const countedWords = (ages: Ages, born: CivilDate): string =>
   ages.counts === 'corrected'
     ? `${correctedWords(ages)} corrected`
-    : `${chronologicalWords(ages, born)} since birth`;
+    : `${chronologicalWords(ages, born)} chronological`;
 
 /** A place on the axis without a child: `32w0d` before term, `4.5 mo` after. */
 export const axisWords = (day: AxisDay): string =>
@@ -82,11 +82,11 @@ export function whyCounts(ages: Ages, pretermBelowDays: number, untilMonths: num
   const limit = formatGestation(pretermBelowDays);
   switch (ages.why) {
     case 'born-early':
-      return `Born at ${born}, before ${limit}, and not past ${untilMonths} months since birth: the corrected age counts.`;
+      return `Born at ${born}, before ${limit}, and not past a chronological age of ${untilMonths} months: the corrected age counts.`;
     case 'born-at-term':
-      return `Born at ${born}, not before ${limit}: the age since birth counts.`;
+      return `Born at ${born}, not before ${limit}: the chronological age counts.`;
     case 'past-limit':
-      return `Past ${untilMonths} months since birth: the age since birth counts.`;
+      return `Past a chronological age of ${untilMonths} months: the chronological age counts.`;
   }
 }
 
@@ -94,7 +94,7 @@ export function whyCounts(ages: Ages, pretermBelowDays: number, untilMonths: num
 export const doubtWords = (sdDays: number): string =>
   sdDays === 0
     ? 'The age is exact.'
-    : `The due date can be off: 95 of 100 such dates lie within ${Math.round(1.96 * sdDays)} days.`;
+    : `The due date can be off: 95 of 100 such dates are within ${Math.round(1.96 * sdDays)} days.`;
 
 /** How a moment is said: by its date, or, where no date may be told, by the child's age. */
 export interface When {

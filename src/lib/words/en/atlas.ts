@@ -61,19 +61,19 @@ export const sourcesOfWords = (part: SourceCount, of: SourceCount): string =>
 export const sides: Record<Side, string> = { left: 'left', right: 'right', midline: 'midline' };
 
 export const positions: Record<Position, string> = {
-  supine: 'on the back',
-  prone: 'on the belly',
-  'prone-suspension': 'held in the air, belly down',
+  supine: 'supine',
+  prone: 'prone',
+  'prone-suspension': 'in ventral suspension',
   'upright-held': 'held upright',
   sitting: 'sitting',
   'hands-and-knees': 'on hands and knees',
   standing: 'standing',
-  'side-lying': 'on the side',
+  'side-lying': 'side-lying',
 };
 
 export const apart: Record<Dissociation, string> = {
-  'arms-from-each-other': 'arms apart from each other',
-  'arms-from-legs': 'arms apart from the legs',
+  'arms-from-each-other': 'arms dissociated from each other',
+  'arms-from-legs': 'arms dissociated from legs',
 };
 
 /**
@@ -98,6 +98,6 @@ export const cautions: Record<Caution, string> = {
   'light-touch': 'A light touch is enough; it should never hurt.',
   'firm-touch': 'Firm pressure, and never so firm that it hurts.',
   'only-if-stable': 'Not in an infant who is ill or not yet stable.',
-  'no-water': 'Do not test in water: the response is watched held in the air or not at all.',
+  'no-water': 'Do not test in water: observe the response in ventral suspension or not at all.',
   'airway-clear': 'Keep nose and mouth free, and never leave the infant face down.',
 };

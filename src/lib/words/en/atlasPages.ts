@@ -23,8 +23,8 @@ export function tellApartSentence(told: TellApart): string {
   if (told.position)
     clauses.push(`${positions[told.position[0]]} instead of ${positions[told.position[1]]}`);
   const ages: Record<AgeRelation, string | undefined> = {
-    'first-gone-before-second': 'gone in every source before the other comes',
-    'second-gone-before-first': 'comes when the other has gone in every source',
+    'first-gone-before-second': 'integrated in every source before the other appears',
+    'second-gone-before-first': 'appears when the other has integrated in every source',
     overlap: undefined,
   };
   const age = ages[told.ages];
@@ -37,13 +37,13 @@ export function tellApartSentence(told: TellApart): string {
 /** Ages over all sources, in a line. */
 export function agesWords({ appears, integrates, lifelong }: AgeSpans): string {
   const comes = appears
-    ? `comes ${spanWords(appears.from as AxisDay, appears.to as AxisDay)}`
-    : 'start not dated';
+    ? `appears ${spanWords(appears.from as AxisDay, appears.to as AxisDay)}`
+    : 'onset not dated';
   const goes = integrates
-    ? `goes ${spanWords(integrates.from as AxisDay, integrates.to as AxisDay)}${lifelong ? ', or stays' : ''}`
+    ? `integrates ${spanWords(integrates.from as AxisDay, integrates.to as AxisDay)}${lifelong ? ', or stays for life' : ''}`
     : lifelong
       ? 'stays for life'
-      : 'end not dated';
+      : 'integration not dated';
   return `${comes}; ${goes}`;
 }
 
@@ -64,10 +64,10 @@ export function playerWords(reflex: Reflex, pattern: LimbPattern) {
   return {
     controls: `${reflex.name}: the moments`,
     play: 'Play',
-    hold: 'Hold',
+    hold: 'Pause',
     name,
     describe: (moment: number): string => {
-      if (moment === 0) return `${reflex.name}, at rest: an infant ${positions[reflex.position]}.`;
+      if (moment === 0) return `${reflex.name}, at rest: the infant ${positions[reflex.position]}.`;
       if (moment === 1) return `${reflex.name}, the stimulus: ${stimuli[reflex.stimulus]}.`;
       const phase = phases[moment - 2] ?? pattern;
       return `${reflex.name}, ${phases.length > 1 ? `phase ${moment - 1}` : 'the response'}: ${momentWords(phase)}.`;
@@ -79,22 +79,22 @@ export const reflexPage = {
   also: 'also',
   sides: 'Side',
   variants: 'Variant',
-  elicit: 'How it is elicited',
+  elicit: 'Technique',
   steps: { position: 'Position', stimulus: 'Stimulus', response: 'Look for', sides: 'Sides' },
   state:
-    'The infant awake and quiet, some time after a feed: asleep, drowsy or crying a missing answer is no answer (common practice, no source).',
+    'The infant awake and quiet, some time after a feed: when asleep, drowsy or crying, a response that is not elicited does not count (common practice, no source).',
   cautions: 'Handling',
   upsetting: 'It may upset the infant, so it is examined last.',
-  purpose: 'What it is for',
-  pitfalls: 'How it is commonly tested wrongly',
+  purpose: 'Purpose',
+  pitfalls: 'Common errors of technique',
   verified: 'On examining it, checked with sources',
-  own: 'A reflex of your own.',
-  ownNoProse: 'Nothing more is written about it than its limb pattern and ages.',
-  when: 'When it comes and goes, by each source',
-  whenNone: 'No source dates it.',
+  own: 'Your own reflex.',
+  ownNoProse: 'Only its limb pattern and ages are recorded.',
+  when: 'When it appears and integrates, by source',
+  whenNone: 'No source gives an age.',
   voices: 'Sources that share ages',
   variantsHelp:
-    'Tests that sources date apart go under this name. A finding that says which was done is judged by its sources and by those that do not say which they mean; any other finding by all of them.',
+    'Sources give different ages for the tests under this name. A finding that says which was done is judged by the sources on that test and by those that do not say which they mean. Any other finding is judged by all of them.',
   variantUnsaid: 'Sources that do not say which they mean',
   variantAges: (span: string, sources: string): string => `Appears ${span}; ${sources}.`,
   table: {
@@ -105,19 +105,19 @@ export const reflexPage = {
     goes: 'Integrates',
     note: 'Notes',
   },
-  context: 'Beside it, not judged by',
-  contextHelp: 'Measured otherwise, in another group or on another question.',
+  context: 'Further context, not used for judging',
+  contextHelp: 'Measured differently, in another group or on another question.',
   counts: 'Counted in real infants',
   countsHelp:
     'Each measure by itself; different measures are never pooled. The line is a 95 % interval (Wilson), drawn where the number of infants and an exact share were printed.',
-  reported: 'What has been reported with it',
+  reported: 'Reported associations',
   reportedHelp: 'Associations only, none of them a diagnosis.',
   persistence: 'Persistence',
   absence: 'Absence',
   asymmetry: 'Asymmetry',
   notes: { read: 'read', mixed: 'partly from memory', memory: 'from memory' },
   noSources: 'no source',
-  sequences: 'Its place in the order of things',
+  sequences: 'Its place in developmental sequences',
   mistaken: 'Easily mistaken for',
   compare: (name: string): string => `Side by side with ${name}`,
   atlas: 'All reflexes',
@@ -125,7 +125,7 @@ export const reflexPage = {
   previous: 'Previous',
   next: 'Next',
   noSuch: 'There is no such reflex in the atlas.',
-  setsApart: (words: string): string => `It sets the ${words}.`,
+  setsApart: (words: string): string => `Limb dissociation: ${words}.`,
 };
 
 const SIGNS = { '=': '', '~': 'about ', '<': 'fewer than ', '>': 'more than ', '': '' } as const;
@@ -144,25 +144,25 @@ export const countMeasure = (measure: string): string =>
 
 /** What limbs do, under the name of the part. */
 export const doings: Record<Doing, string> = {
-  'arms bend': 'bend',
-  'arms straighten': 'straighten',
-  'arms spread': 'spread',
-  'arms close-in': 'are drawn in',
-  'arms unlike': 'unlike each other',
-  'legs bend': 'bend',
-  'legs straighten': 'straighten',
-  'legs spread': 'spread',
-  'legs unlike': 'unlike each other',
+  'arms bend': 'flex',
+  'arms straighten': 'extend',
+  'arms spread': 'abduct',
+  'arms close-in': 'adduct',
+  'arms unlike': 'differ',
+  'legs bend': 'flex',
+  'legs straighten': 'extend',
+  'legs spread': 'abduct',
+  'legs unlike': 'differ',
   'hands open': 'open',
   'hands close': 'close',
   'feet fan': 'toes fan',
   'feet curl': 'toes curl',
   'head turns': 'turns',
-  'head bends': 'bends',
-  'head lifts': 'lifts',
+  'head bends': 'flexes',
+  'head lifts': 'extends',
   'head tilts': 'tilts',
-  'trunk bends': 'bends',
-  'trunk straightens': 'straightens',
+  'trunk bends': 'flexes',
+  'trunk straightens': 'extends',
   'trunk curves': 'curves',
   'trunk turns': 'turns',
   'face moves': 'moves',
@@ -171,7 +171,7 @@ export const doings: Record<Doing, string> = {
 export const findPage = {
   title: 'Reflexes and reactions',
   find: 'Name or synonym',
-  findHelp: 'Typing forgives a slip.',
+  findHelp: 'Small spelling mistakes are accepted.',
   at: 'At the age of',
   units: { months: 'months after term', weeks: 'weeks of gestation' },
   badAge: 'Write an age as a number, such as 4.',
@@ -180,52 +180,52 @@ export const findPage = {
   side: 'Side',
   any: 'any',
   sides: { pair: 'left and right', midline: 'on the midline' },
-  does: 'By what the limbs do',
+  does: 'By limb movement',
   clear: 'Show all',
   found: (n: number, of: number): string =>
     n === of ? `All ${of}, on one axis.` : n === 1 ? `1 of ${of}.` : `${n} of ${of}.`,
-  none: 'No reflex fits all of that. Take something out, or type another name.',
+  none: 'No reflex matches all of that. Remove a filter, or type another name.',
   atAge: (age: string): string => `At ${age}`,
   headings: {
-    there: 'Should answer',
+    there: 'Expected to be present',
     changing: 'Changing now',
-    gone: 'Should be gone',
+    gone: 'Expected to be integrated',
     'not-yet': 'Not yet',
-    unknown: 'No source speaks of this age',
+    unknown: 'No source gives an age',
   },
-  ways: { coming: 'coming', going: 'going' },
+  ways: { coming: 'appearing', going: 'integrating' },
   counted: (sources: string, phases: string): string => `${sources}: ${phases}`,
   more: 'More of the atlas',
   links: {
     compare: 'Side by side',
-    order: 'The order of things',
-    quarrels: 'Where the sources quarrel',
+    order: 'Developmental sequences',
+    quarrels: 'Where sources disagree',
     own: 'Your own source or reflex',
   },
 };
 
 export const comparePage = {
   title: 'Side by side',
-  lead: 'Choose two to four reflexes. They move together; the table says what differs.',
+  lead: 'Choose two to four reflexes. They move together, and the table shows the differences.',
   suggested: 'Most easily mistaken for each other',
-  suggestedHelp: 'Computed from the limb patterns: how much of what moves is the same.',
+  suggestedHelp: 'Computed from the limb patterns: how much of the movement is the same.',
   add: 'Add another',
-  takeOut: 'Take out',
-  remove: (name: string): string => `Take out ${name}`,
+  takeOut: 'Remove',
+  remove: (name: string): string => `Remove ${name}`,
   choose: 'Choose a reflex',
   play: 'Play',
-  hold: 'Hold',
+  hold: 'Pause',
   moments: ['Rest', 'Stimulus', 'Response', 'Then', 'Then'],
   controls: 'The moments of all of them',
-  differs: 'What differs',
-  differsHelp: 'Where all do the same, the line is faint.',
+  differs: 'Differences',
+  differsHelp: 'Where all are the same, the line is pale.',
   aspect: 'Aspect',
   stimulus: 'Elicited by',
   position: 'Position',
   ages: 'Ages, all sources',
   phase: (part: string, phase: number): string => (phase > 1 ? `${part}, then` : part),
   from: (a: string, b: string): string => `${a}, against ${b}`,
-  unknown: (id: string): string => `"${id}" is no reflex of the atlas; it is left out.`,
+  unknown: (id: string): string => `“${id}” is not in the atlas and is left out.`,
   needTwo: 'One more is needed to compare.',
 };
 

@@ -51,7 +51,7 @@ interface Told {
   agreement: Agreement | undefined;
 }
 
-/** An entry in a few sentences: what stands out, what the sources say, and on what that hangs. */
+/** An entry in a few sentences: what stands out, what the sources say, and what that depends on. */
 export function entrySentences(told: Told, when = BY_DATE): string[] {
   const { lead, weaker, plainlyUneven, agreement } = told;
   const { finding, judged, raised, caps } = lead;
@@ -73,7 +73,7 @@ export function entrySentences(told: Told, when = BY_DATE): string[] {
   if (weaker && plainlyUneven) {
     said.push(unevenSentence(weaker));
     if (raised.some((one) => one.common))
-      said.push('Unlike sides are common in healthy infants here.');
+      said.push('Differences between the sides are common in healthy infants at this age.');
   }
   if (agreement && judged.verdict !== 'not-judged')
     said.push(verdictSentence(judged.verdict, finding.response, agreement));
@@ -84,11 +84,11 @@ export function entrySentences(told: Told, when = BY_DATE): string[] {
 export const visitWords = (on: CivilDate): string => shortDateWords(on);
 
 export const attention = {
-  title: 'What asks for attention',
-  nothing: 'Nothing asks for attention at this visit.',
+  title: 'Findings to review',
+  nothing: 'Nothing is flagged at this visit.',
   noFindings: 'No finding is recorded at this visit yet.',
   noVisit: 'No visit is recorded yet.',
-  fits: (n: number): string => (n === 1 ? '1 fits this age' : `${n} fit this age`),
+  fits: (n: number): string => `${n} not flagged`,
   notJudged: (n: number): string => `${n} not judged`,
   loading: 'Loading…',
   loadFailed: 'This part could not be loaded. Reload the page to try again.',

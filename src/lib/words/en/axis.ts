@@ -1,4 +1,4 @@
-/** English for the empty axis. */
+/** English for the timeline exercise. */
 import { DAYS_PER_WEEK, type AxisDay } from '../../age/axis.ts';
 import { axisWords, spanWords } from './ages.ts';
 
@@ -18,24 +18,24 @@ const beside = (days: number): string =>
     : `${weeks(days)} too ${days < 0 ? 'early' : 'late'}`;
 
 export const axisPage = {
-  title: 'The empty axis',
-  lead: 'Put each band where you would have the reflex be there. Drag its middle or either end; a band drawn to the right edge goes on past it, as one that stays for life does.',
+  title: 'Timeline exercise',
+  lead: 'Place each band over the ages at which you expect the reflex to be present. Drag its middle or either end. A band drawn to the right edge goes on past it, as for a response that stays for life.',
   keys: 'By keyboard: Tab goes from band to band and to its two ends, arrows move by a week, with Shift by four, Home and End to the edges.',
   defined:
-    'The sources’ band spans the ages at which their mean expectation is one half or more. An end within the ages they print is no weeks off; outside, it is as far off as the nearest of them.',
+    'The sources’ band spans the ages at which their mean expectation is one half or more. An end within the ages they print is not off at all. Outside, it is as far off as the nearest of them.',
   controls: 'The exercise',
   of: 'Reflexes',
   all: 'All',
-  sheet: (n: number): string => `Order ${n}`,
-  shuffle: 'Another order',
+  sheet: (n: number): string => `Set ${n}`,
+  shuffle: 'Another set',
   compare: 'Compare with the sources',
-  clear: 'Begin again',
+  clear: 'Start again',
   blank: 'Print a blank sheet',
   solution: 'Print the solution',
   lanes: 'Bands to be placed',
   notPlaced: 'not placed yet',
   whole: (name: string): string => `${name}: the band`,
-  begins: (name: string): string => `${name}: its beginning`,
+  begins: (name: string): string => `${name}: its onset`,
   ends: (name: string): string => `${name}: its end`,
   at: (day: number): string => axisWords(day as AxisDay),
   onward: 'past the right edge',
@@ -58,14 +58,14 @@ export const axisPage = {
   sources: (band: string): string => `The sources: ${band}.`,
   left: (n: number): string =>
     n === 1
-      ? '1 reflex is left out: no source dates both its ends.'
-      : `${n} reflexes are left out: no source dates both their ends.`,
+      ? '1 reflex is left out: no source gives both its ages.'
+      : `${n} reflexes are left out: no source gives both their ages.`,
   key: {
     placed: 'as placed',
     band: 'the sources’ band',
     printed: 'ages the sources print for its two ends',
   },
-  sheetBlank: 'Draw each band from where the reflex appears to where it has gone.',
-  sheetSolution: 'The solution: each band as the sources have it.',
+  sheetBlank: 'Draw each band from where the reflex appears to where it has integrated.',
+  sheetSolution: 'The solution: each band as the sources give it.',
   who: 'Name',
 };

@@ -18,41 +18,41 @@ export const stimuli: Record<StimulusKind, string> = {
   pressure: 'pressure',
   tap: 'a tap',
   sound: 'a sound',
-  'head-drop': 'the head let drop a little',
+  'head-drop': 'a supported head drop',
   'head-turn': 'the head turned',
-  'neck-bend': 'the neck bent',
+  'neck-bend': 'the neck flexed',
   position: 'the position itself',
   pull: 'a pull',
   'sole-contact': 'soles set down',
   'edge-contact': 'an edge touched',
   'surface-contact': 'a surface touched',
-  suspension: 'being held in the air',
+  suspension: 'suspension',
   lowering: 'being lowered',
   push: 'a push',
   tip: 'the body tipped',
-  tilt: 'the ground tilted',
+  tilt: 'the support tilted',
   roll: 'being rolled',
   lift: 'a hip lifted',
 };
 
 const LIMB: Readonly<Record<string, string>> = {
-  flexed: 'bent',
-  extended: 'straight',
-  abducted: 'spread',
-  adducted: 'drawn in',
+  flexed: 'flexed',
+  extended: 'extended',
+  abducted: 'abducted',
+  adducted: 'adducted',
 };
 const TOKENS: Readonly<Record<BodyPart, Readonly<Record<string, string>>>> = {
   head: {
-    flexed: 'bent',
-    extended: 'lifted back',
+    flexed: 'flexed',
+    extended: 'extended',
     'turned-left': 'turned left',
     'turned-right': 'turned right',
     'tilted-left': 'tilted left',
     'tilted-right': 'tilted right',
   },
   trunk: {
-    flexed: 'bent',
-    extended: 'straight',
+    flexed: 'flexed',
+    extended: 'extended',
     'curved-left': 'curved left',
     'curved-right': 'curved right',
     'turned-left': 'turned left',
@@ -83,7 +83,7 @@ const tokenWords = (part: BodyPart, tokens: readonly string[]): string =>
 /** What a part that stays as it is does. */
 export const NOT_MOVED = 'not moved';
 
-/** What a part does: `bent`, `left straight, right bent`, `not moved`. */
+/** What a part does: `flexed`, `left extended, right flexed`, `not moved`. */
 export function actWords(part: BodyPart, act: Act | null): string {
   if (!act) return 'over by then';
   const left = tokenWords(part, act.left);

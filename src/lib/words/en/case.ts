@@ -12,12 +12,12 @@ export const responses: Record<Response, string> = {
 };
 
 export const responseHelp: Record<Response, string> = {
-  'not-elicited': 'Tried in the right way and state; no answer.',
-  weak: 'There, but faint, slow or incomplete.',
-  elicited: 'There, as described.',
-  brisk: 'There, quicker or larger than usual.',
+  'not-elicited': 'Tried in the right way and state, without a response.',
+  weak: 'Present, but faint, slow or incomplete.',
+  elicited: 'Present, as described.',
+  brisk: 'Present, quicker or larger than usual.',
   obligatory: 'The infant cannot leave the posture while the stimulus lasts.',
-  'not-assessable': 'Could not be tried or read; say why in the note.',
+  'not-assessable': 'Could not be tried or read. Say why in the note.',
 };
 
 export const states: Record<InfantState, string> = {

@@ -66,9 +66,9 @@ function pointWords({ count, share, interval }: CountAt): string {
   return `${count.source.short}, ${count.asPrinted}: ${about}${whole(share)} %${of}${measure}${range}`;
 }
 
-/** Names of the orders that stand on the chart, short enough to stand beside it. */
+/** Names of the sequences on the chart, short enough for its margin. */
 const SEQUENCES: Readonly<Record<string, string>> = {
-  'arms-then-legs': 'Limbs come apart',
+  'arms-then-legs': 'Limb dissociation',
   'protective-directions': 'Protective reactions',
   'downward-then-forward': 'Legs, then arms',
   'moro-before-sitting': 'Before sitting',
@@ -127,7 +127,7 @@ function childClocks({ birth, limits, dateless }: WhoseAges, day: AxisDay): stri
   const weeks = formatGestation(Math.max(0, ages.postmenstrualDays));
   const dates = dateless ? [] : [dateWords(on)];
   if (ages.chronologicalDays < 0) return [weeks, 'before birth', ...dates];
-  const since = `${chronologicalWords(ages, birth.born)} since birth`;
+  const since = `${chronologicalWords(ages, birth.born)} chronological`;
   const corrected = `${correctedWords(ages)} corrected`;
   const counted = ages.counts === 'corrected' ? [corrected, since] : [since, corrected];
   return [...counted, `${weeks} postmenstrual`, ...dates];
@@ -154,7 +154,7 @@ export function chartWords(atlas: Atlas, child?: WhoseAges) {
   const clocks = (day: AxisDay): string[] => (child ? childClocks(child, day) : plainClocks(day));
   const stretch = (s: Stretch | null): string => (s ? spanWords(s.from, s.to) : 'not dated');
   const share = (expected: number | null): string =>
-    expected === null ? 'no source speaks' : expected.toFixed(2);
+    expected === null ? 'no source gives an age' : expected.toFixed(2);
   const ends = ({ integrates, lifelong }: LaneAt['figures']): string =>
     integrates
       ? `integrates ${stretch(integrates)}${lifelong ? ', or stays for life' : ''}`
@@ -182,7 +182,7 @@ export function chartWords(atlas: Atlas, child?: WhoseAges) {
       case 'appears':
         return STATIONS[s.reflex] ?? name(s.reflex);
       case 'integrates':
-        return `${name(s.reflex)} gone`;
+        return `${name(s.reflex)} integrated`;
       case 'sets-apart':
         return apart[s.apart];
       case 'reached':
@@ -201,7 +201,7 @@ export function chartWords(atlas: Atlas, child?: WhoseAges) {
       : 'Reflexes and reactions by age',
     lanes: 'Lanes',
     sequences: 'Sequences',
-    ageLine: 'Age line',
+    ageLine: 'Age marker',
     reflex: name,
     group: (group: Group): string => groups[group],
     milestone,
@@ -244,9 +244,9 @@ export function chartWords(atlas: Atlas, child?: WhoseAges) {
     side: (side: Side): string => sides[side],
     key: {
       ridge:
-        'height: how far the sources lead one to expect it; dots in an opened lane: shares of infants counted, with 95 % intervals',
-      agreed: 'deeper: every source that speaks says established',
-      course: 'came or went between two visits',
+        'height: how strongly the sources expect it; dots: infants counted, with 95 % intervals',
+      agreed: 'deeper: all sources say established',
+      course: 'appeared or integrated between two visits',
     },
     table: {
       caption: (age: AxisDay): string => `Every lane at ${clocks(age)[0] ?? ''}`,

@@ -1,4 +1,4 @@
-/** English for the page of all children: looking for one, what is open in each, what can be done. */
+/** English for the page of all children: looking for one, what is flagged in each, what can be done. */
 import type { CivilDate } from '../../age/civil.ts';
 import type { Ages, Birth } from '../../age/clocks.ts';
 import { formatGestation } from '../../age/gestation.ts';
@@ -11,24 +11,24 @@ interface Asks {
 
 export const page = {
   title: 'Children',
-  lead: 'Kept in this browser on this machine, and nowhere else.',
+  lead: 'Saved in this browser on this machine, and nowhere else.',
   add: 'New child',
   openHelp: 'a FHIR bundle or a sheet of findings (CSV) too; or drop one anywhere on the page',
-  none: 'No child is kept here.',
+  none: 'No child is saved here.',
   unread: 'Records that could not be read',
   examples: {
-    add: 'Add invented children',
+    add: 'Add sample children',
     adding: 'Adding…',
     failed: 'They could not be loaded. Reload the page to try again.',
-    help: 'to look around with; they are nobody’s data',
-    clear: 'Clear the invented children',
+    help: 'fictional, to look around with',
+    clear: 'Remove sample children',
   },
 };
 
 export const filters = {
-  title: 'Which children',
+  title: 'Filters',
   find: 'Find',
-  findHelp: 'label, tag or examiner',
+  findHelp: 'name or code, tag, examiner',
   more: 'Filter and sort',
   any: 'any',
   age: 'Age now',
@@ -40,23 +40,23 @@ export const filters = {
     '12-24': '12 to under 24 months',
     'from-24': '24 months or more',
   },
-  asks: 'Asks for',
+  asks: 'Status',
   asking: {
-    discuss: 'something to discuss',
-    asking: 'something to discuss or watch',
-    nothing: 'nothing',
-    unseen: 'a first visit',
+    discuss: 'to discuss',
+    asking: 'to discuss or recheck',
+    nothing: 'nothing flagged',
+    unseen: 'not seen yet',
   },
-  check: 'Check',
+  check: 'Next visit',
   checks: { due: 'due', soon: 'due within 4 weeks' },
   tag: 'Tag',
   examiner: 'Examiner',
-  sort: 'In order of',
+  sort: 'Sort by',
   sorts: {
-    label: 'label',
+    label: 'name or code',
     age: 'age, youngest first',
-    asks: 'what asks most',
-    check: 'next check',
+    asks: 'most flagged',
+    check: 'next visit',
     seen: 'last seen, longest ago first',
   },
   archived: (n: number): string => `With the archive (${n})`,
@@ -69,36 +69,36 @@ export const foundWords = (found: number, of: number): string =>
 
 export const list = {
   name: 'Children',
-  nobody: 'No child fits this.',
+  nobody: 'No child matches.',
   noneBesideArchive: 'Every child is in the archive.',
   weeks: ['weeks of gestation', 'weeks', 'wk'],
   months: ['months after term', 'months', 'mo'],
   term: 'term',
   key: {
     discuss: 'to discuss',
-    watch: 'to watch',
+    watch: 'to recheck',
     more: 'and more',
     visit: 'seen',
     born: 'born',
     now: 'today',
   },
-  about: 'What this shows',
+  about: 'How to read this',
   strip:
-    'Every strip is the child’s own chart made thin, all on one axis: birth, each day seen, and above it one mark for each reflex that asked for attention on that day, by any examiner. The upright line is the age today; a bar on its top is the doubt in the due date. A child born early stands by the corrected age, as everywhere.',
-  due: 'A child that was not seen yet is due from birth.',
+    'Every strip is the child’s own chart in one row, all on one axis: birth, each day seen, and above it one mark for each reflex that was flagged on that day, by any examiner. The vertical line is the age today, and a bar at its top shows the uncertainty of the due date. A child born early is placed by the corrected age, as everywhere.',
+  due: 'A child not seen yet is due from birth.',
   open: 'open now',
-  invented: 'invented',
+  invented: 'fictional',
   archived: 'archived',
-  unborn: (on: CivilDate): string => `birth date ahead: ${dateWords(on)}`,
+  unborn: (on: CivilDate): string => `birth date in the future: ${dateWords(on)}`,
 };
 
-/** `2 to discuss, 1 to watch`. */
+/** `2 to discuss, 1 to recheck`. */
 export function asksWords({ discuss, watch }: Asks): string {
   const said = [
     ...(discuss > 0 ? [`${discuss} to discuss`] : []),
-    ...(watch > 0 ? [`${watch} to watch`] : []),
+    ...(watch > 0 ? [`${watch} to recheck`] : []),
   ];
-  return said.length > 0 ? said.join(', ') : 'nothing asks';
+  return said.length > 0 ? said.join(', ') : 'nothing flagged';
 }
 
 export const openWords = (n: number): string =>
@@ -106,7 +106,7 @@ export const openWords = (n: number): string =>
 
 /** The age today by every clock, the one that counts first. */
 export function clocksWords(ages: Ages, birth: Birth): { counts: string; others: string } {
-  const since = `${chronologicalWords(ages, birth.born)} since birth`;
+  const since = `${chronologicalWords(ages, birth.born)} chronological`;
   const corrected = `${correctedWords(ages)} corrected`;
   const weeks = `${formatGestation(ages.postmenstrualDays)} postmenstrual`;
   if (ages.counts !== 'corrected') return { counts: since, others: `${corrected}, ${weeks}` };
@@ -128,7 +128,7 @@ export const more = {
   noTags: 'none yet',
   addTag: 'Add a tag',
   add: 'Add',
-  takeOff: (tag: string): string => `Take off the tag ${tag}`,
+  takeOff: (tag: string): string => `Remove the tag ${tag}`,
   saveFile: 'Save to a case file',
   archive: 'Archive',
   takeBack: 'Take out of the archive',
@@ -148,7 +148,7 @@ export function copyLabel(label: string, taken: ReadonlySet<string>, most: numbe
   }
 }
 
-/** A strip for a reader that hears it: the days seen, and what asked on each. */
+/** A strip for a reader that hears it: the days seen, and what was flagged on each. */
 export function stripWords(label: string, days: readonly ({ on: CivilDate } & Asks)[]): string {
   if (days.length === 0) return `${label}: not seen yet`;
   return `${label}, seen ${days.map((day) => `${dateWords(day.on)}: ${asksWords(day)}`).join('; ')}`;

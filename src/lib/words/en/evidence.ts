@@ -1,4 +1,4 @@
-/** English for what is known of a finding itself: how far it tells, who agrees on it, what changes it. */
+/** English for what is known of a finding itself: how informative it is, who agrees on it, what changes it. */
 import type { Agreement } from '../../atlas/evidence/agreement.ts';
 import type { StateEffect } from '../../atlas/evidence/states.ts';
 import type { UnlikeCount } from '../../atlas/evidence/unlikeCounts.ts';
@@ -61,17 +61,17 @@ export const unlikeSidesSentence = (
   { why }: WeightReason,
 ): string => `Common from ${age(fromMonths)} to ${age(toMonths)}. ${why}`;
 
-/** What an answer that is not elicited says where the sources have it established. */
+/** What a response that is not elicited says where the sources have it established. */
 export const absenceSentence = ({ tells }: Absence, { why }: WeightReason): string =>
-  `${tells === 'tells' ? 'Counts in full.' : 'Tells little.'} ${why}`;
+  `${tells === 'tells' ? 'Counts in full.' : 'Gives little information.'} ${why}`;
 
 export const evidence = {
-  title: 'How much a finding tells',
-  help: 'None of it changes an age. Where absence tells little, or unlike sides are common, a finding of that kind is a watch at most.',
+  title: 'How informative a finding is',
+  help: 'None of this changes an age. Where absence gives little information, or differences between the sides are common, such a finding is to be rechecked at most.',
   absence: 'When it is not elicited',
   sides: 'When the sides differ',
   agreement: 'How far examiners agree',
-  states: 'What the infant’s state changes',
+  states: 'Effect of the infant’s state',
   whole: (n: number): string =>
-    n === 1 ? 'Of whole examinations: 1 more' : `Of whole examinations: ${n} more`,
+    n === 1 ? 'On whole examinations: 1 more' : `On whole examinations: ${n} more`,
 };

@@ -15,7 +15,7 @@ function entryFault(problem: BundleProblem & { code: 'entry' }): string {
   }
 }
 
-/** Why a bundle is not read, with what to mend. */
+/** Why a bundle is not read, with what to correct. */
 export function bundleSentence(problem: BundleProblem): string {
   switch (problem.code) {
     case 'too-large':
@@ -35,7 +35,7 @@ export function bundleSentence(problem: BundleProblem): string {
     case 'no-patient':
       return 'The bundle holds no Patient, so nobody knows whose findings these are. Save it again with the Patient in it.';
     case 'entry':
-      return `Entry ${problem.entry} (${problem.type}): ${entryFault(problem)}. Mend it where the bundle comes from.`;
+      return `Entry ${problem.entry} (${problem.type}): ${entryFault(problem)}. Correct it where the bundle comes from.`;
     case 'record':
       return `${problem.child ? `${problem.child}: ` : ''}${problemWords(problem.problem)}`;
   }
@@ -70,9 +70,9 @@ export const incoming = {
   bundle: 'A FHIR bundle',
   child: (born: string, visits: number, findings: number): string =>
     `born ${born}, ${counted(visits, 'visit', 'visits')}, ${counted(findings, 'finding', 'findings')}`,
-  how: 'What to do with it',
+  how: 'Action',
   rest: (n: number): string =>
-    `${n} more are not listed yet. Of them, what is new is added, and what is here already is left out.`,
+    `${n} more are not listed yet. Of these, new ones are added, and those already here are left out.`,
   standing: {
     new: 'not here yet',
     same: 'here already, and the same',
@@ -80,21 +80,21 @@ export const incoming = {
   },
   ways: {
     add: 'Add as another child',
-    replace: 'Put in the place of the one here',
+    replace: 'Replace the one here',
     leave: 'Leave it out',
   },
   /** Where a child is here already, and different. */
-  waysChanged: { add: 'Keep both', replace: 'Take theirs', leave: 'Keep mine' },
-  differs: (n: number): string => `What differs: ${counted(n, 'point', 'points')}`,
+  waysChanged: { add: 'Keep both', replace: 'Use theirs', leave: 'Keep mine' },
+  differs: (n: number): string => `Differences: ${counted(n, 'point', 'points')}`,
   point: 'Point',
   mine: 'Here',
-  theirs: 'In what came',
+  theirs: 'In the file',
   onlyOrder: 'Only the order of entries differs.',
   morePoints: (n: number): string => `and ${counted(n, 'more point', 'more points')}`,
-  takeHelp: 'Taking over is one step, and Undo brings back what was here.',
-  take: 'Take over',
+  takeHelp: 'All is saved in one step, and Undo restores what was here.',
+  take: 'Save',
   cancel: 'Cancel',
-  nothing: 'Nothing is chosen to be taken over.',
+  nothing: 'Nothing is selected.',
   saveBundle: 'Save as FHIR R4 bundle',
   server: 'A FHIR server',
 };

@@ -49,7 +49,7 @@ export function sharesWords(shares: Shares): string {
 
 /** What one source says of the finding: `persisting 98 %`. */
 export const voiceWords = ({ verdict, probability }: Voice): string =>
-  verdict ? `${verdicts[verdict]} ${percent(probability)}` : 'silent at this age';
+  verdict ? `${verdicts[verdict]} ${percent(probability)}` : 'gives no age here';
 
 const SIGNS = { '=': '', '~': 'about ', '<': 'fewer than ', '>': 'more than ', '': '' } as const;
 
@@ -80,7 +80,7 @@ const times = ({ value, interval }: Estimate): string =>
 const share = ({ value, interval }: Estimate): string =>
   `${percent(value)} (${percent(interval.low)} to ${percent(interval.high)})`;
 
-/** What a finding has been reported with: the sign, the outcome, and how far the one tells of the other. */
+/** What a finding has been reported with: the sign, the outcome, and how far the one predicts the other. */
 export function associationSentence({ row, tells }: Association): string {
   const said = [`${upper(row.sign)}, ${row.age}: ${row.outcome}, in ${row.population}.`];
   if (row.finding) said.push(row.finding);
@@ -103,7 +103,7 @@ export const associations = {
   titles: {
     persistence: 'Persistence has been reported with',
     absence: 'Absence has been reported with',
-    asymmetry: 'Unlike sides have been reported with',
+    asymmetry: 'Asymmetry has been reported with',
   },
   certainties: {
     counted: 'measured with counts',
@@ -111,7 +111,7 @@ export const associations = {
     taught: 'taught, from memory',
   },
   caution:
-    'Associations in groups, mostly of infants at risk. They are no cause and no prognosis for this child.',
+    'Associations in groups, mostly of infants at risk. They are neither a cause nor a prognosis for this child.',
 };
 
 export const presence = {
@@ -122,5 +122,7 @@ export const presence = {
 /** What another gestation at birth, within what the dating leaves likely, would make of the finding. */
 export function otherwiseSentence(way: 'earlier' | 'later', days: number, is: Outcome): string {
   const born = `If the child was really born at ${formatGestation(days)} or ${way}`;
-  return is === 'fits' ? `${born}, this would fit.` : `${born}, this would be: ${verdicts[is]}.`;
+  return is === 'fits'
+    ? `${born}, this would be as expected.`
+    : `${born}, this would be: ${verdicts[is]}.`;
 }

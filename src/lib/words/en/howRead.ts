@@ -26,7 +26,7 @@ const fixed = (value: number, digits = 4): string => value.toFixed(digits);
 
 export const title = 'How reading works';
 export const lead =
-  'What a finding is compared with, what is inferred from all visits, what each grade means, and the numbers all of it depends on. The numbers on this page are taken from the program itself.';
+  'How a finding is compared with the sources, what is inferred from all visits, what each grade means, and the numbers all of it depends on. The numbers on this page are taken from the program itself.';
 export const contents = 'On this page';
 
 interface Titled {
@@ -57,23 +57,23 @@ export const inferred = {
 export const parts = (n: Said): readonly (readonly [term: string, text: string])[] => [
   [
     'Progress of a response',
-    `When it appeared and when it integrated, with the interval that holds ${n('INTERVAL')} of the probability. A day counts as present if anyone elicited it on any side, and as not elicited if it was looked for on that day and nobody elicited it. A response that is present is taken to be missed with probability ${n('MISSED')} (${n('MISSED_TELLS_LITTLE')} where not eliciting it says little), one that is not present to be imagined with ${n('IMAGINED')}. With probability ${n('ODD')} a child may differ from every source.`,
+    `When it appeared and when it integrated, with the interval that holds ${n('INTERVAL')} of the probability. A day counts as present if anyone elicited it on any side, and as not elicited if it was looked for on that day and nobody elicited it. A response that is present is taken to be missed with probability ${n('MISSED')} (${n('MISSED_TELLS_LITTLE')} where not eliciting it gives little information), one that is not present to be imagined with ${n('IMAGINED')}. With probability ${n('ODD')} a child may differ from every source.`,
   ],
   [
     'Sequences',
-    `Which of two events came first, from the sources alone and with the child’s visits. How far the visits change it is the odds ratio. In order: probability ${n('IN_ORDER_PROBABILITY')} or more and odds ratio ${n('IN_ORDER_ODDS')} or more. Reversed: odds ratio ${n('REVERSED_ODDS')} or less, where the probability is under ${n('REVERSED_PROBABILITY')} or the sources alone gave ${n('REVERSED_SOURCES')} or more. Against: odds ratio ${n('AGAINST_ODDS')} or less otherwise. All else is open, with the reason: the visits begin too late, it was not looked at, the sources overlap, it is still to come, or no chosen source dates it. Only where the sources alone give an order ${n('SURE_SOURCES')} or more is a reversed one to be discussed, and one that the visits speak against watched.`,
+    `Which of two events came first, from the sources alone and with the child’s visits. How far the visits change it is the odds ratio. In order: probability ${n('IN_ORDER_PROBABILITY')} or more and odds ratio ${n('IN_ORDER_ODDS')} or more. Reversed: odds ratio ${n('REVERSED_ODDS')} or less, where the probability is under ${n('REVERSED_PROBABILITY')} or the sources alone gave ${n('REVERSED_SOURCES')} or more. Against: odds ratio ${n('AGAINST_ODDS')} or less otherwise. All else is not yet known, with the reason: the visits begin too late, it was not tested, the sources overlap, it is still to come, or no chosen source dates it. Only where the sources alone give an order ${n('SURE_SOURCES')} or more is a reversed one to be discussed, and one that the visits contradict to be rechecked.`,
   ],
   [
     'Seen before, not now; lost',
-    `A response was elicited on an earlier day and is not elicited now, at an age by which the sources expect it to have integrated with less than ${n('NOT_GONE')}. It is watched, tried again at the same visit, and seen again within ${n('SEEN_AGAIN_DAYS')} days. It is lost, and to be discussed, if it is not elicited on another day too, if ${n('LOST_TOGETHER')} or more are missing at one visit, if one side is missing while the other answers, or if something else is to be discussed at that visit.`,
+    `A response was elicited on an earlier day and is not elicited now, at an age by which the sources expect it to have integrated with less than ${n('NOT_GONE')}. It is to be rechecked: tried again at the same visit, and seen again within ${n('SEEN_AGAIN_DAYS')} days. It is lost, and to be discussed, if it is not elicited on another day too, if ${n('LOST_TOGETHER')} or more are not elicited at one visit, if it is not elicited on one side while the other responds, or if something else is to be discussed at that visit.`,
   ],
   [
     'Best-fitting age',
-    `The age after term at which the findings of one visit would be most ordinary: for what comes and goes, for what comes and stays, and for milestones. It is shown if at least ${n('FIT_REFLEXES')} reflexes (${n('FIT_MILESTONES')} milestones) take part and the interval is narrower than ${n('FIT_WIDEST_MONTHS')} months with one peak. It takes responses as independent, so its range is too narrow. It is not the developmental age of a normed test.`,
+    `The age after term at which the findings of one visit would be most typical: for transient responses (those that integrate), for lifelong responses, and for milestones. It is shown if at least ${n('FIT_REFLEXES')} reflexes (${n('FIT_MILESTONES')} milestones) are included and the interval is narrower than ${n('FIT_WIDEST_MONTHS')} months with one peak. It takes responses as independent, so its range is too narrow. It is not the developmental age of a normed test.`,
   ],
   [
     'Side and limb',
-    `Of the findings that differ between the sides, which side is the less expected: the weaker one where the mean expectation is ${n('EXPECTED_THERE')} or more, the stronger one below that. The side that answers as expected is not graded for it.`,
+    `Of the findings that differ between the sides, which side is the less expected: the weaker one where the mean expectation is ${n('EXPECTED_THERE')} or more, the stronger one below that. The side that responds as expected is not graded for it.`,
   ],
 ];
 
@@ -88,16 +88,16 @@ export const gradeMeans = (n: Said): Readonly<Record<Attention, readonly string[
   today: ['To be seen by a doctor today. When this is said is listed below, with its basis.'],
   discuss: [
     'To be discussed with the team.',
-    `Given without limit: obligatory; re-emerged, where at the visit without it the response had integrated with probability ${n('CREDIBLY_GONE')} or more (watched below that); lost; and a marked difference between the sides where the response is expected, where one side still has what nearly all sources expect to have integrated, or where the same side is the stronger on ${n('STAYS_DAYS')} days in a row or more. An obligatory response that was seen only in a crying infant is watched until it is seen in a calm one.`,
-    `Given by the sources: persisting or missing with a share of ${n('DISCUSS_SHARE')} or more, unless one of the limits below applies. A milestone that is not seen after the 99th percentile of its window, or that the carer alone says is lost.`,
+    `Given without limit: obligatory; re-emerged, where at the visit without it the response had integrated with probability ${n('CREDIBLY_GONE')} or more (to be rechecked below that); lost; and a marked difference between the sides where the response is expected, where one side still has what nearly all sources expect to have integrated, or where the same side is the stronger on ${n('STAYS_DAYS')} days in a row or more. An obligatory response that was seen only in a crying infant is to be rechecked until it is seen in a calm one.`,
+    `Given by the sources: persisting, or expected and not elicited, with a share of ${n('DISCUSS_SHARE')} or more, unless one of the limits below applies. A milestone that is not seen after the 99th percentile of its window, or that the carer alone says is lost.`,
   ],
   watch: [
     'To be rechecked.',
-    `Persisting or missing with a share over ${n('WATCH_SHARE')}, or more with a limit that applies. Early with a share of ${n('DISCUSS_SHARE')} or more. Brisk, weak where it should be strong, other differences between the sides, seen before and not now. A milestone that is not seen between the 90th and the 99th percentile.`,
+    `Persisting, or expected and not elicited, with a share over ${n('WATCH_SHARE')}, or more with a limit that applies. Early with a share of ${n('DISCUSS_SHARE')} or more. Brisk, weak where it should be strong, other differences between the sides, seen before and not now. A milestone that is not seen between the 90th and the 99th percentile.`,
   ],
   fits: ['Nothing is flagged.'],
   'not-judged': [
-    'Not assessable, not elicited in a state in which it cannot be expected, or at an age of which no chosen source says anything.',
+    'Not assessable, not elicited in a state in which it cannot be expected, or at an age for which no chosen source gives an age.',
   ],
 });
 
@@ -106,8 +106,8 @@ export const together = (n: Said): string =>
 
 export const caps = {
   id: 'limits',
-  title: 'Limits that keep persisting or missing at watch',
-  lead: 'Any one is enough, and they are said in this order. None of them limits what is given without limit above.',
+  title: 'Limits that keep a finding at “recheck”',
+  lead: 'They apply to findings that are persisting, or expected and not elicited. Any one is enough, and they are listed in this order. None of them limits the grades given without limit above.',
   rule: 'Limit',
   basis: 'Basis',
 };
@@ -130,7 +130,7 @@ export const capMeans = (
     basis: 'Published counts, all read, named beside the finding. Both limits are ours.',
   },
   'tells-little': {
-    rule: 'Missing, and not eliciting this reflex says little, since healthy infants may lack it.',
+    rule: 'Expected and not elicited, and not eliciting this reflex gives little information, since healthy infants may lack it.',
     basis:
       'Read or from memory: the page of each reflex says which, with sources. The rule is ours.',
   },
@@ -140,11 +140,11 @@ export const capMeans = (
   },
   crying: { rule: 'Persisting, and seen that day only in a crying infant.', basis: 'Ours.' },
   'state-unknown': {
-    rule: 'Missing, and the state of the infant was not recorded. Not where the other side answers.',
+    rule: 'Expected and not elicited, and the state of the infant was not recorded. Not where the other side responds.',
     basis: 'Ours.',
   },
   'tried-once': {
-    rule: `Missing, and tried fewer than ${n('TRIES')} times that day, unless it was missing on an earlier day too. Not for sucking with swallowing, nor where the other side answers.`,
+    rule: `Expected and not elicited, and tried fewer than ${n('TRIES')} times that day, unless it was not elicited on an earlier day too. Not for sucking with swallowing, nor where the other side responds.`,
     basis: 'Ours.',
   },
 });
@@ -152,15 +152,15 @@ export const capMeans = (
 /** Rules that come with the limits and are no limits themselves. */
 export const alsoLimits = (n: Said): readonly (readonly [rule: string, basis: string])[] => [
   [
-    `A marked difference between the sides, at an age at which unlike sides are common in healthy infants, is watched until it is seen on ${n('STAYS_DAYS')} days in a row.`,
+    `A marked difference between the sides, at an age at which differences between the sides are common in healthy infants, is to be rechecked until it is seen on ${n('STAYS_DAYS')} days in a row.`,
     'Read or from memory: the page of each reflex says which, with sources. The rule is ours.',
   ],
   [
-    'A milestone is watched after the 90th and to be discussed after the 99th percentile of its published window.',
+    'A milestone is to be rechecked after the 90th and discussed after the 99th percentile of its published window.',
     'Published windows (WHO 2006, read in the abstract). That these percentiles are the limits is ours.',
   ],
   [
-    'Crawling on hands and knees that is not seen is watched at most.',
+    'Crawling on hands and knees that is not seen is to be rechecked at most.',
     'Published: 4.3 % of healthy children never crawled so (WHO 2006, read in the abstract).',
   ],
 ];
@@ -274,22 +274,24 @@ export const basisWords = (basis: ConstantBasis): string => BASES[basis];
 
 /** What each constant is for. */
 export const constantWhat: Readonly<Record<ConstantName, string>> = {
-  DISCUSS_SHARE: 'persisting or missing is to be discussed from this share on',
-  WATCH_SHARE: 'persisting or missing is watched over this share',
+  DISCUSS_SHARE: 'persisting, or expected and not elicited, is to be discussed from this share on',
+  WATCH_SHARE: 'persisting, or expected and not elicited, is to be rechecked over this share',
   FIRM_SHARE: 'a verdict is firm if every source that gives an age gives it at least this',
   SPEAKS_AT_LEAST: 'a source that is less likely than this to give an age is silent',
-  TWO_VOICES: 'a verdict on fewer voices is watched at most',
+  TWO_VOICES: 'a verdict on fewer voices is to be rechecked at most',
   COUNTED_INFANTS: 'healthy infants that must have been counted for a count to limit a grade',
   COMMON_SHARE: 'an answer is common if the lower 95 % bound of its share is at least this',
   NEAR_DAYS: 'how near in age a count must be',
-  TRIES: 'tries on one day before a response counts as missing',
-  WEAK_ESTABLISHED: 'weak is watched if the mean probability of established is at least this',
+  TRIES: 'tries on one day before a response counts as not elicited',
+  WEAK_ESTABLISHED:
+    'weak is to be rechecked if the mean probability of established is at least this',
   MARKED_STEPS: 'two sides that differ by so many steps differ markedly',
   MARKED_EXPECTATION:
     'a marked difference is to be discussed if the mean expectation is at least this',
   CREDIBLY_GONE:
-    're-emerged is to be discussed from this probability that the response had integrated when it was missing',
-  RECENT_DAYS: 'days up to a missing response from which it is read whether it had integrated',
+    're-emerged is to be discussed from this probability that the response had integrated when it was not elicited',
+  RECENT_DAYS:
+    'days before a response that was not elicited, over which it is judged whether it had integrated',
   STAYS_DAYS: 'days in a row with the same side the stronger, from which a difference stays',
   EXPECTED_THERE: 'from this mean expectation on, the weaker side is the less expected',
   Z90: 'the 90th percentile of a milestone',
@@ -304,7 +306,7 @@ export const constantWhat: Readonly<Record<ConstantName, string>> = {
   ODD: 'a child differs from every source',
   ODD_NEVER: 'share of these children in whom the event never happens; the rest is uniform',
   MISSED: 'a response that is present is not elicited',
-  MISSED_TELLS_LITTLE: 'the same for a reflex of which not eliciting it says little',
+  MISSED_TELLS_LITTLE: 'the same for a reflex where not eliciting it gives little information',
   MILESTONE_MISSED: 'a milestone that was reached is not seen',
   IMAGINED: 'a response that is not present is taken as elicited',
   SHIFT_REACH: 'how far all visits may be shifted together by doubt in the dating',
@@ -316,7 +318,7 @@ export const constantWhat: Readonly<Record<ConstantName, string>> = {
   REVERSED_ODDS: 'reversed up to this odds ratio, with one of the next two',
   REVERSED_PROBABILITY: 'reversed if the probability of the order is under this',
   REVERSED_SOURCES: 'reversed if the sources alone gave the order at least this',
-  AGAINST_ODDS: 'the visits speak against an order up to this odds ratio',
+  AGAINST_ODDS: 'the visits contradict an order up to this odds ratio',
   SURE_SOURCES: 'the sources alone, if no child differs from all of them, are sure of an order',
   ODDS_FLOOR: 'probabilities are kept this far from 0 and 1, so that an odds ratio is finite',
   NOT_GONE: 'seen before and not now: the sources expect integration by this age with less',
@@ -325,15 +327,15 @@ export const constantWhat: Readonly<Record<ConstantName, string>> = {
   SEEN_AGAIN_DAYS: 'until the next visit, at the latest',
   DISCUSSED_AGAIN_DAYS: 'until the next visit after something to discuss, at the latest',
   WATCHED_AGAIN_DAYS: 'until the next visit after something to recheck, at the latest',
-  USUAL_MONTHS: 'between two visits where nothing asks for less',
+  USUAL_MONTHS: 'between two visits where nothing calls for less',
   FOLLOWED_UNTIL_MONTHS: 'after term, until a visit falls due by time alone',
   CORE_SIZE: 'reflexes in a core set for an age, at most',
   TEN_MINUTES: 'time for testing that is planned for',
   UPSETTING_MINUTES: 'added for a test that is likely to upset',
   ONE_STATION: 'of the information about an order, given by testing one of the two',
-  FIT_FROM: 'first day that is looked at',
-  FIT_REFLEXES: 'reflexes that must take part',
-  FIT_MILESTONES: 'milestones that must take part',
+  FIT_FROM: 'first day considered',
+  FIT_REFLEXES: 'reflexes that must be included',
+  FIT_MILESTONES: 'milestones that must be included',
   FIT_WIDEST_MONTHS: 'the interval must be narrower',
   FIT_RELATIVE:
     'where an end of the axis cuts the interval off, its other end is where the likelihood is this share of its greatest',

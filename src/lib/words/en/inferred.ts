@@ -13,10 +13,10 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 
 const REASONS: Readonly<Record<OpenReason, string>> = {
   'begins-too-late': 'the visits begin too late to show it',
-  'not-looked-at': 'not all looked at in this child',
+  'not-looked-at': 'not all tested in this child',
   'sources-overlap': 'not yet known: the sources themselves overlap',
   'still-to-come': 'not yet known: still to come',
-  undated: 'no chosen source dates it',
+  undated: 'no chosen source gives an age',
 };
 
 /** What is said of an order in a few words. `sure`: the sources by themselves are sure of it. */
@@ -26,10 +26,10 @@ export function orderWords(order: OrderWord, reason: OpenReason | null, sure: bo
       return 'in order: the visits show it';
     case 'reversed':
       return sure
-        ? 'the visits speak for the other way round'
-        : 'came the other way round, as sources allow';
+        ? 'the visits show the reverse order'
+        : 'came in the reverse order, as sources allow';
     case 'against':
-      return sure ? 'the visits speak against it' : 'the visits speak against it, as sources allow';
+      return sure ? 'the visits contradict it' : 'the visits contradict it, as sources allow';
     case 'open':
       return reason ? REASONS[reason] : 'not yet known';
   }
@@ -59,8 +59,8 @@ export function pairSentence(pair: PairOrder, check: SequenceCheck, atlas: Atlas
 }
 
 const KINDS: Readonly<Record<FitKind, string>> = {
-  primitive: 'what comes and goes',
-  postural: 'what comes and stays',
+  primitive: 'transient responses',
+  postural: 'lifelong responses',
   milestones: 'milestones',
 };
 export const fitKind = (kind: FitKind): string => KINDS[kind];
@@ -71,7 +71,7 @@ const months = (day: number): string => {
   return `${Math.floor(half) || (half % 1 ? '' : '0')}${half % 1 ? '½' : ''}`;
 };
 
-/** The age at which the findings would be most ordinary: `4 mo (3 to 5)`, `7 mo or after`. */
+/** The age at which the findings would be most typical: `4 mo (3 to 5)`, `7 mo or after`. */
 export function fitWords({ median, low, high }: Pick<Fit, 'median' | 'low' | 'high'>): string {
   if (low !== null && high !== null)
     return `${months(median)} mo (${months(low)} to ${months(high)})`;
@@ -109,7 +109,7 @@ function awaitedSentence({
 
 export const inferred = {
   sequences: 'Sequences',
-  figures: 'The figures',
+  figures: 'Figures',
   fits: 'Findings fit best at',
   how: 'How this is read',
   course: 'Inferred for this child',

@@ -14,11 +14,11 @@ import { BY_DATE, type When } from './ages.ts';
 import { responses, states } from './case.ts';
 
 export const verdicts: Record<VerdictWord | 'not-judged', string> = {
-  fits: 'fits',
-  closing: 'closing',
+  fits: 'as expected',
+  closing: 'expected to fade',
   'may-still-appear': 'may still appear',
   early: 'early',
-  missing: 'missing',
+  missing: 'expected, not elicited',
   persisting: 'persisting',
   'not-judged': 'not judged',
 };
@@ -26,24 +26,24 @@ export const verdicts: Record<VerdictWord | 'not-judged', string> = {
 export const attentions: Record<Attention, string> = {
   today: 'today',
   discuss: 'discuss',
-  watch: 'watch',
-  fits: 'fits',
+  watch: 'recheck',
+  fits: 'not flagged',
   'not-judged': 'not judged',
 };
 
 export const flags: Record<Flag, string> = {
-  uneven: 'uneven',
-  weak: 'weak at its height',
+  uneven: 'asymmetric',
+  weak: 'weak where it should be strong',
   brisk: 'brisk',
   obligatory: 'obligatory',
-  returned: 'returned',
+  returned: 're-emerged',
   'seen-before': 'seen before, not now',
   lost: 'lost',
 };
 
 /** `5 of 12 sources, 4 of 8 voices`: sources that copy one another are one voice. */
 export function ofSources({ agree, of, voices }: Agreement): string {
-  if (of === 1) return agree === 1 ? 'the one source that speaks' : 'no source';
+  if (of === 1) return agree === 1 ? 'the one source that gives an age' : 'no source';
   if (agree === of)
     return `all ${of} sources, ${voices.of === 1 ? '1 voice' : `${voices.of} voices`}`;
   return `${agree} of ${of} sources, ${voices.agree} of ${voices.of} voices`;
@@ -57,21 +57,22 @@ export function verdictSentence(
 ): string {
   const counted = ofSources(agreement);
   const by = agreement.of === 1 ? counted : `${counted},`;
+  const expect = `${by} ${agreement.of === 1 || agreement.agree === 1 ? 'expects' : 'expect'}`;
   switch (verdict) {
     case 'fits':
       return response === 'not-elicited'
-        ? `Not there, as ${by} would have it at this age.`
-        : `There, as ${by} would have it at this age.`;
+        ? `Not elicited, as expected at this age by ${counted}.`
+        : `Present, as expected at this age by ${counted}.`;
     case 'closing':
-      return `Still there, in the span in which ${by} let it go.`;
+      return `Still present; according to ${by} it is integrating at this age.`;
     case 'persisting':
-      return `Still there; gone by this age in ${counted}.`;
+      return `Still present; ${expect} integration by this age.`;
     case 'early':
-      return `There before ${by} would expect it.`;
+      return `Present, though ${expect} it only later.`;
     case 'missing':
-      return `Not elicited, though ${by} would expect it at this age.`;
+      return `Not elicited, though ${expect} it at this age.`;
     case 'may-still-appear':
-      return `Not there yet; ${by} still give it time.`;
+      return `Not elicited; according to ${by} it may still appear.`;
   }
 }
 
@@ -80,9 +81,9 @@ export function notJudgedSentence(why: NotJudged): string {
     case 'not-assessable':
       return 'Not assessable, so it is not judged.';
     case 'unfit-state':
-      return `Not elicited while ${states[why.state]}: a missing answer in that state is no answer.`;
+      return `Not elicited while ${states[why.state]}: in that state the response cannot be expected, so it is not judged.`;
     case 'silent':
-      return 'No chosen source says anything of this age, so it is not judged.';
+      return 'No chosen source gives an age here, so it is not judged.';
   }
 }
 
@@ -92,24 +93,26 @@ export function raisedSentence(raised: Raised, response: Response, when = BY_DAT
     case 'uneven': {
       const other = raised.other ? responses[raised.other] : '';
       const size = raised.marked ? 'A marked difference between the sides' : 'The sides differ';
-      const common = raised.common ? ' Unlike sides are common in healthy infants here.' : '';
+      const common = raised.common
+        ? ' Differences between the sides are common in healthy infants at this age.'
+        : '';
       const days = (raised.stays ?? 0) > 1 ? `, on ${raised.stays} days in a row` : '';
       return `${size}: ${responses[response]} here, ${other} on the other${days}.${common}`;
     }
     case 'weak':
-      return 'Faint at an age at which it should stand at its height.';
+      return 'Weak at an age at which it should be strong.';
     case 'brisk':
       return raised.crying
-        ? 'Brisk, seen while crying: to be seen again in a calm infant.'
-        : 'Brisk: worth watching at any age.';
+        ? 'Brisk, seen while crying: recheck in a calm infant.'
+        : 'Brisk: to be rechecked at any age.';
     case 'obligatory':
       return raised.crying
-        ? 'Obligatory, seen while crying: to be seen again in a calm infant. If the infant still cannot leave the posture, it is to be discussed.'
+        ? 'Obligatory, seen while crying: recheck in a calm infant. If the infant still cannot leave the posture, it is to be discussed.'
         : 'Obligatory: the infant cannot leave the posture. To be discussed at any age.';
     case 'returned':
       return raised.asks === 'watch'
         ? 'Not elicited at an earlier visit and present again: it may only have been missed then.'
-        : 'Returned: it had gone at an earlier visit and is present again.';
+        : 'Re-emerged: it had integrated at an earlier visit and is present again.';
     case 'seen-before':
       return `${seenBefore(raised, when)} ${
         raised.triedAgain ? 'See' : 'Try it again at this visit, and see'
@@ -121,25 +124,25 @@ export function raisedSentence(raised: Raised, response: Response, when = BY_DAT
 
 /** Why a response that was seen before counts as lost. */
 const LOST: Readonly<Record<LostWhy, string>> = {
-  'another-day': 'It was missing on more than one day.',
-  'several-at-once': 'Three or more responses seen before were missing at this visit.',
-  'one-side': 'It is missing on one side while the other side answers.',
+  'another-day': 'It was not elicited on more than one day.',
+  'several-at-once': 'Three or more responses seen before were not elicited at this visit.',
+  'one-side': 'It is not elicited on one side while the other side responds.',
   'beside-another': 'Something else is to be discussed at this visit.',
 };
 
 function seenBefore({ notNow }: Raised, when: When): string {
   if (!notNow) return '';
   const rare = notNow.goneBy < 0.005 ? 'no' : 'hardly any';
-  return `Present ${when.at(notNow.seenOn)} and not elicited now, at an age at which ${rare} source expects it to be gone.`;
+  return `Present ${when.at(notNow.seenOn)} and not elicited now, at an age by which ${rare} source expects integration.`;
 }
 
 /** What should not wait until another day, with the way to take. */
 export function todaySentence({ code }: Pick<Today, 'code'>): string {
   switch (code) {
     case 'lost-milestone':
-      return 'A skill that was seen here before is lost, as the carer says too. To be seen by a doctor today: follow the local pathway.';
+      return 'A skill that was seen here before is lost, and the carer reports it too. To be seen by a doctor today: follow the local pathway.';
     case 'lost-reactions':
-      return 'Two or more lifelong reactions are lost, each missing at two tries. To be seen by a doctor today: follow the local pathway.';
+      return 'Two or more lifelong reactions are lost, each not elicited at two tries. To be seen by a doctor today: follow the local pathway.';
     case 'no-feeding':
       return 'Neither sucking nor swallowing in an alert young infant. To be seen by a doctor today: follow the local pathway.';
   }
@@ -159,7 +162,7 @@ export function patternSentence({
 }: SidePattern): string | undefined {
   const all = differences.length;
   if (all < 2) return undefined;
-  if (!side) return `${all} responses differ between the sides; they point to no one side.`;
+  if (!side) return `${all} responses differ between the sides; they do not point to one side.`;
   const most = side === 'left' ? left : right;
   const counted = most.all === all ? `All ${all}` : `${most.all} of ${all}`;
   const where = limb ? `the ${side} ${limb}` : `the ${side} side`;
@@ -200,7 +203,7 @@ export function milestoneSentence(
 
 const percent = (share: number): string => `${Math.round(share * 100)} %`;
 
-/** What holds a verdict to a watch. A count of infants is said before anything else. */
+/** What limits a verdict to a recheck. A count of infants is said before anything else. */
 export function capSentence(cap: Cap): string {
   switch (cap.code) {
     case 'counted': {
@@ -213,17 +216,17 @@ export function capSentence(cap: Cap): string {
       return `Common in healthy infants: ${about}${Math.round(share * 10) / 10} % of ${count.n} ${count.population} ${what} at ${count.asPrinted.replace(/^at /, '')} (95 % interval ${percent(interval.low)} to ${percent(interval.high)}${computed}; ${count.source.short}).`;
     }
     case 'tells-little':
-      return 'Not eliciting it tells little: it may be missing in healthy infants.';
+      return 'Not eliciting it gives little information: healthy infants may lack the response.';
     case 'thin':
       return cap.memory
-        ? 'This rests on ages recalled from memory alone, so it is watched at most.'
-        : 'This rests on fewer than two independent voices, so it is watched at most.';
+        ? 'This rests on ages recalled from memory alone, so the grade is “recheck” at most.'
+        : 'This rests on fewer than two independent voices, so the grade is “recheck” at most.';
     case 'tried-once':
-      return 'Tried once: try it again before it counts as missing.';
+      return 'Tried once: try it again before it counts as not elicited.';
     case 'state-unknown':
-      return 'The state of the infant was not recorded: see it again in an alert infant first.';
+      return 'The state of the infant was not recorded: recheck in an alert infant first.';
     case 'crying':
-      return 'Seen while crying: to be seen again in a calm infant.';
+      return 'Seen while crying: recheck in a calm infant.';
   }
 }
 
@@ -232,7 +235,7 @@ export function turningSentence({ kind, fromDays, toDays }: TurningPoint): strin
   const said = (when: string): string =>
     kind === 'firm'
       ? `All sources would agree if the child was really born ${when}.`
-      : `If the child was really born ${when}, this would be read otherwise.`;
+      : `If the child was really born ${when}, this would be judged differently.`;
   const isFirm = kind === 'firm';
   if (fromDays !== null && toDays !== null)
     return isFirm
@@ -251,9 +254,6 @@ export function turningSentence({ kind, fromDays, toDays }: TurningPoint): strin
     ? said(`at ${formatGestation(toDays)} or earlier`)
     : said(`at ${formatGestation(toDays + 1)} or later`);
 }
-
-export const firmWords = (firm: boolean): string =>
-  firm ? 'firm: every source that speaks agrees' : 'not firm';
 
 /**
  * That two tests go under the name of a response and are read together, where the sources judged by

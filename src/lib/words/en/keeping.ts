@@ -1,4 +1,4 @@
-/** English for keeping: what is saved, what is not and why, the bin, backups, two windows on one child. */
+/** English for storage: what is saved, what is not and why, the bin, backups, two windows on one child. */
 import type { CivilDate } from '../../age/civil.ts';
 import { isDatingMethod } from '../../age/doubt.ts';
 import type { Point, VisitName } from '../../case/merge.ts';
@@ -13,60 +13,60 @@ const count = (n: number, one: string, many: string): string =>
   n === 1 ? `1 ${one}` : `${n} ${many}`;
 
 export const page = {
-  title: 'Keeping and backup',
-  lead: 'Every change is kept at once in this browser, on this machine, and nowhere else. A backup is the only other copy.',
-  here: 'Kept on this machine',
+  title: 'Storage and backup',
+  lead: 'Every change is saved at once in this browser, on this machine, and nowhere else. A backup is the only other copy.',
+  here: 'Saved on this machine',
   standing: {
     opening: 'The records are being opened.',
-    saved: 'All that was changed is saved.',
+    saved: 'All changes are saved.',
     saving: 'The last change is being saved.',
     'not-saved': 'The last change is not saved.',
-    still: 'Nothing has been changed since the page was opened.',
+    still: 'Nothing has changed since the page was opened.',
   },
   promise: {
     promised: 'The browser has promised to keep it even when the disk runs short.',
     refused:
       'The browser has not promised to keep it when the disk runs short. It may do so once the page is used often or installed; make backups.',
     unasked:
-      'When the first child of your own is added, the browser is asked to keep it even when the disk runs short.',
+      'When your first child is added, the browser is asked to keep it even when the disk runs short.',
     ask: 'Ask the browser again',
   },
-  link: 'What is saved and where, backups, and what was removed',
+  link: 'Saved data, backups and the bin',
 };
 
 export const backup = {
   title: 'Backup',
-  help: 'One file with every child, every source, reflex and talk of your own, the settings, the answers of the self-test and the mappings of sheets. What lies in the bin is not in it. It can be opened here or on another machine. Unless it is encrypted, it holds everything in plain text: keep it where the records themselves may be kept.',
+  help: 'One file with every child, your own sources, reflexes and talks, the settings, the answers of the self-test and the mappings of sheets. The contents of the bin are not included. It can be opened here or on another machine. Unless it is encrypted, it holds everything in plain text: store it where the records themselves may be stored.',
   save: 'Save a backup',
-  saved: 'Backup handed to the browser to be saved.',
+  saved: 'Backup passed to the browser to be saved.',
   never: 'No backup has been made on this machine.',
   last: (on: CivilDate): string => `Last backup: ${dateWords(on)}.`,
   changed: (n: number): string =>
     n === 0
-      ? 'Nothing of your own has changed since.'
-      : `${count(n, 'entry of your own has', 'entries of your own have')} changed since.`,
+      ? 'None of your entries has changed since.'
+      : `${count(n, 'of your entries has', 'of your entries have')} changed since.`,
   unsaved: (n: number): string =>
-    `${count(n, 'entry of your own is', 'entries of your own are')} in none.`,
+    `${count(n, 'of your entries is', 'of your entries are')} not in any backup.`,
   due: (n: number): string => `${count(n, 'entry', 'entries')} changed since the last backup`,
   open: 'Open a backup',
   folder: {
-    title: 'Backups by themselves',
+    title: 'Automatic backups',
     help: 'Choose a folder, such as one on a USB stick or a shared drive, and a backup is written there a little after each change: one file a day.',
     choose: 'Choose a folder',
     in: (name: string): string => `Backups are written to the folder “${name}”.`,
     closed: (name: string): string =>
       `The browser must be allowed again to write to the folder “${name}”. Until then no backup goes there.`,
     failed:
-      'The folder could not be written to: it may be gone or full. No backup goes there; save one by hand, or choose a folder again.',
+      'The folder could not be written to: it may have been removed or be full. No backup goes there; save one by hand, or choose a folder again.',
     held: (name: string): string =>
-      `While a lock is set no backup goes to the folder “${name}”: it would lie there in plain text, as those do that went there before. Save an encrypted one by hand, or let plain ones go there.`,
-    plain: 'Let plain backups go there',
+      `While a lock is set no backup is written to the folder “${name}”: it would be stored there in plain text, as earlier ones are. Save an encrypted one by hand, or allow plain ones there.`,
+    plain: 'Allow plain backups there',
     plainUnder: (name: string): string =>
-      `Backups are written to the folder “${name}” in plain text, though what is kept here is sealed.`,
-    hold: 'Write none under a lock',
+      `Backups are written to the folder “${name}” in plain text, although the records here are encrypted.`,
+    hold: 'Write none while a lock is set',
     allow: 'Allow again',
-    leave: 'Write no more there',
-    cannot: 'This browser cannot write to a folder by itself; save a backup by hand.',
+    leave: 'Stop writing there',
+    cannot: 'This browser cannot write to a folder automatically. Save a backup by hand.',
   },
 };
 
@@ -75,9 +75,9 @@ export const kinds: Record<
   string
 > = {
   cases: 'child',
-  own: 'source or reflex of your own',
+  own: 'your own source or reflex',
   talks: 'talk',
-  small: 'kept beside the records',
+  small: 'stored beside the records',
   visits: 'visit',
   findings: 'finding',
   decisions: 'decision',
@@ -98,21 +98,21 @@ export const preview = {
     `${fresh} new, ${changed} changed, ${same} the same.`,
   unread: (n: number): string =>
     `${count(n, 'entry', 'entries')} could not be read and would be left out.`,
-  nothing: 'All of it is here already, just as in the backup.',
+  nothing: 'All of it is already here, exactly as in the backup.',
   fresh: 'New',
-  freshRest: (n: number): string => `${n} more are not listed yet; they are chosen too.`,
+  freshRest: (n: number): string => `${n} more are not listed yet. They are selected too.`,
   changed: 'Changed',
   replaces:
-    'What the backup replaces goes into the bin as it was, and can be brought back from there.',
-  changedRest: (n: number): string => `${n} more are not listed yet; of them yours are kept.`,
+    'Records that the backup replaces go to the bin as they were, and can be restored from there.',
+  changedRest: (n: number): string => `${n} more are not listed yet. Of these, yours are kept.`,
   same: (n: number): string => `The same: ${n}`,
-  takes: { mine: 'keep mine', theirs: 'take the backup’s', both: 'keep both' },
-  takeNew: 'take',
-  take: 'Take what is chosen',
-  taking: 'Being taken…',
-  leave: 'Leave it',
-  taken: (n: number): string => `${count(n, 'entry', 'entries')} taken from the backup.`,
-  untaken: 'Undone: everything is as it was before the backup was taken.',
+  takes: { mine: 'keep mine', theirs: 'use the backup’s', both: 'keep both' },
+  takeNew: 'restore',
+  take: 'Restore selected',
+  taking: 'Restoring…',
+  leave: 'Cancel',
+  taken: (n: number): string => `${count(n, 'entry', 'entries')} restored from the backup.`,
+  untaken: 'Undone: everything is as it was before the backup was restored.',
 };
 
 const NO_BACKUP =
@@ -145,31 +145,31 @@ export function backupSentence(problem: BackupProblem): string {
 export const bin = {
   title: 'Bin',
   help: (days: number): string =>
-    `What is removed, a child, a visit or a finding of one, a decision, a talk or a step of one, lies here for ${days} days and can be brought back.`,
+    `Anything removed (a child, a visit or one of its findings, a decision, a talk or one of its steps) stays here for ${days} days and can be restored.`,
   none: 'The bin is empty.',
-  goes: (on: CivilDate): string => `goes for good on ${dateWords(on)}`,
-  restore: 'Bring back',
-  restoreOf: (name: string): string => `Bring back ${name}`,
-  forGood: 'Remove for good',
-  forGoodOf: (name: string): string => `Remove ${name} for good`,
+  goes: (on: CivilDate): string => `deleted permanently on ${dateWords(on)}`,
+  restore: 'Restore',
+  restoreOf: (name: string): string => `Restore ${name}`,
+  forGood: 'Delete permanently',
+  forGoodOf: (name: string): string => `Delete ${name} permanently`,
   empty: 'Empty the bin',
   sure: 'This cannot be undone.',
   cancel: 'Keep',
   link: (n: number): string => `Bin (${n})`,
   unnamed: 'something that cannot be read',
-  brought: (name: string): string => `Brought back: ${name}.`,
+  brought: (name: string): string => `Restored: ${name}.`,
   unbrought: 'Undone: it is in the bin again.',
   not: {
     gone: (name: string): string =>
-      `${capital(name)} belongs to something that is not here, or to a visit that has another date or examiner by now. Bring that back first, or give the visit its date and examiner again.`,
+      `${capital(name)} belongs to something that is not here, or to a visit that now has another date or examiner. Restore that first, or give the visit its date and examiner again.`,
     again: (name: string): string =>
-      `${capital(name)} does not go in: by now the visit says something else of that reflex and side. Take that out first if this one is to stand; until then it stays in the bin.`,
+      `${capital(name)} cannot be restored: the visit now has another finding for that reflex and side. Remove that finding first if this one is right. Until then it stays in the bin.`,
     refused: (name: string): string =>
-      `${capital(name)} does not go in as things stand now: something of that date and examiner may be there already, or the record is full. It stays in the bin.`,
+      `${capital(name)} cannot be restored at present: a visit of that date and examiner may already exist, or the record is full. It stays in the bin.`,
   },
 };
 
-/** What lies in the bin, as far as it can be read: what it is called, and what it was taken out of. */
+/** What is in the bin, as far as it can be read: what it is called, and what it was taken out of. */
 export type BinnedIs =
   | { kind: 'cases' | 'own' | 'talks'; name: string }
   | { kind: 'visits'; on: string; examiner: string; of: string | undefined }
@@ -186,7 +186,7 @@ export type BinnedIs =
   | { kind: 'steps'; caption: string; of: string }
   | { kind: 'answers' };
 
-/** What lies in the bin, by name: a child, or what was taken out of one that stays. */
+/** What is in the bin, by name: a child, or what was taken out of one that stays. */
 export function binnedWords(item: BinnedIs): string {
   switch (item.kind) {
     case 'visits':
@@ -216,14 +216,15 @@ const of = (whole: string | undefined): string => (whole === undefined ? '' : `$
 
 export const clash = {
   title: 'Changed in two windows',
-  help: 'Both windows changed the same thing, each otherwise. Both are kept until you choose; for now the record says what was saved first.',
+  help: 'Both windows changed the same entry in different ways. Both versions are kept until you choose. For now the record shows the one saved first.',
   of: (label: string): string => `Which is right for ${label}?`,
   mine: 'saved second',
   theirs: 'saved first',
-  decide: 'Keep what is chosen',
+  decide: 'Keep selected',
   gone: 'The child has been removed since.',
-  dismiss: 'Put this away',
-  refused: 'So chosen, the record would contradict itself; choose otherwise or change it by hand.',
+  dismiss: 'Dismiss',
+  refused:
+    'With this choice the record would contradict itself. Choose differently, or change it by hand.',
 };
 
 const FIELDS: Record<string, string> = {
@@ -248,16 +249,16 @@ function decidedOn({ mine, theirs, base }: Point): string | undefined {
   return typeof on === 'string' ? on : undefined;
 }
 
-/** Where a point stands: `Visit of 11 May 2026, Alder: Moro reflex, left`. */
+/** Where a point is: `Visit of 11 May 2026, Alder: Moro reflex, left`. */
 export function pointWords(point: Point, reflexName: (id: string) => string): string {
   const [kind, name = '', what, third = '', side = ''] = point.path;
   switch (kind) {
     case 'label':
-      return 'Label';
+      return 'Name or code';
     case 'birth':
       return 'Birth and dating';
     case 'invented':
-      return 'Invented';
+      return 'Fictional';
     case 'tag':
       return 'Tag';
     case 'decision':

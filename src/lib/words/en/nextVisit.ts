@@ -14,7 +14,7 @@ export interface Waits {
   usualMonths: number;
 }
 
-/** The names of what asks. */
+/** The names of what is flagged. */
 export type Names = Readonly<Record<'reflex' | 'milestone' | 'sequence', (id: string) => string>>;
 
 const weeks = (days: number): string => `${days / 7} weeks`;
@@ -66,21 +66,21 @@ export function whySentences(
     case 'awaited':
       return why.of === 1
         ? [
-            `By then ${names.reflex(why.question.reflex)} would be ${does(why.question)} in at least half of the children with this past. Nothing asks for an earlier date.`,
+            `By then ${names.reflex(why.question.reflex)} would be ${does(why.question)} in at least half of the children with this past. Nothing calls for an earlier date.`,
           ]
         : [
-            `By then at least half of the ${why.of} expected changes would have happened in children with this past. Nothing asks for an earlier date.`,
+            `By then at least half of the ${why.of} expected changes would have happened in children with this past. Nothing calls for an earlier date.`,
           ];
     case 'usual':
       return [
-        `Nothing asks for an earlier date: ${waits.usualMonths} months after the last visit, the usual time.`,
+        `Nothing calls for an earlier date: ${waits.usualMonths} months after the last visit, the usual time.`,
       ];
   }
 }
 
 /** How the date comes about, said once. */
 export const rule = ({ discuss, 'seen-before': before, watch, usualMonths }: Waits): string =>
-  `The next visit is due by the earliest of these dates. After the last visit: ${weeks(discuss)} where something is to be discussed, ${weeks(before)} where a response was present before and not elicited now, ${weeks(watch)} where something is to be rechecked. The date of a visit that was prepared. Where nothing is flagged, the date by which half of the expected changes would have happened, though not before ${weeks(watch)}; ${usualMonths} months at most, up to 24 months of age. What should not wait is seen by a doctor on the day of the visit. These times are our choice; your local pathway comes first.`;
+  `The next visit is due by the earliest of these dates. After the last visit: ${weeks(discuss)} where something is to be discussed, ${weeks(before)} where a response was present before and not elicited now, ${weeks(watch)} where something is to be rechecked. The date of a visit that was prepared. Where nothing is flagged, the date by which half of the expected changes would have happened, though not before ${weeks(watch)}; ${usualMonths} months at most, up to 24 months of age. Anything that should not wait is seen by a doctor on the day of the visit. These times are our choice; your local pathway comes first.`;
 
 const BESIDE: Readonly<Record<Exclude<NextWhy['code'], 'awaited' | 'today' | 'usual'>, string>> = {
   first: 'first visit',
@@ -114,5 +114,5 @@ export function lineWords(
 
 export const page = {
   planFor: 'Plan for this date',
-  how: 'How the date is found',
+  how: 'How the date is chosen',
 };

@@ -1,6 +1,6 @@
 /** English for what a page says of what was just done or undone: it loads with the notices. */
 
-export const name = 'What has just happened';
+export const name = 'Latest changes';
 export const unread = (n: number): string =>
   n === 1
     ? 'One stored record could not be read. It is left as it is.'
@@ -13,7 +13,7 @@ export const did = {
   'child-changed': 'Details changed.',
   'child-removed': 'Child removed.',
   'file-opened': 'Case file opened.',
-  'records-taken': 'Taken over.',
+  'records-taken': 'Records added.',
   'visit-added': 'Visit added.',
   'visit-changed': 'Visit changed.',
   'visit-removed': 'Visit removed.',
@@ -26,19 +26,19 @@ export const did = {
   'agreed-changed': 'Agreed answer changed.',
   'family-changed': 'Family’s page changed.',
   duplicated: 'Child copied.',
-  'examples-added': 'Invented children added.',
-  'examples-cleared': 'Invented children cleared away.',
-  'brought-back': 'Brought back from the bin.',
-  'backup-taken': 'Taken from the backup.',
-  'clash-decided': 'Kept as chosen.',
+  'examples-added': 'Sample children added.',
+  'examples-cleared': 'Sample children removed.',
+  'brought-back': 'Restored from the bin.',
+  'backup-taken': 'Restored from the backup.',
+  'clash-decided': 'Saved as chosen.',
 };
 export const undid = {
-  'child-added': 'Undone: the child is taken out again.',
+  'child-added': 'Undone: the child is removed again.',
   'child-changed': 'Undone: the details are as before.',
   'child-removed': 'Undone: the child is back.',
-  'file-opened': 'Undone: the child from the file is taken out again.',
+  'file-opened': 'Undone: the child from the file is removed again.',
   'records-taken': 'Undone: everything is as it was before.',
-  'visit-added': 'Undone: the visit is taken out again.',
+  'visit-added': 'Undone: the visit is removed again.',
   'visit-changed': 'Undone: the visit is as before.',
   'visit-removed': 'Undone: the visit is back.',
   archived: 'Undone: it is out of the archive again.',
@@ -49,11 +49,11 @@ export const undid = {
   'decision-changed': 'Undone: the decisions are as before.',
   'agreed-changed': 'Undone: the agreed answer is as before.',
   'family-changed': 'Undone: the family’s page is as before.',
-  duplicated: 'Undone: the copy is taken out again.',
-  'examples-added': 'Undone: the invented children are taken out again.',
-  'examples-cleared': 'Undone: the invented children are back.',
+  duplicated: 'Undone: the copy is removed again.',
+  'examples-added': 'Undone: the sample children are removed again.',
+  'examples-cleared': 'Undone: the sample children are back.',
   'brought-back': 'Undone: it is in the bin again.',
   'backup-taken': 'Undone: the children are as before the backup.',
   'clash-decided': 'Undone: the record is as before the choice.',
 };
-export const drop = 'Let go to open the file.';
+export const drop = 'Drop to open the file.';

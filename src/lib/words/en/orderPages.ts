@@ -1,4 +1,4 @@
-/** English for the order of things and for where the sources quarrel. */
+/** English for developmental sequences and for where sources disagree. */
 import type { AxisDay } from '../../age/axis.ts';
 import type { Atlas } from '../../atlas/atlas.ts';
 import type { SourceCount } from '../../atlas/families.ts';
@@ -15,21 +15,20 @@ const TALLY: Record<Support, readonly [string, string]> = {
 };
 
 export const orderPage = {
-  title: 'The order of things',
-  lead: 'What the trade expects to come before what, with the windows of the sources for each step. Which limbs a response sets apart is computed from its limb pattern.',
-  question:
-    'Which comes first, the two arms apart from each other or the arms apart from the legs?',
+  title: 'Developmental sequences',
+  lead: 'Which step is usually taught to come before which, with the windows of the sources for each. Which limbs a response dissociates is computed from its limb pattern.',
+  question: 'Which comes first: arms dissociated from each other, or arms dissociated from legs?',
   answerFirst: (pairs: number): string =>
-    `The two arms come apart from each other first. The windows of the sources say so in all ${pairs} pairs: every one has it appear before any has the arms come apart from the legs.`,
+    `The arms dissociate from each other first. The windows of the sources show this in all ${pairs} pairs: each has it appear before any has the arms dissociate from the legs.`,
   answerMixed: (supports: number, overlaps: number, contradicts: number): string =>
-    `Most windows have the two arms come apart from each other first: ${supports} pairs support it, ${overlaps} overlap, ${contradicts} contradict it.`,
+    `In most windows the arms dissociate from each other first: ${supports} pairs support it, ${overlaps} overlap, ${contradicts} contradict it.`,
   answerAgainst: (supports: number, contradicts: number): string =>
-    `The windows held here do not bear out the usual order: ${supports} pairs have the two arms come apart from each other first, ${contradicts} the arms from the legs.`,
+    `The windows held here do not support the usual order: in ${supports} pairs the arms dissociate from each other first, in ${contradicts} the arms from the legs.`,
   apart: {
-    'arms-from-each-other': 'The two arms do different things: one straightens, the other bends.',
+    'arms-from-each-other': 'The two arms do different things: one extends, the other flexes.',
     'arms-from-legs': 'The two arms do the same, and the legs do the opposite.',
   },
-  by: 'Set apart by:',
+  by: 'Shown by:',
   step: (before: string, after: string): string => `${capital(before)} before ${after}`,
   tally: (n: number, of: Support): string =>
     n === 0 ? `none ${TALLY[of][0]}` : `${n} ${TALLY[of][n === 1 ? 0 : 1]}`,
@@ -42,14 +41,14 @@ export const orderPage = {
   says: 'Says',
   said: { supports: 'supports', overlaps: 'overlaps', contradicts: 'contradicts' },
   standing: 'How it is taught',
-  all: 'All orders on one axis',
+  all: 'All sequences on one axis',
   window: (source: string, reflex: string, from: AxisDay, to: AxisDay): string =>
     `${source}, ${reflex}: ${Math.round(from) === Math.round(to) ? axisWords(from) : spanWords(from, to)}`,
 };
 
-/** Orders by names short enough to stand beside them. */
+/** Sequences by names short enough for a margin. */
 export const orderNames: Readonly<Record<string, string>> = {
-  'arms-then-legs': 'Limbs come apart',
+  'arms-then-legs': 'Limb dissociation',
   'protective-directions': 'Protective reactions',
   'downward-then-forward': 'Legs, then arms',
   'moro-before-sitting': 'Moro and sitting',
@@ -80,15 +79,21 @@ interface QuarrelTold {
   phases: readonly number[];
   firstGone: Outermost | undefined;
   lastGone: Outermost | undefined;
-  /** Sources that have it stay for life, while others let it go. */
+  /** Sources that have it stay for life, while others expect integration. */
   stays: readonly string[];
   firstCome: Outermost | undefined;
   lastCome: Outermost | undefined;
 }
 
-const PHASE_VERBS = ['not there yet', 'coming', 'established', 'going', 'gone'] as const;
+const PHASE_VERBS = [
+  'not present yet',
+  'emerging',
+  'established',
+  'integrating',
+  'integrated',
+] as const;
 
-/** A quarrel in sentences, from its windows. */
+/** A disagreement in sentences, from its windows. */
 export function quarrelSentence(told: QuarrelTold): string {
   const { quarrelDays, spokenDays, at, sources, phases, firstGone, lastGone, stays } = told;
   const { firstCome, lastCome } = told;
@@ -96,31 +101,31 @@ export function quarrelSentence(told: QuarrelTold): string {
     n > 0 ? [`${n} ${n === 1 ? 'has' : 'have'} it ${PHASE_VERBS[i] ?? ''}`] : [],
   );
   const said = [
-    `On ${Math.round(quarrelDays)} of the ${Math.round(spokenDays)} days on which two or more sources speak, they have it in different phases.`,
+    `On ${Math.round(quarrelDays)} of the ${Math.round(spokenDays)} days for which two or more sources give an age, they place it in different phases.`,
     `At ${axisWords(at)}, of ${sourcesWords(sources)}, ${listed(counted)}.`,
   ];
   if (stays.length > 0 && firstGone)
     said.push(
-      `${firstGone.short} lets it go by ${axisWords(firstGone.to)}; ${listed(stays)} ${stays.length === 1 ? 'has' : 'have'} it stay for life.`,
+      `${firstGone.short} expects integration by ${axisWords(firstGone.to)}; ${listed(stays)} ${stays.length === 1 ? 'has' : 'have'} it stay for life.`,
     );
   else if (firstGone && lastGone && lastGone.from - firstGone.to > 15)
     said.push(
-      `${firstGone.short} lets it go by ${axisWords(firstGone.to)}, ${lastGone.short} not before ${axisWords(lastGone.from)}.`,
+      `${firstGone.short} expects integration by ${axisWords(firstGone.to)}, ${lastGone.short} not before ${axisWords(lastGone.from)}.`,
     );
   if (firstCome && lastCome && lastCome.from - firstCome.to > 30)
     said.push(
-      `${firstCome.short} has it there by ${axisWords(firstCome.to)}, ${lastCome.short} from ${axisWords(lastCome.from)} on.`,
+      `${firstCome.short} has it present by ${axisWords(firstCome.to)}, ${lastCome.short} from ${axisWords(lastCome.from)} on.`,
     );
   return said.join(' ');
 }
 
 export const quarrelsPage = {
-  title: 'Where the sources quarrel',
-  lead: 'Reflexes by how much of the time the sources that speak have them in different phases. Each window is one source; where they lie over each other the tone is deeper. The line below is drawn where any two differ, the darker the more of them do.',
-  agree: 'No two sources that speak differ',
+  title: 'Where sources disagree',
+  lead: 'Reflexes sorted by how much of the time the sources that give an age place them in different phases. Each window is one source, and the tone is deeper where windows overlap. The line below is drawn where any two differ, darker where more of them do.',
+  agree: 'No two sources disagree',
   days: (quarrel: number, spoken: number): string =>
     `${Math.round(quarrel)} of ${Math.round(spoken)} days`,
-  share: (share: number): string => `${Math.round(share * 100)} % of pairs apart`,
+  share: (share: number): string => `${Math.round(share * 100)} % of pairs differ`,
   plot: (name: string, days: string): string => `${name}: the windows of its sources; ${days}`,
-  head: { reflex: 'Reflex', windows: 'Windows', apart: 'Days apart' },
+  head: { reflex: 'Reflex', windows: 'Windows', apart: 'Days in disagreement' },
 };

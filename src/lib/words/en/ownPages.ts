@@ -1,4 +1,4 @@
-/** English for sources and reflexes of one's own: the pages, and what is to be mended in a cell. */
+/** English for sources and reflexes of one's own: the pages, and what is to be corrected in a cell. */
 import type { AgeProblem } from '../../atlas/asPrinted.ts';
 import type { FieldProblem } from '../../atlas/own.ts';
 import type { CellProblem, Column } from '../../atlas/ownTable.ts';
@@ -11,24 +11,24 @@ const AGES: Record<AgeProblem, string> = {
   'not-understood':
     'Not understood as an age. Write it as printed, such as "28 wk", "4-6 mo", "birth", "persists" or "later than 12 mo".',
   'low-above-high': 'The first age is above the second. Write the earlier one first.',
-  'out-of-range': 'No age a reflex could have. Check the number and its unit.',
+  'out-of-range': 'Not an age a reflex could have. Check the number and its unit.',
   'two-units': 'Two units in one range. Write both ages in the same unit, such as "4-26 wk".',
 };
 
 const TEXT = {
-  formula: 'Begins like a formula, which a spreadsheet would run. Begin with a letter or a figure.',
+  formula: 'Begins like a formula, which a spreadsheet would run. Begin with a letter or a digit.',
   markup: 'Holds markup or script. Take it out; only plain text is kept.',
 } as const;
 
-/** What is wrong with a cell of a source's table, and the mend. */
+/** What is wrong with a cell of a source's table, and how to correct it. */
 export function cellSentence(problem: CellProblem): string {
   switch (problem.code) {
     case 'unknown-reflex':
       return problem.nearest
         ? 'No reflex of the atlas has this name. Is it this one?'
-        : 'No reflex of the atlas has this name. Take one from the list, or add a reflex of your own first.';
+        : 'No reflex of the atlas has this name. Choose one from the list, or add your own reflex first.';
     case 'twice':
-      return `This reflex stands in row ${problem.firstRow + 1} already. Keep one of the two.`;
+      return `This reflex is already in row ${problem.firstRow + 1}. Keep one of the two.`;
     case 'nothing-stated':
       return 'Neither age is stated. Write when it appears, when it integrates, or both.';
     case 'ends-before-start':
@@ -43,7 +43,7 @@ export function cellSentence(problem: CellProblem): string {
   }
 }
 
-/** What is wrong with a field of an own source or reflex, and the mend. */
+/** What is wrong with a field of an own source or reflex, and how to correct it. */
 export function fieldSentence(problem: FieldProblem): string {
   switch (problem.code) {
     case 'empty':
@@ -53,9 +53,9 @@ export function fieldSentence(problem: FieldProblem): string {
     case 'taken':
       return 'That name is taken, and nothing built in can be overwritten. Give it another.';
     case 'too-long':
-      return 'Too long; keep it short enough to stand beside a lane.';
+      return 'Too long. Keep it short enough for the margin of a lane.';
     case 'nothing-moves':
-      return 'Nothing moves yet. Pick what at least one part does.';
+      return 'Nothing moves yet. Choose a movement for at least one part.';
     case 'nothing-stated':
       return 'No age is stated. Write when it appears, when it integrates, or both.';
     case 'ends-before-start':
@@ -89,14 +89,14 @@ export function tableSentence(problem: TableProblem): string {
     case 'unknown-columns':
       return `The file has columns that are not known here: ${problem.unknown.map((name) => `"${name}"`).join(', ')}. Take them out; the columns are reflex, appears, integrates and note.`;
     case 'not-a-table':
-      return 'The file is no table of text. Save it from the spreadsheet as CSV (UTF-8) and choose that file.';
+      return 'The file is not a table of text. Save it from the spreadsheet as CSV (UTF-8) and choose that file.';
   }
 }
 
 export const trunkWords: Partial<Record<TrunkToken, string>> = {
   none: 'not moved',
-  flexed: 'bent',
-  extended: 'lifted back',
+  flexed: 'flexed',
+  extended: 'extended',
   'turned-left': 'turned left',
   'turned-right': 'turned right',
   'tilted-left': 'tilted left',
@@ -106,10 +106,10 @@ export const trunkWords: Partial<Record<TrunkToken, string>> = {
 };
 export const limbWords: Record<LimbToken, string> = {
   none: 'not moved',
-  flexed: 'bent',
-  extended: 'straight',
-  abducted: 'spread',
-  adducted: 'drawn in',
+  flexed: 'flexed',
+  extended: 'extended',
+  abducted: 'abducted',
+  adducted: 'adducted',
 };
 export const endWords: Record<EndToken, string> = {
   none: 'not moved',
@@ -131,22 +131,22 @@ export const limbNames = {
 } as const;
 
 export const own = {
-  title: 'Your own',
-  lead: 'A textbook of yours, or a reflex the atlas does not have. It takes part in the bands, the verdicts and the list of sources like any other, stays in this browser, and can overwrite nothing that is built in.',
+  title: 'Your own sources and reflexes',
+  lead: 'Add a textbook, or a reflex the atlas does not have. It is used in the bands, the verdicts and the list of sources like any other, stays in this browser, and cannot overwrite anything built in.',
   sources: 'Sources',
   reflexes: 'Reflexes',
-  noSources: 'No source of your own yet.',
-  noReflexes: 'No reflex of your own yet.',
+  noSources: 'No source added yet.',
+  noReflexes: 'No reflex added yet.',
   newSource: 'Type in a source',
   newReflex: 'Describe a reflex',
   openCsv: 'Open a CSV file',
   dropHelp: 'or drop one on this page. Its columns are reflex, appears, integrates, note.',
   template: 'Save a template (CSV)',
-  dropping: 'Let go to open the table.',
+  dropping: 'Drop to open the table.',
   edit: 'Change',
   save: 'Save as CSV',
   remove: 'Remove',
-  on: 'takes part',
+  on: 'in use',
   off: 'switched off',
   switchOff: 'Switch off',
   switchOn: 'Switch on',
@@ -156,63 +156,63 @@ export const own = {
     children === 1
       ? 'A child here has findings on it, so it is not removed. Switch it off instead.'
       : `${children} children here have findings on it, so it is not removed. Switch it off instead.`,
-  unread: 'It names something that is not there now, so it takes no part until it is changed.',
+  unread: 'It names something that is no longer there, so it is not used until it is changed.',
   damaged: (n: number): string =>
     n === 1
       ? 'One stored entry could not be read. It is left as it is.'
       : `${n} stored entries could not be read. They are left as they are.`,
-  full: 'The last change could not be kept: the browser has no room left. Save your sources as CSV.',
+  full: 'The last change could not be saved: the browser has no room left. Save your sources as CSV.',
   undo: 'Undo',
   redo: 'Redo',
   close: 'Close',
   did: {
-    added: 'Added: it takes part from now on.',
+    added: 'Added: it is used from now on.',
     changed: 'Changed.',
     removed: 'Removed.',
-    'switched-on': 'Switched on: it takes part again.',
-    'switched-off': 'Switched off: it is kept and takes no part.',
-    'brought-back': 'Brought back.',
+    'switched-on': 'Switched on: it is used again.',
+    'switched-off': 'Switched off: it is kept and not used.',
+    'brought-back': 'Restored.',
   },
   undid: {
-    added: 'Undone: it is taken out again.',
+    added: 'Undone: it is removed again.',
     changed: 'Undone: it is as before.',
     removed: 'Undone: it is back.',
     'switched-on': 'Undone: it is switched off again.',
-    'switched-off': 'Undone: it takes part again.',
+    'switched-off': 'Undone: it is used again.',
     'brought-back': 'Undone: it is as it was before.',
   },
 };
 
 export const sourceForm = {
-  newTitle: 'A source of your own',
+  newTitle: 'Your own source',
   editTitle: (name: string): string => `Change ${name}`,
   name: 'Name',
-  nameHelp: 'Short enough to stand beside a lane: authors and year, or the title.',
+  nameHelp: 'Short enough for the margin of a lane: authors and year, or the title.',
   tier: 'Kind',
   lead: 'A row for each reflex, ages as they are printed. They are read as you type.',
   row: (n: number): string => `row ${n}`,
   cell: (column: string, row: number): string => `${column}, row ${row}`,
   removeRow: (n: number): string => `Remove row ${n}`,
   remove: 'Remove',
-  take: (name: string): string => `Take ${name}`,
+  take: (name: string): string => `Use ${name}`,
   undo: 'Undo',
   redo: 'Redo',
-  keep: 'Take part from now on',
-  change: 'Keep the change',
+  keep: 'Save and use',
+  change: 'Save the change',
   waiting: (n: number): string =>
     n === 1
-      ? 'One cell is to be mended first. Nothing you typed is lost.'
-      : `${n} cells are to be mended first. Nothing you typed is lost.`,
+      ? 'One cell must be corrected first. Nothing you typed is lost.'
+      : `${n} cells must be corrected first. Nothing you typed is lost.`,
   empty: 'Type at least one row.',
-  preview: 'What it would say',
-  previewHelp: 'The rows that can be read, each beside the other sources.',
+  preview: 'Preview',
+  previewHelp: 'Each row that can be read, beside the other sources.',
   noPreview: 'A row that can be read is drawn here at once.',
   noSuch: 'There is no such source here.',
-  back: 'Back to your own',
+  back: 'Back to your own sources and reflexes',
 };
 
 export const reflexForm = {
-  newTitle: 'A reflex of your own',
+  newTitle: 'Your own reflex',
   editTitle: (name: string): string => `Change ${name}`,
   name: 'Name',
   group: 'Group',
@@ -221,22 +221,23 @@ export const reflexForm = {
   stimulus: 'Elicited by',
   sides: 'Examined',
   sideWords: { pair: 'left and right', midline: 'on the midline' },
-  limbs: 'What each part does',
-  limbsHelp: 'A one-sided stimulus is meant on the left. The figure answers at once.',
+  limbs: 'Movement of each part',
+  limbsHelp: 'A one-sided stimulus is taken as on the left. The figure follows at once.',
   ages: 'Ages, as each source prints them',
   addAge: 'Another source',
   source: 'Source',
   tier: 'Kind of source',
   removeAge: (n: number): string => `Remove source ${n}`,
-  joins: (apart: string): string => `It would set the ${apart}, so it joins that order by itself.`,
-  joinsNone: 'It sets no limbs apart from each other, so it joins no order of limbs.',
-  keep: 'Take part from now on',
-  change: 'Keep the change',
+  joins: (apart: string): string =>
+    `It shows limb dissociation (${apart}), so it joins that sequence automatically.`,
+  joinsNone: 'It shows no limb dissociation, so it joins no sequence of limbs.',
+  keep: 'Save and use',
+  change: 'Save the change',
   waiting: (n: number): string =>
     n === 1
-      ? 'One thing is to be mended first. Nothing you typed is lost.'
-      : `${n} things are to be mended first. Nothing you typed is lost.`,
-  preview: 'Where it would stand',
+      ? 'One entry must be corrected first. Nothing you typed is lost.'
+      : `${n} entries must be corrected first. Nothing you typed is lost.`,
+  preview: 'Place on the chart',
   figure: (name: string): string => `The response of ${name || 'the reflex'}`,
-  noSuch: 'There is no such reflex of your own.',
+  noSuch: 'There is no such reflex here.',
 };

@@ -9,21 +9,19 @@ export function questionSentence(
   on: CivilDate,
   when: When = BY_DATE,
 ): string {
-  const awaited = question.awaits === 'to-appear' ? 'there' : 'gone';
+  const awaited = question.awaits === 'to-appear' ? 'onset' : 'integration';
   const { most, every } = question;
-  if (!most || !every) return `No source dates when it should be ${awaited}.`;
-  const past = (date: CivilDate): string => (date <= on ? 'since' : 'from');
-  return most === every
-    ? `Every source that dates it would have it ${awaited} ${past(every)} ${when.bare(every)}.`
-    : `Most sources would have it ${awaited} ${past(most)} ${when.bare(most)}, every one ${past(every)} ${when.bare(every)}.`;
+  if (!most || !every) return `No source gives an age by which to expect ${awaited}.`;
+  const says = (date: CivilDate, what: string): string =>
+    `${date <= on ? `have expected ${what} since` : `expect ${what} by`} ${when.bare(date)}`;
+  if (most === every) return `All sources that give an age ${says(every, awaited)}.`;
+  return `Most sources ${says(most, awaited)}, all that give an age ${says(every, 'it')}.`;
 }
 
 export const plan = {
-  title: 'Next',
-  nothing: 'Nothing would tell much on this date.',
-  upsetting: 'Last, since it may upset',
+  title: 'Plan visit',
   questions: 'Open questions',
   noQuestions: 'No question is open.',
-  before: (born: CivilDate): string => `Choose a date from the birth on ${dateWords(born)} on.`,
+  before: (born: CivilDate): string => `Choose a date on or after the birth on ${dateWords(born)}.`,
   both: 'both sides',
 };

@@ -18,17 +18,17 @@ import { actWords, capital, listed, parts } from './body.ts';
 import { verdicts } from './judge.ts';
 
 export const kinds: Record<QuestionKind, string> = {
-  first: 'What comes first',
-  next: 'What comes next',
-  order: 'In order',
-  phase: 'Gone, there, or not yet',
-  born: 'The same, born early',
-  verdict: 'What a finding means',
-  name: 'Name it from the figure',
-  limb: 'What a limb does',
-  does: 'Which response does it',
+  first: 'First event',
+  next: 'Next event',
+  order: 'Order of events',
+  phase: 'Integrated, present, or not yet',
+  born: 'The same, born preterm',
+  verdict: 'Meaning of a finding',
+  name: 'Name the response from the figure',
+  limb: 'Movement of a limb',
+  does: 'Response with a given movement',
   apart: 'Telling look-alikes apart',
-  arithmetic: 'Reckoning ages',
+  arithmetic: 'Calculating ages',
 };
 
 export const difficulties: Record<Difficulty, string> = {
@@ -51,19 +51,19 @@ const MIRROR: Readonly<Record<string, string>> = {
 export const onSide = (text: string, side: 'left' | 'right'): string =>
   side === 'left' ? text : text.replace(/\b(left|right)\b/gi, (word) => MIRROR[word] ?? word);
 
-/** `Landau reaction comes`, `Walking alone`. */
+/** `Landau reaction appears`, `Walking alone`. */
 export function stationWords(station: Station, atlas: Atlas): string {
   switch (station.event) {
     case 'appears':
-      return `${nameOf(station.reflex, atlas)} comes`;
+      return `${nameOf(station.reflex, atlas)} appears`;
     case 'integrates':
-      return `${nameOf(station.reflex, atlas)} goes`;
+      return `${nameOf(station.reflex, atlas)} integrates`;
     case 'reached':
       return nameOf(station.milestone, atlas);
     case 'sets-apart':
       return station.apart === 'arms-from-legs'
-        ? 'The arms come apart from the legs'
-        : 'The arms come apart from each other';
+        ? 'The arms dissociate from the legs'
+        : 'The arms dissociate from each other';
   }
 }
 
@@ -74,50 +74,50 @@ export const counted = (n: number, what: string): string =>
 const atAge = ({ unit, value, bornDays }: AskedAge): string => {
   if (unit === 'weeks') return `at ${value} weeks of gestation`;
   const months = counted(value, 'month');
-  return bornDays === null ? `at ${months} after term` : `${months} after birth`;
+  return bornDays === null ? `at ${months} after term` : `at a chronological age of ${months}`;
 };
 
 const ASKED: Record<AskedPhase, string> = {
-  'not-yet': 'Which of these has not come yet',
-  established: 'Which of these is to be expected',
-  integrated: 'Which of these has gone',
+  'not-yet': 'Which of these has not appeared yet',
+  established: 'Which of these is expected to be present',
+  integrated: 'Which of these has integrated',
 };
 
 const DOES: Record<Doing, string> = {
-  'arms bend': 'an arm bends',
-  'arms straighten': 'an arm straightens',
-  'arms spread': 'an arm spreads outward',
-  'arms close-in': 'an arm is drawn in',
+  'arms bend': 'an arm flexes',
+  'arms straighten': 'an arm extends',
+  'arms spread': 'an arm abducts',
+  'arms close-in': 'an arm adducts',
   'arms unlike': 'the two arms do different things',
-  'legs bend': 'a leg bends',
-  'legs straighten': 'a leg straightens',
-  'legs spread': 'a leg spreads outward',
+  'legs bend': 'a leg flexes',
+  'legs straighten': 'a leg extends',
+  'legs spread': 'a leg abducts',
   'legs unlike': 'the two legs do different things',
   'hands open': 'a hand opens',
   'hands close': 'a hand closes',
   'feet fan': 'the toes fan',
   'feet curl': 'the toes curl',
   'head turns': 'the head turns',
-  'head bends': 'the head bends',
-  'head lifts': 'the head lifts',
+  'head bends': 'the head flexes',
+  'head lifts': 'the head extends',
   'head tilts': 'the head tilts',
-  'trunk bends': 'the trunk bends',
-  'trunk straightens': 'the trunk straightens',
+  'trunk bends': 'the trunk flexes',
+  'trunk straightens': 'the trunk extends',
   'trunk curves': 'the trunk curves',
   'trunk turns': 'the trunk turns',
   'face moves': 'the face moves',
 };
 
 const ASPECTS: Record<Aspect, string> = {
-  stimulus: 'What elicits it',
+  stimulus: 'The stimulus',
   position: 'The position of the infant',
-  head: 'What the head does',
-  trunk: 'What the trunk does',
-  arms: 'What the arms do',
-  legs: 'What the legs do',
-  hands: 'What the hands do',
-  feet: 'What the feet do',
-  face: 'What the face does',
+  head: 'The movement of the head',
+  trunk: 'The movement of the trunk',
+  arms: 'The movement of the arms',
+  legs: 'The movement of the legs',
+  hands: 'The movement of the hands',
+  feet: 'The movement of the feet',
+  face: 'The movement of the face',
 };
 
 /** A number of days in weeks and days: `14 wk 3 d`. */
@@ -203,7 +203,7 @@ export function choiceWords(choice: Choice, atlas: Atlas): string {
   }
 }
 
-/** What is to be reviewed, by kind and subject: `Gone, there, or not yet: Moro reflex`. */
+/** What is to be reviewed, by kind and subject: `Integrated, present, or not yet: Moro reflex`. */
 export function subjectWords(subject: string, atlas: Atlas): string {
   const [kind = '', rest = ''] = subject.split('|');
   const names = rest

@@ -22,11 +22,11 @@ function happensWords({ from, to }: { from: number; to: number }): string {
 }
 
 const SAYS: Record<Phase, string> = {
-  'not-yet': 'not there yet',
-  emerging: 'coming',
-  established: 'there',
-  integrating: 'going',
-  integrated: 'gone',
+  'not-yet': 'not present yet',
+  emerging: 'emerging',
+  established: 'present',
+  integrating: 'integrating',
+  integrated: 'integrated',
 };
 
 function countOf(ids: readonly string[], atlas: Atlas): SourceCount {
@@ -37,10 +37,10 @@ function countOf(ids: readonly string[], atlas: Atlas): SourceCount {
 
 const bySources = (count: SourceCount): string =>
   count.sources === 1
-    ? 'the one source that speaks'
-    : `all ${count.sources} sources that speak, ${voicesWords(count)}`;
+    ? 'the one source that gives an age'
+    : `all ${count.sources} sources that give an age, ${voicesWords(count)}`;
 
-/** What the sources of one line say, without naming them: `Moro reflex: gone in all 12 sources …`. */
+/** What the sources of one line say, without naming them: `Moro reflex: integrated in all 12 sources …`. */
 export function restsWords(rests: Rests, atlas: Atlas): string {
   const { happens, says, sources } = rests;
   if (happens) return `${stationWords(happens.station, atlas)}: ${happensWords(happens)}`;
@@ -66,7 +66,7 @@ function shown(reflex: Reflex | undefined, variant: string, side: 'left' | 'righ
 const correctedTo = (age: AskedAge): string => {
   const months = Math.round(toMonths(toAxisDay(age.axisDay)) * 10) / 10;
   const early = Math.round(TERM_DAYS - (age.bornDays ?? TERM_DAYS));
-  return `Born ${weeksWords(early)} early, the infant has a corrected age of ${months} months, and that age counts. The due date, from an early scan, may be off by a week; the answer holds all the same.`;
+  return `Born ${weeksWords(early)} early, the infant has a corrected age of ${months} months, and that age counts. The due date, from an early scan, may be off by a week, and the answer is still right.`;
 };
 
 /** Why the right answer is right, in sentences. */
@@ -75,11 +75,15 @@ export function whyWords({ stem, choices, right, why }: Question, atlas: Atlas):
   switch (stem.kind) {
     case 'first':
     case 'next':
-      return ['Every source that dates it has it done before any has one of the later ones begin.'];
+      return [
+        'All sources that give its age have it completed before any has one of the later ones begin.',
+      ];
     case 'order':
-      return ['Every source that dates a step has it done before any has the next one begin.'];
+      return [
+        'All sources that give the age of a step have it completed before any has the next one begin.',
+      ];
     case 'phase':
-      return ['So say all the sources that speak of this age.'];
+      return ['All sources that give an age agree on this.'];
     case 'born':
       return [correctedTo(stem.age)];
     case 'verdict': {
@@ -135,7 +139,7 @@ export function figureWords(reflex: Reflex, pattern: LimbPattern, side: 'left' |
   return {
     controls: 'The moments of the response',
     play: 'Play',
-    hold: 'Hold',
+    hold: 'Pause',
     name: (moment: number): string => names[moment] ?? 'Then',
     describe: (moment: number): string => {
       if (moment === 0) return `At rest: an infant ${positions[reflex.position]}.`;

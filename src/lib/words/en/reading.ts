@@ -2,7 +2,7 @@
 
 export const title = 'A file that is being read';
 export const now = (name: string): string => `Reading the file “${name}”…`;
-export const leave = 'Give up';
+export const leave = 'Cancel';
 /** What reads broke off by itself, as where memory runs out. */
 export const broke =
   'The file could not be read to its end: it may take more memory than the browser has. Close other pages and windows and try again. Nothing has changed.';

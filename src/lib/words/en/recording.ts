@@ -7,11 +7,11 @@ import { verdicts } from './judge.ts';
 
 export const recording = {
   title: (date: string): string => `Recording, ${date}`,
-  open: 'Record on the sheet',
+  open: 'Record findings',
   done: 'Done',
   form: 'Date, examiner, milestones',
   state: 'The infant is',
-  stateHelp: 'Counts from here on; what is recorded keeps its state.',
+  stateHelp: 'Applies from here on. What is recorded keeps its state.',
   stateOf: 'State for this one',
   notTested: 'not tested',
   left: 'Left',
@@ -24,47 +24,47 @@ export const recording = {
   whyHelp: 'Touch a reason or write one.',
   whyMissing: 'No reason yet.',
   comment: (side: Side): string => (side === 'midline' ? 'Comment' : `Comment, ${side}`),
-  commentFirst: 'A comment goes with a response: give one first.',
+  commentFirst: 'A comment belongs to a response: record one first.',
   missing: (name: string, tries: number): string =>
     tries === 1
       ? `${name}: not elicited, tried once.`
       : `${name}: not elicited, tried ${tries} times.`,
   again: 'Tried once more: still not elicited',
   tested: 'Which was tested',
-  testedUnsaid: 'not said: judged by the ages of both',
-  testedHelp: 'Sources date them apart. It holds for all sides at this visit.',
+  testedUnsaid: 'not stated: judged by the ages of both',
+  testedHelp: 'Sources give them different ages. It applies to all sides at this visit.',
   tries: 'Tried at this visit',
   triesTimes: (n: number): string => (n === 1 ? 'once' : n === 2 ? 'twice' : `${n} times`),
   previous: 'Back',
-  next: 'Next',
+  next: 'Skip',
   clear: 'Clear',
   undo: 'Undo',
   keys: 'Keys',
-  hand: 'Held in',
+  hand: 'Device in',
   hands: { right: 'the right hand', left: 'the left hand' },
   sheetFrom: (date: string): string => `In the order of the sheet for ${date}.`,
-  sheetComputed: 'In the order reckoned for this date.',
-  beyond: 'Beyond the sheet',
+  sheetComputed: 'In the order suggested for this date.',
+  beyond: 'Not on the sheet',
   add: 'Add another',
   progress: (done: number, of: number): string => `${done} of ${of} recorded`,
-  kept: 'Kept at each touch.',
-  notKept: 'Not kept yet:',
+  kept: 'Saved at each touch.',
+  notKept: 'Not saved yet:',
   ended: (left: number): string =>
     left === 0
       ? 'The sheet is done.'
       : left === 1
-        ? 'The end of the sheet. 1 is not tested.'
-        : `The end of the sheet. ${left} are not tested.`,
+        ? 'End of the sheet. 1 is not tested.'
+        : `End of the sheet. ${left} are not tested.`,
   verdict: 'Show the verdict',
   noVerdict: 'Nothing is recorded here to judge.',
-  verdictWaits: 'The verdict can be read once the visit is kept.',
+  verdictWaits: 'The verdict is shown once the visit is saved.',
   settingTitle: 'While recording',
   setting: 'Show verdicts while recording',
-  settingHelp: 'Off by custom, so that what was expected does not colour what is seen.',
+  settingHelp: 'Off by default, so that what was expected does not colour what is seen.',
   now: (name: string, side: string): string => `Now ${name}${side ? `, ${side}` : ''}.`,
 };
 
-/** Usual reasons why a response cannot be told. */
+/** Usual reasons why a response is not assessable. */
 export const REASONS = [
   'asleep',
   'crying',
@@ -80,7 +80,7 @@ export const keys = {
   title: 'Keys while recording',
   close: 'Close',
   list: [
-    ['↑ ↓', 'the line before, the line after'],
+    ['↑ ↓', 'the previous line, the next line'],
     ['← →', 'the side'],
     ['1 to 5', 'not elicited, weak, elicited, brisk, obligatory'],
     ['Shift with 1 to 5', 'the same on both sides'],
@@ -89,7 +89,7 @@ export const keys = {
     ['s', 'the infant’s state'],
     ['c', 'comment, or why it is not assessable'],
     ['v', 'show the verdict'],
-    ['t', 'what was not elicited last: tried once more'],
+    ['t', 'the last response not elicited: tried once more'],
     ['u or Ctrl+Z', 'undo'],
     ['?', 'this list'],
   ],
@@ -99,15 +99,15 @@ export const keys = {
 export const dates = {
   beforeBirth: (on: CivilDate, born: CivilDate): string =>
     `This date, ${dateWords(on)}, is before the birth date, ${dateWords(born)}. Is the birth date right?`,
-  mendBirth: 'No, mend the birth date',
-  mendVisit: 'Yes, mend the visit date',
+  mendBirth: 'No, correct the birth date',
+  mendVisit: 'Yes, correct the visit date',
   ahead: (on: CivilDate, today: CivilDate): string =>
-    `This date, ${dateWords(on)}, lies ahead of today, ${dateWords(today)}. Keep it all the same?`,
+    `This date, ${dateWords(on)}, is after today, ${dateWords(today)}. Keep it anyway?`,
   keepAhead: 'Keep it',
-  takeToday: 'Take today',
-  waitsAnswer: 'Not kept yet: answer what is asked about the date. Nothing you entered is lost.',
+  takeToday: 'Use today',
+  waitsAnswer: 'Not saved yet: answer the question about the date. Nothing you entered is lost.',
   sorted: (before: CivilDate): string =>
-    `Visits stand in the order of their dates: this one lies before that of ${dateWords(before)}.`,
+    `Visits are listed by date: this one comes before that of ${dateWords(before)}.`,
   sameDay: (examiner: string): string =>
     examiner
       ? `There is another visit on this date, by ${examiner}.`
@@ -122,10 +122,10 @@ export const redate = {
     n === 1 ? `This changes 1 of ${of} verdicts` : `This changes ${n} of ${of} verdicts`,
   shift: (days: number): string =>
     days === 0
-      ? 'The due date stays where it is.'
+      ? 'The due date is unchanged.'
       : `The due date moves ${Math.abs(days)} ${Math.abs(days) === 1 ? 'day' : 'days'} ${days > 0 ? 'later' : 'earlier'}.`,
-  take: 'Take it',
-  leave: 'Leave it as it was',
+  take: 'Save the change',
+  leave: 'Discard',
   undo: 'It can be undone afterwards.',
   at: (on: CivilDate): string => dateWords(on),
   change: (before: string, after: string): string => `${before} → ${after}`,

@@ -1,13 +1,14 @@
-/** English for a new version, and for carrying Tidemark about. */
+/** English for a new version, and for taking Tidemark along. */
 
 export const line = {
   ready: 'A new version of Tidemark is ready.',
   use: 'Use it now',
   later: 'Later',
-  replaced: 'Another window uses a new version of Tidemark. This page goes on with the one before.',
-  reload: 'Load the page anew',
+  replaced:
+    'Another window uses a new version of Tidemark. This page continues with the previous one.',
+  reload: 'Reload the page',
   lacking:
-    'A part of this page could not be loaded: Tidemark was renewed meanwhile, or there is no network. What is kept stays kept.',
+    'A part of this page could not be loaded: Tidemark was updated meanwhile, or there is no network. Saved records stay saved.',
 };
 
 export const about = {
@@ -22,5 +23,5 @@ export const about = {
 
 export const lacking = {
   title: 'This page could not be loaded.',
-  help: 'Tidemark was renewed meanwhile, or there is no network. Your records are kept. Load the page anew to go on.',
+  help: 'Tidemark was updated meanwhile, or there is no network. Your records are safe. Reload the page to continue.',
 };

@@ -15,7 +15,7 @@ export const others = 'Other findings';
 export const plan = 'Plan';
 export const nextAt = (when: string): string => `Next visit ${when} at the latest.`;
 export const signs = 'Signs';
-export const sources = 'What this is judged by';
+export const sources = 'Sources';
 export const signature = 'Signature';
 export const role = 'Name and role';
 export const date = 'Date';

@@ -4,18 +4,18 @@ import type { Agreement } from '../../judge/hangs.ts';
 import { sourcesWords } from './atlas.ts';
 
 export const rests = {
-  firm: 'Firm: every source that speaks gives it nearly all of what it says.',
+  firm: 'All sources agree: each that gives an age supports it almost entirely.',
   hangs: ({ agree, of, voices }: Agreement): string =>
-    `Not firm: ${agree} of ${of} sources that speak, ${voices.agree} of ${voices.of} voices, say so.`,
+    `Depends on the source: ${agree} of ${of} sources that give an age, ${voices.agree} of ${voices.of} voices, support it.`,
   expected: (mean: number): string => `Expected at this age: ${mean.toFixed(2)}.`,
   counts: 'Counted in infants near this age',
   noCounts: 'No count of infants near this age is held.',
-  sources: 'What it rests on',
+  sources: 'Sources behind it',
   judgedBy: 'Sources that copy one another are one voice.',
   voices: 'Sources that share ages',
-  silent: (count: SourceCount): string => `Silent at this age: ${sourcesWords(count)}`,
-  context: 'Beside it, not judged by',
-  elicit: 'How it is elicited',
+  silent: (count: SourceCount): string => `No age given here: ${sourcesWords(count)}`,
+  context: 'Further context, not used for judging',
+  elicit: 'Technique',
   cautions: 'Handling',
   pitfalls: 'Pitfalls',
   verified: 'Checked with sources',
@@ -24,7 +24,7 @@ export const rests = {
   absence: 'Absence',
   asymmetry: 'Asymmetry',
   show: 'Show on the chart',
-  page: 'All about it',
+  page: 'Full entry',
   appears: 'appears',
-  goes: 'goes',
+  goes: 'integrates',
 };

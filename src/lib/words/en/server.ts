@@ -5,7 +5,7 @@ import type { ServerFault } from '../../exchange/fhir/server.ts';
 const WHY: Readonly<Record<Clash['why'], string>> = {
   'changed-there': 'was changed on the server since it was last seen here',
   'removed-there': 'was removed from the server',
-  'not-seen': 'is on the server with another content, and was never looked at here',
+  'not-seen': 'is on the server with another content, and was never seen here',
 };
 
 export const server = {
@@ -21,7 +21,7 @@ export const server = {
   push: (label: string): string => `Push ${label}`,
   noChild: 'No child is open.',
   pushHelp:
-    'What somebody else has changed on the server is not overwritten: then nothing is sent, and what clashes is named.',
+    'Changes by somebody else on the server are not overwritten: then nothing is sent, and the conflicts are listed.',
   fetchTitle: 'Fetch',
   identifier: 'Identifier',
   identifierHelp:
@@ -33,14 +33,14 @@ export const server = {
     `The server knows ${n} children by this identifier; none is fetched.`,
   pushed: ({ created, updated, removed, same }: Pushed): string =>
     `Pushed: ${created} new, ${updated} changed, ${removed} removed, ${same} the same.`,
-  clashes: 'Nothing was sent, since the server holds what was not seen here:',
+  clashes: 'Nothing was sent, since the server holds data not yet seen here:',
   clash: ({ type }: Clash, what: string, why: Clash['why']): string =>
     `${type}${what ? `, ${what}` : ''}: ${WHY[why]}.`,
   afterClash:
-    'Fetch the child, look at what is different, and push again. What was fetched counts as seen.',
+    'Fetch the child, review the differences, and push again. Fetched data counts as seen.',
 };
 
-/** Why a server could not be used, with what to mend. */
+/** Why a server could not be used, with what to correct. */
 export function faultSentence(fault: ServerFault): string {
   switch (fault.code) {
     case 'address':
@@ -56,10 +56,10 @@ export function faultSentence(fault: ServerFault): string {
     case 'refused':
       return `The server refused (status ${fault.status})${fault.text ? `: ${fault.text}` : ''}. Nothing has changed here.`;
     case 'not-fhir':
-      return 'What answers there is not a FHIR R4 server. Check the address.';
+      return 'The address does not lead to a FHIR R4 server. Check it.';
     case 'too-large':
       return 'The server’s answer is too large to be read. Name one child by its identifier.';
     case 'several':
-      return `The server holds this child ${fault.count} times. Put that right on the server first.`;
+      return `The server holds this child ${fault.count} times. Correct that on the server first.`;
   }
 }

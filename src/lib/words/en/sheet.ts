@@ -1,4 +1,4 @@
-/** English for the sheet of a visit: what to test, why, by how much it would tell, and the printed form. */
+/** English for the sheet of a visit: what to test, why, how informative it would be, and the printed form. */
 import { TERM_DAYS, type AxisDay } from '../../age/axis.ts';
 import type { CivilDate } from '../../age/civil.ts';
 import { formatGestation } from '../../age/gestation.ts';
@@ -42,9 +42,9 @@ export function whyWords(why: PlanWhy, on: CivilDate | null): string {
     case 'divided':
       return 'sources disagree at this age';
     case 'silent':
-      return 'no chosen source speaks of this age';
+      return 'no chosen source gives an age here';
     case 'tells-nothing':
-      return 'not expected yet, and its absence tells little';
+      return 'not expected yet, and its absence gives little information';
     case 'teaching-only':
       return 'listed for teaching: not to be tested in a clinic';
     case 'second-try':
@@ -68,13 +68,13 @@ export function whyWords(why: PlanWhy, on: CivilDate | null): string {
 const sidesWords = (sides: readonly Side[]): string =>
   sides.length === 1 && sides[0] !== 'midline' ? `, ${sides[0]}` : '';
 
-/** How much an answer tells, in words. The steps are a choice of ours. */
+/** How informative an answer is, in words. The steps are a choice of ours. */
 export const tellsWords = (bits: number): string =>
   bits >= 0.8 ? 'highly informative' : bits >= 0.4 ? 'informative' : 'little information';
 
 /** What the number is, said once on the page. */
 export const TELLS_NOTE =
-  'How informative an answer would be runs from 0, when the sources leave no doubt whether the response is present, to 1, when it is as open as the toss of a coin. It is computed from the expectation of every source that speaks at this age, averaged over the doubt in the dates: the entropy of a yes-or-no answer, in bits. What was left open last time is a reason of its own and adds nothing to it.';
+  'How informative an answer would be runs from 0, when the sources leave no doubt whether the response is present, to 1, when it is as open as the toss of a coin. It is computed from the expectation of every source that covers this age, averaged over the doubt in the dates: the entropy of a yes-or-no answer, in bits. What was left open last time is a reason of its own and adds nothing to it.';
 
 /** The parts of a sheet. */
 export const parts = {
@@ -87,7 +87,7 @@ export const parts = {
   inCore: 'core set',
   /** @param most how many it holds at most @param months the usual time between two visits */
   coreHelp: (most: number, months: number): string =>
-    `Of the responses that the chosen sources expect to be present at this age, or expected to be present ${months} months ago and not now, the ${most} of which most voices speak: sources that copy one another are one voice. Of equal ones the more expected is taken. Left out is what was seen to have integrated.`,
+    `Of the responses that the chosen sources expect to be present at this age, or expected to be present ${months} months ago and not now, the ${most} covered by most voices: sources that copy one another are one voice. Of equal ones the more expected is taken. A response seen to have integrated is left out.`,
   coreLast: (names: readonly string[]): string =>
     names.length === 1
       ? `${names[0]} belongs to it and is tested last.`
@@ -107,14 +107,14 @@ interface Minutes {
 export const ten = {
   title: (minutes: number): string => `Within ${minutes} minutes`,
   lead: (minutes: number): string =>
-    `What was flagged last time, then what is most informative about this child, in about ${minutesWords(minutes)} minutes:`,
+    `Findings flagged last time, then the most informative tests in this child, in about ${minutesWords(minutes)} minutes:`,
   leadBlank: (minutes: number): string =>
     `The most informative tests together, in about ${minutesWords(minutes)} minutes:`,
   minutes: (minutes: number): string => `${minutesWords(minutes)} min`,
   none: 'Nothing would add information on this date.',
   how: 'How it is chosen',
   help: ({ short, usual, upsetting }: Minutes): string =>
-    `The minutes are our own estimate: ${minutesWords(short)} for a response tested supine, side-lying or prone, ${minutesWords(usual)} in any other position, both sides included, and ${minutesWords(upsetting)} more where it may upset. What was flagged last time and what needs a second try come first. Of the other responses those are taken whose answers would together lower the uncertainty most: whether each response is present, given the sources and this child’s visits, and which of two came first where that is not yet known. Information that two responses add about one sequence is counted once.`,
+    `The minutes are our own estimate: ${minutesWords(short)} for a response tested supine, side-lying or prone, ${minutesWords(usual)} in any other position, both sides included, and ${minutesWords(upsetting)} more where it may upset. Responses flagged last time and those that need a second try come first. Of the others, those are taken whose answers would together lower the uncertainty most: whether each response is present, given the sources and this child’s visits, and which of two came first where that is not yet known. Information that two responses add about one sequence is counted once.`,
   bits: (bits: number): string => `Together ${bits.toFixed(1)} bits.`,
 };
 
@@ -138,11 +138,11 @@ export const page = {
   moreHelp: 'Little information on this date, by the same measure.',
   byHand: 'added by hand',
   reset: 'Reset to suggested',
-  changed: 'Changed by hand and kept with the child.',
+  changed: 'Changed by hand and saved with the child.',
   otherDate: (date: string): string =>
-    `A sheet for ${date} is kept. A change here makes this date’s sheet in its place.`,
+    `A sheet for ${date} is saved. A change here replaces it with a sheet for this date.`,
   toThat: (date: string): string => `Show the sheet for ${date}`,
-  carry: 'Take it over to this date',
+  carry: 'Move it to this date',
   print: 'Print the sheet',
   record: 'Record findings',
   blank: 'A sheet for an age, without a child',
@@ -156,13 +156,13 @@ export const page = {
 
 export const blank = {
   title: 'Sheet for an age',
-  lead: 'What is worth testing at an age, to print and fill in by hand. No child is needed, and nothing is kept.',
+  lead: 'The tests worth doing at an age, to print and fill in by hand. No child is needed, and nothing is saved.',
   gestation: 'Gestation at birth',
   gestationHelp: 'Weeks and days, such as 33w1d; 40w0d when at term.',
   age: 'Age',
   clocks: {
     corrected: 'months corrected',
-    birth: 'months since birth',
+    birth: 'months chronological',
     gestation: 'postmenstrual',
   },
   ageHelp: {
@@ -185,7 +185,7 @@ export const blankAge = (day: AxisDay, counts: 'corrected' | 'chronological'): s
     ? `${formatGestation(Math.round(day))} postmenstrual`
     : day === TERM_DAYS
       ? 'at term'
-      : `${axisWords(day)} ${counts === 'corrected' ? 'corrected' : 'since birth'}`;
+      : `${axisWords(day)} ${counts === 'corrected' ? 'corrected' : 'chronological'}`;
 
 export const printed = {
   label: 'Child',
@@ -200,6 +200,6 @@ export const printed = {
   note: 'Note',
   reflex: 'Reflex or reaction',
   handling: 'Handling',
-  untouched: 'A line without a tick is not tested. Not assessable: write why.',
-  upsetting: 'last, since it may upset',
+  untouched: 'A line without a tick counts as not tested. If not assessable, write why.',
+  upsetting: 'last, as it may upset',
 };

@@ -35,15 +35,15 @@ export const sheetSides: Readonly<Record<SheetSide, string>> = {
   both: 'left and right',
 };
 
-/** Why a table is not read, with what to mend. */
+/** Why a table is not read, with what to correct. */
 export function sheetSentence(problem: SheetProblem): string {
   switch (problem.code) {
     case 'too-large':
       return `The table is about ${problem.megabytes} MB; at most ${problem.limitMegabytes} MB are read. Divide it.`;
     case 'no-table':
-      return 'The file is no table: its first row must name the columns, parted by commas, semicolons or tabs. Save it from the spreadsheet as CSV.';
+      return 'The file is not a table: its first row must name the columns, separated by commas, semicolons or tabs. Save it from the spreadsheet as CSV.';
     case 'no-letters':
-      return 'The file holds no letters that can be read here. Save it from the spreadsheet as CSV in UTF-8.';
+      return 'The file holds no text that can be read here. Save it from the spreadsheet as CSV in UTF-8.';
     case 'no-rows':
       return 'The table has names of columns and no row below them.';
     case 'too-many-rows':
@@ -51,7 +51,7 @@ export function sheetSentence(problem: SheetProblem): string {
     case 'too-many-columns':
       return `The table has more than ${problem.limit} columns. Take out those that hold no findings.`;
     case 'long-cell':
-      return `Row ${problem.row}: a cell holds more than ${problem.limit} characters, as if a quotation mark were missing. Mend it in the sheet.`;
+      return `Row ${problem.row}: a cell holds more than ${problem.limit} characters, as if a quotation mark were missing. Correct it in the sheet.`;
   }
 }
 
@@ -80,12 +80,12 @@ function fault(problem: CellProblem, header: readonly string[]): string {
     case 'empty':
       return 'is empty; fill it in.';
     case 'bad-date':
-      return `"${problem.text}" is no date that exists, read as ${orders[problem.order]}.`;
+      return `"${problem.text}" is not a date that exists, read as ${orders[problem.order]}.`;
     case 'undecided':
-      return `"${problem.text}" is not decided; say above what it means.`;
+      return `"${problem.text}" is not decided; choose its meaning above.`;
     case 'no-side':
       return problem.has.length === 1
-        ? `the ${problem.reflex} is recorded on the ${listed(problem.has)} alone; leave the side away.`
+        ? `the ${problem.reflex} is recorded on the ${listed(problem.has)} alone; leave the side out.`
         : `the ${problem.reflex} is recorded on ${listed(problem.has)}; name one.`;
     case 'no-child':
       return problem.text
@@ -95,27 +95,27 @@ function fault(problem: CellProblem, header: readonly string[]): string {
       return 'is empty; write the child in every row.';
     case 'several':
       return problem.born === undefined
-        ? `${problem.count} children here are called "${problem.text}"; give the birth date in this row, or give them different labels.`
-        : `${problem.count} children here are called "${problem.text}" and were born on ${problem.born}; give them different labels.`;
+        ? `${problem.count} children here are called "${problem.text}"; give the birth date in this row, or give them different names or codes.`
+        : `${problem.count} children here are called "${problem.text}" and were born on ${problem.born}; give them different names or codes.`;
     case 'none-of-several':
-      return `${problem.count} children here are called "${problem.text}", and none was born on ${problem.born}; check the date, or give a new child another label.`;
+      return `${problem.count} children here are called "${problem.text}", and none was born on ${problem.born}; check the date, or give a new child another name or code.`;
     case 'gestation':
       return `"${problem.text}" is not understood; write weeks and days, such as 33w1d.`;
     case 'other-birth':
-      return `${problem.text} is not the birth date of the child here (${problem.here}); check the date, or give another child another label.`;
+      return `${problem.text} is not the birth date of the child here (${problem.here}); check the date, or give another child another name or code.`;
     case 'other-row':
-      return `says ${problem.now}, and row ${problem.first} gives the ${fields[problem.of].toLowerCase()} ${problem.before} for the same child; mend one, or give two children different labels.`;
+      return `says ${problem.now}, and row ${problem.first} gives the ${fields[problem.of].toLowerCase()} ${problem.before} for the same child; correct one, or give two children different names or codes.`;
     case 'too-many-visits':
       return `the child has ${problem.limit} visits with those above, and no more are kept; take rows out.`;
     case 'recorded-otherwise':
       return `says ${problem.now}, and the record says ${problem.here}; the record stays as it is.`;
     case 'twice':
-      return `the same reflex, side and visit stand in row ${problem.first} already; keep one.`;
+      return `the same reflex, side and visit are already in row ${problem.first}; keep one.`;
     case 'differs':
       return `says ${problem.now}, and "${columnName(header, problem.other)}" says ${problem.before} for the same reflex and side; keep one.`;
     case 'other-note':
       return problem.first === undefined
-        ? 'the visit is here with another note; that one stays as it is.'
+        ? 'the visit is already here with another note; that note stays as it is.'
         : `row ${problem.first} gives the same visit another note; keep one.`;
     case 'record':
       return mendWords(problem.problem);
@@ -127,7 +127,8 @@ export function cellSentence(problem: CellProblem, header: readonly string[]): s
   const { row, field, column } = problem;
   const place =
     column === undefined ? fields[field].toLowerCase() : `"${columnName(header, column)}"`;
-  const more = problem.more > 0 ? ` So in ${many(problem.more, 'more cell', 'more cells')}.` : '';
+  const more =
+    problem.more > 0 ? ` The same in ${many(problem.more, 'more cell', 'more cells')}.` : '';
   return `Row ${row}, ${place}: ${fault(problem, header)}${more}`;
 }
 
@@ -135,7 +136,7 @@ export const sheet = {
   title: 'A sheet of findings',
   from: (name: string, rows: number): string =>
     `${name}: ${many(rows, 'row', 'rows')}. Nothing has changed yet.`,
-  columns: 'Which column holds what',
+  columns: 'Contents of the columns',
   shape: 'The sheet has',
   shapes: {
     finding: 'one row for each finding',
@@ -146,7 +147,7 @@ export const sheet = {
     visit: 'Each row is a visit. A date is needed, and below at least one column of answers.',
   } satisfies Record<SheetShape, string>,
   answers: 'Which column answers for which reflex',
-  answersHelp: 'An empty cell means that the reflex was not looked at: nothing is recorded.',
+  answersHelp: 'An empty cell means that the reflex was not tested: nothing is recorded.',
   leaveColumn: 'left out',
   answersOf: (reflex: string, side: string | undefined): string =>
     side === undefined ? reflex : `${reflex}, ${side}`,
@@ -154,19 +155,19 @@ export const sheet = {
   sideUnsaid: 'side not decided',
   leftOutColumns: (names: readonly string[]): string =>
     `${many(names.length, 'column is', 'columns are')} left out: ${names.slice(0, MOST_NAMES).join(', ')}${names.length > MOST_NAMES ? `, and ${names.length - MOST_NAMES} more` : ''}.`,
-  lackingAnswers: 'Say of at least one column for which reflex it answers.',
+  lackingAnswers: 'Choose a reflex for at least one column.',
   none: 'no column',
   lacking: (names: readonly string[]): string => `Choose a column for: ${names.join(', ')}.`,
   order: 'Dates are written as',
   orderAsked: ([one = '', other]: readonly string[]): string =>
     other === undefined
       ? `"${one}" could be read in more than one way. Choose how dates are written.`
-      : `"${one}" and "${other}" are not written in the same order. Choose how dates are written; those written otherwise are told below.`,
+      : `"${one}" and "${other}" are not written in the same order. Choose how dates are written; those written differently are listed below.`,
   noDates: 'No date in that column can be read.',
-  words: 'What their words mean',
+  words: 'Meaning of their words',
   wordsHelp: {
-    finding: 'A word that is not decided leaves its rows out.',
-    visit: 'What is said in a word that is not decided is not added.',
+    finding: 'Rows with a word that is not decided are left out.',
+    visit: 'Answers in a word that is not decided are not added.',
   } satisfies Record<SheetShape, string>,
   wordsOf: {
     reflex: 'Reflexes',
@@ -179,12 +180,12 @@ export const sheet = {
     finding: 'leave these rows out',
     visit: 'leave these out',
   } satisfies Record<SheetShape, string>,
-  wouldAdd: 'What would be added',
+  wouldAdd: 'To be added',
   nothing: 'Nothing would be added.',
   newChild: 'a new child',
   visit: (on: string, examiner: string, n: number, isHere: boolean): string =>
     `${on}${examiner ? `, ${examiner}` : ''}: ${many(n, 'finding', 'findings')}${isHere ? ' to a visit that is here' : ', a new visit'}`,
-  ahead: 'a date ahead of today',
+  ahead: 'a date in the future',
   same: (n: number): string =>
     `${many(n, 'finding is', 'findings are')} here already, and the same.`,
   left: (shape: SheetShape, n: number): string =>
@@ -195,19 +196,19 @@ export const sheet = {
     const cells = many(n, 'cell is', 'cells are');
     if (shape === 'finding')
       return `${cells} wrong; ${n === 1 ? 'its row is' : 'their rows are'} not added.`;
-    return `${cells} wrong; what hangs on ${n === 1 ? 'it' : 'them'} is not added.`;
+    return `${cells} wrong; the answers that depend on ${n === 1 ? 'it' : 'them'} are not added.`;
   },
   more: (n: number): string => `and ${n} more`,
   add: (n: number): string => `Add ${many(n, 'finding', 'findings')}`,
   cancel: 'Cancel',
-  keep: 'Keep this mapping as',
+  keep: 'Save this mapping as',
   keepHelp: 'Next time, a sheet with the same columns is read the same way.',
-  keepButton: 'Keep',
-  kept: (name: string): string => `Kept as ${name}.`,
-  notKept: 'The browser refuses to keep it.',
-  use: 'Kept mappings',
+  keepButton: 'Save',
+  kept: (name: string): string => `Saved as ${name}.`,
+  notKept: 'The browser refuses to save it.',
+  use: 'Saved mappings',
   using: (name: string): string => `Read as ${name}.`,
   forget: (name: string): string => `Forget ${name}`,
   forgotten: (name: string): string => `Mapping forgotten: ${name}.`,
-  unforgotten: (name: string): string => `Undone: ${name} is kept again.`,
+  unforgotten: (name: string): string => `Undone: ${name} is saved again.`,
 };

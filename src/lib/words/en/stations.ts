@@ -12,7 +12,7 @@ export function stationWords(station: Station, atlas: Atlas): string {
     case 'appears':
       return name(station.reflex);
     case 'integrates':
-      return `${name(station.reflex)} gone`;
+      return `${name(station.reflex)} integrated`;
     case 'sets-apart':
       return apart[station.apart];
     case 'reached':
@@ -21,7 +21,7 @@ export function stationWords(station: Station, atlas: Atlas): string {
 }
 
 export function intervalWords(interval: Interval | null, when: When = BY_DATE): string {
-  if (!interval || (!interval.after && !interval.by)) return 'not looked at';
+  if (!interval || (!interval.after && !interval.by)) return 'not tested';
   const { after, by } = interval;
   if (after && by) return `between ${when.bare(after.on)} and ${when.bare(by.on)}`;
   return by ? `by ${when.bare(by.on)}` : after ? `not by ${when.bare(after.on)}` : '';
@@ -29,8 +29,7 @@ export function intervalWords(interval: Interval | null, when: When = BY_DATE): 
 
 export const orders = {
   title: 'Sequences',
-  rest: (n: number): string =>
-    n === 1 ? '1 more not looked at yet' : `${n} more not looked at yet`,
+  rest: (n: number): string => (n === 1 ? '1 more not tested yet' : `${n} more not tested yet`),
   taught: 'Taught by',
   against: 'Contradicted by',
 };

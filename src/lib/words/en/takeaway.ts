@@ -1,16 +1,16 @@
-/** English for figures to take away. */
+/** English for exported figures. */
 import { listed } from './body.ts';
 
 export const takeAway = {
-  title: 'A figure to take away',
+  title: 'Export figure',
   format: 'As',
   formats: { svg: 'SVG, sharp at any size', png: 'PNG' },
   scale: 'Size',
   scales: (scale: number): string => `${scale}×`,
-  ground: 'Ground',
+  ground: 'Background',
   grounds: { plain: 'plain', transparent: 'transparent' },
   shade: 'Colours',
-  shades: { light: 'for light ground', dark: 'for dark ground' },
+  shades: { light: 'for a light background', dark: 'for a dark background' },
   around: 'With title, legend and sources',
   preview: (title: string): string => `The figure as it will be: ${title}`,
   size: (width: number, height: number): string => `${width} × ${height} pixels`,
@@ -19,12 +19,12 @@ export const takeAway = {
   close: 'Close',
   saved: (name: string): string => `Saved as ${name}.`,
   copied: 'Copied.',
-  cannotCopy: 'This browser lets no page copy a figure like this; save it instead.',
-  copyFailed: 'The figure could not be copied; save it instead.',
+  cannotCopy: 'This browser does not allow a page to copy such a figure. Save it instead.',
+  copyFailed: 'The figure could not be copied. Save it instead.',
   tooLarge: 'At this size the browser cannot draw it. Choose a smaller one, or SVG.',
   failed: 'The figure could not be made. Reload the page and try again.',
   letters:
-    'A saved SVG has its letters inside, a copied one only names them. Slides programs set an SVG in letters of their own; a PNG keeps them.',
+    'A saved SVG contains its fonts, a copied one only names them. Presentation programs may replace the fonts of an SVG. A PNG keeps them.',
 };
 
 const MADE = 'Drawn with Tidemark, a reading of published ages, not a diagnosis.';
@@ -35,20 +35,19 @@ export function citation(sources: readonly string[]): string {
   return each.length === 0 ? MADE : `After: ${each.join('; ')}. ${MADE}`;
 }
 
-/** What the figures are called where they are taken away. */
+/** What the figures are called where they are exported. */
 export const titles = {
   sources: (name: string): string => `${name}: when, by each source`,
   compared: (names: readonly string[]): string => `${listed(names)}, side by side`,
   comparedChart: (names: readonly string[]): string => `${listed(names)} by age`,
-  orders: 'The order of reflexes and reactions',
+  orders: 'Developmental sequences of reflexes and reactions',
 };
 
 export const legends = {
-  sources:
-    'The height says how far the sources lead one to expect it; below, the window of each source.',
+  sources: 'The height says how strongly the sources expect it. Below, the window of each source.',
   quarrel:
-    'Each window is one source. The line below is drawn where any two sources differ, the darker the more of them do.',
+    'Each window is one source. The line below is drawn where any two sources differ, darker where more of them do.',
   step: 'Each bar is the window of one source: what comes before, then what comes after.',
   orders:
-    'Each station on its windows: thin, from the earliest to the latest printed age; thick, the middle source.',
+    'Each step with its windows: thin, from the earliest to the latest printed age; thick, the middle source.',
 };

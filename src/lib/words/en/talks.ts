@@ -22,7 +22,7 @@ const FIELDS: Readonly<Record<string, string>> = {
   file: 'The file',
   version: 'Version',
   title: 'Title',
-  about: 'What it is for',
+  about: 'Purpose',
   steps: 'Steps',
   caption: 'Caption',
   note: 'Note',
@@ -32,9 +32,9 @@ const FIELDS: Readonly<Record<string, string>> = {
   toDays: 'End of the range',
   sources: 'Sources',
   opened: 'Opened lanes',
-  orders: 'Orders',
+  orders: 'Sequences',
   figure: 'Figure',
-  lit: 'Lane that stands out',
+  lit: 'Highlighted lane',
   child: 'Child',
   id: 'Child',
   visits: 'Visits of the child',
@@ -53,7 +53,7 @@ function mend(fault: TalkFault): string {
       return 'ends in the middle, as if a copy was cut short. Copy or save it again, whole.';
     case 'not-ours':
       if (fault.kind === 'backup')
-        return 'is a backup of everything. Open it under Keeping and backup.';
+        return 'is a backup of everything. Open it under Storage and backup.';
       if (fault.kind === 'case') return 'is one child’s case. Open it under Children.';
       return 'is not a Tidemark talk: "format" must be "tidemark-talk". Choose a file that Tidemark saved.';
     case 'newer-version':
@@ -66,7 +66,7 @@ function mend(fault: TalkFault): string {
       return 'is of the wrong kind; choose a file that Tidemark saved.';
     case 'empty':
       return fault.field === 'steps'
-        ? 'are none; a talk has at least one step.'
+        ? 'are missing; a talk has at least one step.'
         : 'is empty; give the talk a title.';
     case 'too-long':
       return `is too long; keep it to ${fault.limit ?? 0} characters.`;
@@ -75,15 +75,15 @@ function mend(fault: TalkFault): string {
     case 'markup':
       return `holds markup or script ("${fault.text ?? ''}"); take it out, only plain text is kept.`;
     case 'bad-name':
-      return `"${fault.text ?? ''}" is no name that could be looked up; use letters, figures and hyphens.`;
+      return `"${fault.text ?? ''}" is not a valid name; use letters, digits and hyphens.`;
     case 'out-of-range':
-      return `lies outside what the chart can show (days ${Math.round(fault.low ?? 0)} to ${Math.round(fault.high ?? 0)} since the last period); mend the number.`;
+      return `is outside the range of the chart (days ${Math.round(fault.low ?? 0)} to ${Math.round(fault.high ?? 0)} since the last period); correct the number.`;
     default:
       return 'holds characters that cannot be seen, or a line break where none belongs; type it again.';
   }
 }
 
-/** One fault as a sentence that names step, field and mend. */
+/** One fault as a sentence that names step, field and correction. */
 export function faultSentence(fault: TalkFault): string {
   const field = FIELDS[fault.field] ?? fault.field;
   const at = fault.step === undefined ? field : `Step ${fault.step}, ${field.toLowerCase()}`;
@@ -97,44 +97,44 @@ interface Lacking {
   children: readonly string[];
 }
 
-/** What a talk names that is not at hand. */
+/** What a talk names that is not here. */
 export function missingSentence(missing: Lacking): string {
   const parts = [
     ['reflexes', missing.reflexes],
     ['sources', missing.sources],
-    ['orders', missing.orders],
+    ['sequences', missing.orders],
     ['children', missing.children],
   ] as const;
   const said = parts
     .filter(([, ids]) => ids.length > 0)
     .map(([kind, ids]) => `${kind} ${ids.map((id) => `\u201c${id}\u201d`).join(', ')}`);
-  return `Not at hand here: ${said.join('; ')}. They stay in the talk and are left out of the picture.`;
+  return `Not available here: ${said.join('; ')}. They stay in the talk and are left out of the picture.`;
 }
 
 export const list = {
   title: 'Talks',
-  lead: 'Steps over the live chart, for a lecture room. Each shows what the atlas says today.',
+  lead: 'Steps over the live chart, for a lecture room. Each shows the current atlas.',
   quiz: 'Questions for a class, or for yourself',
-  axis: 'The empty axis',
+  axis: 'Timeline exercise',
   ready: 'Ready-made',
   own: 'Your own',
-  none: 'None yet. Make one from a ready-made talk, or begin an empty one.',
+  none: 'None yet. Copy a ready-made talk, or start an empty one.',
   steps: (n: number): string => (n === 1 ? '1 step' : `${n} steps`),
   start: 'Start',
-  goOn: (step: number): string => `Go on at step ${step}`,
+  goOn: (step: number): string => `Continue at step ${step}`,
   look: 'Look through',
   edit: 'Edit',
-  copy: 'Make it your own',
-  copyOf: (title: string): string => `${title} (your own)`,
+  copy: 'Copy to edit',
+  copyOf: (title: string): string => `${title} (copy)`,
   save: 'Save as file',
   remove: 'Remove',
   of: (act: string, title: string): string => `${act}: ${title}`,
-  begin: 'Begin an empty talk',
+  begin: 'Start an empty talk',
   untitled: 'Untitled talk',
   firstCaption: 'The first step',
   open: 'Open a talk file',
   openHelp: 'A talk saved by Tidemark ends in .talk.json. It can also be dropped here.',
-  dropping: 'Let go to open the talk.',
+  dropping: 'Drop to open the talk.',
   refused: 'The talk was not opened; nothing has changed.',
   damaged: (n: number): string =>
     n === 1
@@ -145,10 +145,10 @@ export const list = {
     added: 'Talk added.',
     changed: 'Talk changed.',
     removed: 'Talk removed.',
-    'brought-back': 'Talk brought back.',
+    'brought-back': 'Talk restored.',
   },
   undone: {
-    added: 'Undone: the talk is taken out again.',
+    added: 'Undone: the talk is removed again.',
     changed: 'Undone: the talk is as before.',
     removed: 'Undone: the talk is back.',
     'brought-back': 'Undone: it is as it was before.',
@@ -161,9 +161,9 @@ export const list = {
 export const editor = {
   back: 'All talks',
   notFound: 'There is no such talk here. It may have been removed.',
-  reading: 'A ready-made talk cannot be changed. Make it your own to change it.',
+  reading: 'A ready-made talk cannot be changed. Copy it to edit the copy.',
   title: 'Title',
-  about: 'What it is for',
+  about: 'Purpose',
   stepsTitle: 'Steps',
   stepsHelp: 'Drag a step, or move it with Alt and the arrow keys.',
   step: (n: number, caption: string): string => `Step ${n}: ${caption || 'no caption'}`,
@@ -173,42 +173,42 @@ export const editor = {
   removeNamed: (n: number): string => `Remove step ${n}`,
   moved: (n: number, of: number): string => `Moved to place ${n} of ${of}.`,
   caption: 'Caption',
-  captionHelp: 'Read from the back of the hall: a short line.',
+  captionHelp: 'A short line that can be read from the back of the room.',
   note: 'Your note',
   noteHelp: 'Seen in the speaker\u2019s window only.',
-  shows: 'What it shows',
+  shows: 'Contents of the step',
   lanes: 'Lanes',
   lanesChosen: (n: number): string => (n === 1 ? '1 lane' : `${n} lanes`),
   sources: 'Sources',
   sourcesBy: { all: 'All', default: 'The default', named: 'Some' },
   sourcesHelp:
-    'The default are those that Tidemark judges by where nothing is chosen, on the day the talk is given.',
+    'The default sources are those that Tidemark judges by unless others are chosen, on the day the talk is given.',
   figure: 'Figure',
   noFigure: 'No figure',
-  order: 'Order on top',
-  noOrder: 'No order',
+  order: 'Sequence on top',
+  noOrder: 'No sequence',
   child: 'Child',
   noChild: 'No child',
   childShown: (visits: number, verdicts: boolean): string =>
     visits === 0
-      ? 'Kestrel (invented): ages only'
-      : `Kestrel (invented): up to visit ${visits}${verdicts ? ', with what the sources say' : ''}`,
+      ? 'Kestrel (fictional): ages only'
+      : `Kestrel (fictional): up to visit ${visits}${verdicts ? ', with what the sources say' : ''}`,
   view: 'The view',
   viewHelp:
-    'Drag the chart, turn the wheel to zoom, move the age line, open a lane. Then keep what you see.',
-  keepHere: 'Keep this view in the step',
-  keepNew: 'Keep this view as a new step',
-  keptHere: 'The view is kept in this step.',
-  keptNew: (n: number): string => `Kept as step ${n}.`,
+    'Drag the chart, turn the wheel to zoom, move the age marker, open a lane. Then save the view.',
+  keepHere: 'Save this view in the step',
+  keepNew: 'Save this view as a new step',
+  keptHere: 'The view is saved in this step.',
+  keptNew: (n: number): string => `Saved as step ${n}.`,
   newCaption: 'New step',
   startHere: 'Start at this step',
 };
 
 export const keep = {
-  label: 'Keep this view as a step of',
+  label: 'Save this view as a step of',
   newTalk: 'a new talk',
-  act: 'Keep',
-  kept: (title: string, n: number): string => `Kept as step ${n} of \u201c${title}\u201d.`,
+  act: 'Save',
+  kept: (title: string, n: number): string => `Saved as step ${n} of \u201c${title}\u201d.`,
   open: 'Open the talk',
 };
 
@@ -219,16 +219,16 @@ export const stage = {
   all: (n: SourceCount): string => `all ${sourcesWords(n)}`,
   sources: (names: readonly string[]): string => names.join(', '),
   lanes: (from: number, to: number, of: number): string => `lanes ${from} to ${to} of ${of}`,
-  noLanes: 'None of this step\u2019s lanes is at hand.',
+  noLanes: 'None of this step\u2019s lanes is available.',
   black: 'The screen is black. B brings the picture back.',
   jump: (digits: string): string => `Step ${digits}: Enter`,
   goes: (words: string): string => `\u2192 ${words}`,
-  saysSources: 'What the sources say',
-  seen: 'What was seen',
-  invented: (label: string): string => `${label}, invented`,
+  saysSources: 'Comparison with the sources',
+  seen: 'Findings',
+  invented: (label: string): string => `${label}, fictional`,
   asks: (attention: string, why: string): string => `${attention}: ${why}`,
-  noVerdicts: 'Nothing asks to be looked at again.',
-  reading: 'A reading of published ages, no diagnosis.',
+  noVerdicts: 'Nothing is flagged.',
+  reading: 'A reading of published ages, not a diagnosis.',
   more: (n: number): string => `and ${n} more`,
   next: 'Next step',
   previous: 'Previous step',
@@ -242,10 +242,10 @@ export const stage = {
     ['Home, End', 'first, last'],
     ['a number, Enter', 'that step'],
     ['B', 'black screen'],
-    ['P', 'pointer for the hall'],
+    ['P', 'pointer for the audience'],
     ['+, \u2212', 'fewer lanes, larger; more'],
     ['\u2191, \u2193', 'the lanes above, below'],
-    ['M', 'the figure moves, or holds'],
+    ['M', 'the figure moves, or pauses'],
     ['F', 'full screen'],
     ['S', 'speaker\u2019s window'],
     ['D', 'dark or light'],

@@ -14,7 +14,7 @@ interface Todo {
 const DO: Readonly<Record<string, string>> = {
   doctor: 'have a doctor see the infant today, by your local pathway',
   agree: 'look again together and agree on one answer',
-  again: 'try it again before it counts as missing',
+  again: 'try it a second time',
   calm: 'see it again when the infant is calm',
   alert: 'try it again when the infant is calm and alert',
   confirm: 'confirm it when the infant is calm and alert',
@@ -41,22 +41,22 @@ export const none = 'No finding is recorded at this visit yet.';
 export const title = 'Findings to review';
 export const clear = 'Nothing is flagged.';
 
-const COUNTED: readonly (readonly [Attention, string])[] = [
-  ['today', 'to see a doctor today'],
-  ['discuss', 'to discuss'],
-  ['watch', 'to recheck'],
-  ['fits', 'as expected'],
-  ['not-judged', 'not judged'],
-];
+/** In the order in which they are said. */
+const COUNTED = {
+  today: 'to see a doctor today',
+  discuss: 'to discuss',
+  watch: 'to recheck',
+  fits: 'as expected',
+  'not-judged': 'not judged',
+} as const satisfies Record<Attention, string>;
 
 /** `2 to discuss, 1 to recheck, 10 as expected`, in parts, so that what asks for most can be marked. */
 export const countedParts = (
   counts: Readonly<Record<Attention, number>>,
 ): { of: Attention; text: string }[] =>
-  COUNTED.filter(([of]) => counts[of] > 0).map(([of, text]) => ({
-    of,
-    text: `${counts[of]} ${text}`,
-  }));
+  (Object.keys(COUNTED) as Attention[])
+    .filter((of) => counts[of] > 0)
+    .map((of) => ({ of, text: `${counts[of]} ${COUNTED[of]}` }));
 
 /** The ages in the clocks that count, the one that is judged by first. */
 export function clocks(ages: Ages, born: CivilDate): { text: string; counts: boolean }[] {

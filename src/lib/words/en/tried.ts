@@ -8,6 +8,6 @@ export const open = 'What if';
 export function becomesWords(was: JudgedFinding, is: JudgedFinding): string {
   const [before, after] = [was.judged.verdict, is.judged.verdict];
   return before === after
-    ? `${verdicts[after]}: ${attentions[was.attention]} becomes ${attentions[is.attention]}`
-    : `${verdicts[before]} becomes ${verdicts[after]}`;
+    ? `${verdicts[after]}: ${attentions[was.attention]} → ${attentions[is.attention]}`
+    : `${verdicts[before]} → ${verdicts[after]}`;
 }

@@ -1,7 +1,7 @@
-/** English for whether what was entered is kept, which every page says. The page of keeping is in keeping.ts. */
+/** English for whether what was entered is kept, which every page says. The page of storage is in keeping.ts. */
 import type { Trouble } from '../../store/rows.ts';
 
-/** Beside the name, in a word; the page of keeping says more. */
+/** Beside the name, in a word; the page of storage says more. */
 export const standing = {
   opening: 'Opening…',
   saved: 'Saved',
@@ -13,7 +13,7 @@ export const standing = {
 export const troubles: Record<Trouble, string> = {
   full: 'Not saved: the browser has no room left. Save everything to a file now; then free some room on the disk and try again.',
   denied:
-    'Not saved: this browser keeps nothing for the page, as in a private window. What is entered is gone when the page is closed; save everything to a file before that.',
+    'Not saved: this browser keeps nothing for the page, as in a private window. Entries are lost when the page is closed. Save everything to a file before that.',
   newer:
     'Shown, not changed: these records were kept by a newer Tidemark. Reload the page to get the newer one, or save everything to a file.',
   outdated:
@@ -33,12 +33,12 @@ export const trouble = {
 export const unfinished = {
   file: 'A file was being read when the page was closed. That was not finished: nothing of it was taken in. Open it again.',
   examples:
-    'The invented children were being added when the page was closed. That was not finished: none was added. Add them again.',
+    'The sample children were being added when the page was closed. That was not finished: none was added. Add them again.',
   lock: 'The lock was being changed when the page was closed. That was not finished: everything is locked, or not, as it was before.',
   writing:
-    'When the page was closed, writing was not finished. Look whether what was changed last is there; what is missing was not saved.',
+    'When the page was closed, writing was not finished. Check whether your last changes are there. Any that are missing were not saved.',
 };
 
 /** Where two windows changed one child. */
 export const clashes = (n: number): string =>
-  `${n === 1 ? '1 record was' : `${n} records were`} changed otherwise in two windows: choose`;
+  `${n === 1 ? '1 record was' : `${n} records were`} changed differently in two windows: choose`;

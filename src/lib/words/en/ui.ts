@@ -37,7 +37,7 @@ export const child = {
   seen: (date: string): string => `seen ${date}`,
   notSeen: 'not seen yet',
   also: (other: string): string => `(${other})`,
-  invented: 'invented',
+  invented: 'fictional',
   none: 'No child is open.',
   noneHelp: 'Begin with a new child, open a case file, or look at the chart without a child.',
   newChild: 'New child',
@@ -45,13 +45,13 @@ export const child = {
 };
 
 export const chartPage = {
-  title: 'When each reflex comes and goes',
+  title: 'When each reflex appears and integrates',
   lead: 'Published ages of infant reflexes and postural reactions, before and after term.',
-  controls: 'What the chart shows',
+  controls: 'Chart options',
   lanes: 'Lanes',
-  laneChoices: { asking: 'asking', tested: 'looked at', all: 'all' },
-  order: 'In order of',
-  orders: { group: 'group', appearing: 'appearing', integrating: 'integrating' },
+  laneChoices: { asking: 'flagged', tested: 'tested', all: 'all' },
+  order: 'Sort by',
+  orders: { group: 'group', appearing: 'age of onset', integrating: 'age of integration' },
   sources: 'Sources',
   milestones: 'Milestones',
   table: 'Table',
@@ -60,7 +60,7 @@ export const chartPage = {
   keys: 'Drag or press arrows to move the age; + and − zoom, 0 shows the whole axis; up and down go through the lanes, Enter opens one.',
 };
 
-/** Which sources are judged by, in words. */
+/** Which sources are used for judging, in words. */
 export const sourceWords = {
   byDefault: (n: SourceCount): string => `the ${n.sources} default sources, ${voicesWords(n)}`,
   all: (n: SourceCount): string => `all ${sourcesWords(n)}`,
@@ -71,36 +71,36 @@ export const sourceWords = {
     kinds.length === 0 ? 'none' : kinds.map((kind) => tiers[kind]).join(', '),
 };
 
-/** Said wherever the sources or limits in force differ from the customary ones. */
+/** Said wherever the sources or limits in force differ from the default. */
 export const inForce = {
   sources: (what: string): string => `Judged by: ${what}.`,
   limits: (pretermBelowDays: number, untilMonths: number): string =>
-    `Corrected when born before ${formatGestation(pretermBelowDays)}, up to ${untilMonths} months since birth.`,
+    `Corrected when born before ${formatGestation(pretermBelowDays)}, up to a chronological age of ${untilMonths} months.`,
   change: 'Change',
 };
 
-/** Of a file that was let go over the page, or chosen. */
+/** Of a file that was dropped on the page, or chosen. */
 export const received = {
   refusedFile: 'The file was not opened; nothing has changed.',
   isHere: (label: string): string =>
-    `${label} is here already, just as in this file. For a second one, make a copy of it.`,
+    `${label} is already here, exactly as in this file. For a second one, duplicate it.`,
 };
 
 export const errors = {
   notFound: 'There is no such page.',
   notFoundHelp: 'The address may be mistyped.',
   broken: 'Something went wrong on this page.',
-  brokenHelp: 'Your records are kept. Go back, or reload the page.',
+  brokenHelp: 'Your records are safe. Go back, or reload the page.',
   back: 'Back to the chart',
 };
 
-/** How a chart is taken away, as far as it is said before that is opened; the rest is in takeaway.ts. */
+/** How a chart is exported, as far as it is said before that is opened; the rest is in takeaway.ts. */
 export const takeAway = {
-  open: 'Take away',
-  openNamed: (title: string): string => `Take away: ${title}`,
+  open: 'Export figure',
+  openNamed: (title: string): string => `Export figure: ${title}`,
   chart: 'Infant reflexes and reactions by age',
   child: (label: string, invented: boolean): string =>
-    `${label}${invented ? ' (invented)' : ''}: reflexes and reactions by age`,
+    `${label}${invented ? ' (fictional)' : ''}: reflexes and reactions by age`,
 };
 
 export const openFile = 'Open a case file';

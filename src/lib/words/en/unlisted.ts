@@ -5,6 +5,6 @@ export const kept = {
   removed: (id: string): string =>
     `Recorded for “${id}”, which is no longer in the atlas. It stays in the record and is not judged.`,
   off: (name: string): string =>
-    `${name} is switched off at present. What was recorded stays in the record and is not judged.`,
-  bring: 'Sources and reflexes of your own',
+    `${name} is switched off at present. Its findings stay in the record and are not judged.`,
+  bring: 'Your own sources and reflexes',
 };

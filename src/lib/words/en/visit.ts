@@ -13,8 +13,8 @@ import {
 } from './judge.ts';
 
 const FITTED: Readonly<Record<FitKind, string>> = {
-  primitive: 'reflexes that come and go',
-  postural: 'reflexes that come and stay',
+  primitive: 'transient responses',
+  postural: 'lifelong responses',
   milestones: 'milestones',
 };
 

@@ -20,14 +20,14 @@ export const voicesPage = {
     `${a} and ${b}: ${how ? HOW[how] : 'much alike, two voices'}`,
   cells: (common: number, apart: number): string =>
     `${common === 1 ? '1 age' : `${common} ages`} alike, ${apart} apart.`,
-  notTaken: 'Neither was seen to cite the other, and ages that differ are no copy.',
+  notTaken: 'Neither was seen to cite the other, and ages that differ are not a copy.',
   counted: 'Voices of each reflex',
   countedHelp:
-    'Sources that give an age window, and how many independent voices they are; and the same of those that judge where nothing else was chosen.',
+    'Sources that give an age window, and how many independent voices they are; and the same for those used for judging by default.',
   columns: {
     reflex: 'Reflex or reaction',
     all: 'All held',
-    judging: 'Judging by default',
+    judging: 'Used by default',
     sources: 'Sources',
     voices: 'Voices',
   },

@@ -1,6 +1,6 @@
 /** What the texts of ready-made talks are told by the atlas, so that no figure is typed into them. */
 export interface TalkFacts {
-  /** The short name of a reflex, as it stands beside its lane. */
+  /** The short name of a reflex, as in the margin of its lane. */
   name(reflex: string): string;
   /** From the earliest to the latest printed age over the sources that date it. */
   comes(reflex: string): string;
@@ -9,9 +9,9 @@ export interface TalkFacts {
   sources(reflex: string): string;
   /** What one source prints: `Nelson: birth → 2-3 months`. */
   prints(source: string, reflex: string): string;
-  /** How many pairs of sources support, overlap or contradict a step of an order (counted from 1). */
+  /** How many pairs of sources support, overlap or contradict a step of a sequence (counted from 1). */
   tally(order: string, step: number): { supports: number; overlaps: number; contradicts: number };
-  /** How the order is taught, by whom. */
+  /** How the sequence is taught, by whom. */
   standing(order: string): string;
 }
 

@@ -6,12 +6,12 @@ export const protective: TalkText = {
   about: 'Hands and feet that catch a fall: their directions, their order, and what is measured.',
   steps: [
     () => ({
-      caption: 'They come, and stay for life',
-      note: 'Four directions, and no ridge comes down again. A response that stays for life can be late or missing; it cannot persist too long.',
+      caption: 'They appear, and stay for life',
+      note: 'Four directions, and no ridge comes down again. A response that stays for life can be late or not elicited; it cannot persist too long.',
     }),
     (f) => ({
       caption: 'Downward: the legs make ready to land',
-      note: `From ${f.comes('protective-downward')}. Lowered toward a surface, the legs straighten and part. Hold the trunk firmly with both hands and lower within them; never drop.`,
+      note: `From ${f.comes('protective-downward')}. Lowered toward a surface, the legs extend and abduct. Hold the trunk firmly with both hands and lower within them; never drop.`,
     }),
     (f) => ({
       caption: 'Forward: the arms reach for the ground',
@@ -22,7 +22,7 @@ export const protective: TalkText = {
       note: `From ${f.comes('protective-sideways')}. Test to both sides and compare. Push just far enough to unbalance: a slow tilt tests equilibrium. A hand ready on the other side.`,
     }),
     (f) => ({
-      caption: 'Backward: the last to come',
+      caption: 'Backward: the last to appear',
       note: `From ${f.comes('protective-backward')}. Always guard from behind, over a soft surface: the back of the head is what falls. Push just far enough to unbalance: a slow tilt tests equilibrium.`,
     }),
     (f) => {
@@ -35,11 +35,11 @@ export const protective: TalkText = {
     },
     (f) => ({
       caption: 'Legs before arms? Taught one way, measured another',
-      note: `${f.standing('downward-then-forward')} ${f.prints('fiorentino-1963', 'protective-forward')}. A mean measured by Jaffe et al. 1994 is no window: it is shown as context and never judged by.`,
+      note: `${f.standing('downward-then-forward')} ${f.prints('fiorentino-1963', 'protective-forward')}. A mean measured by Jaffe et al. 1994 is not a window: it is shown as context and never used for judging.`,
     }),
     (f) => ({
       caption: 'First the arms catch, then the child walks',
-      note: `${f.standing('forward-before-walking')} An association, no rule for one child. Missing near its time is a reason to look again; follow local pathways and licensed practice.`,
+      note: `${f.standing('forward-before-walking')} An association, not a rule for one child. Not eliciting it near its time is a reason to recheck; follow local pathways and licensed practice.`,
     }),
   ],
 };

@@ -3,39 +3,40 @@ import type { TalkText } from './facts.ts';
 
 export const readingChild: TalkText = {
   title: 'Reading a child',
-  about: 'An invented child, visit by visit: the hall judges first, then the sources speak.',
+  about:
+    'A fictional child, visit by visit: the audience judges first, then the sources are shown.',
   steps: [
     () => ({
-      caption: 'Kestrel: invented, born at 31 weeks',
-      note: 'An invented child, born on 4 October 2025 at 31w2d, dated by a first-trimester ultrasound. Ask the hall: which age will you read by, and until when?',
+      caption: 'Kestrel: fictional, born at 31 weeks',
+      note: 'A fictional child, born on 4 October 2025 at 31w2d, dated by a first-trimester ultrasound. Ask the audience: which age will you use, and until when?',
     }),
     () => ({
       caption: 'First visit: what do you say?',
-      note: 'The marks are what was seen, left and right apart; the kind of answer is told by its shape. Let the hall judge each lane before you go on: fits the age, or asks for a second look?',
+      note: 'The marks are the findings, left and right separately, and the shape of a mark shows the response. Let the audience judge each lane before you go on: as expected for the age, or to be reviewed?',
     }),
     () => ({
-      caption: 'First visit: what the sources say',
-      note: 'Compare with what the hall said. Each line is a reading of published ages over the sources in force. Where the sides differ, ask what could make one arm weaker: a turned head, a held object, an injury at birth.',
+      caption: 'First visit: the sources',
+      note: 'Compare with what the audience said. Each line is a reading of published ages over the sources in force. Where the sides differ, ask what could make one arm weaker: a turned head, a held object, an injury at birth.',
     }),
     () => ({
       caption: 'Second visit: what has changed?',
-      note: 'Two months on. Which responses were looked at again, and which not? Not tested is not absent. Let the hall say which lanes they would now expect to be closing.',
+      note: 'Two months on. Which responses were tested again, and which not? Not tested does not mean not elicited. Ask the audience which responses they would now expect to fade.',
     }),
     () => ({
-      caption: 'Second visit: what the sources say',
-      note: 'Look for what is the same at both visits. A difference between the sides that stays weighs more than one seen once.',
+      caption: 'Second visit: the sources',
+      note: 'Look for findings that are the same at both visits. A difference between the sides that stays weighs more than one seen once.',
     }),
     () => ({
       caption: 'Third visit: what would you discuss?',
-      note: 'One answer was taken while the infant cried: is a missing answer then an answer? Let the hall name what they would take to the team, before the next step.',
+      note: 'One response was tested while the infant cried: if it was not elicited, does that count? Ask the audience what they would discuss with the team, before the next step.',
     }),
     () => ({
-      caption: 'Third visit: what the sources say',
-      note: 'What asks to be discussed stands first. Each line rests on sources that can be opened from the child\u2019s own page. The answer taken while crying is not judged.',
+      caption: 'Third visit: the sources',
+      note: 'Findings to discuss come first. The sources behind each line can be opened from the child\u2019s own page. The response tested while crying is not judged.',
     }),
     () => ({
-      caption: 'A reason to look again, never a diagnosis',
-      note: 'Close with what you would do next: look again with both sides, awake and calm; choose the date by the windows; talk with the family. Follow local pathways and licensed practice.',
+      caption: 'A reason to recheck, never a diagnosis',
+      note: 'Close with what you would do next: recheck both sides with the infant awake and calm, choose the date by the windows, and talk with the family. Follow local pathways and licensed practice.',
     }),
   ],
 };

@@ -7,19 +7,19 @@ export const tables: TalkText = {
   steps: [
     (f) => ({
       caption: 'One reflex, many tables',
-      note: `On the palmar grasp there are windows of ${f.sources('palmar-grasp')}, on the asymmetrical tonic neck reflex of ${f.sources('atnr')}: sources that copy one another are one voice. The ridge is the mean of those that speak at an age, so it falls where they part.`,
+      note: `On the palmar grasp there are windows of ${f.sources('palmar-grasp')}, on the asymmetrical tonic neck reflex of ${f.sources('atnr')}: sources that copy one another are one voice. The ridge is the mean of those that give an age, so it falls where they disagree.`,
     }),
     (f) => ({
-      caption: 'When does the hand let go? It depends on the table',
+      caption: 'When does the palmar grasp integrate? It depends on the table',
       note: `Opened, a lane shows each source by itself. ${f.prints('garcia-sanchez', 'palmar-grasp')}. ${f.prints('nelson', 'palmar-grasp')}. ${f.prints('beststart', 'palmar-grasp')}. ${f.prints('kumc-2012', 'palmar-grasp')}. ${f.prints('zafeiriou-2004', 'palmar-grasp')}.`,
     }),
     (f) => ({
       caption: 'The head turn: from two months to seven',
-      note: `${f.prints('bates', 'atnr')}. ${f.prints('zafeiriou-2004', 'atnr')}. ${f.prints('osullivan-handout', 'atnr')}. ${f.prints('nelson', 'atnr')}. Some ask when most have lost it, some when the last trace is gone; few say which they mean.`,
+      note: `${f.prints('bates', 'atnr')}. ${f.prints('zafeiriou-2004', 'atnr')}. ${f.prints('osullivan-handout', 'atnr')}. ${f.prints('nelson', 'atnr')}. Some give the age by which most infants have lost it, some the age by which no trace remains; few say which they mean.`,
     }),
     (f) => ({
-      caption: 'Counted infants say something else again',
-      note: `${f.prints('shapiro-1981', 'atnr')} of 249 infants at routine visits; any response counted. A count is no window and a window is no percentile. See both before saying that an age is late.`,
+      caption: 'Counts of infants differ again',
+      note: `${f.prints('shapiro-1981', 'atnr')} of 249 infants at routine visits; any response counted. A count is not a window, and a window is not a percentile. See both before saying that an age is late.`,
     }),
     (f) => ({
       caption: 'The foot: half a year apart',
@@ -27,11 +27,11 @@ export const tables: TalkText = {
     }),
     () => ({
       caption: 'Silence is not agreement',
-      note: 'Many sources print only part: when a response comes, or when it goes. Such a source is read over the span that no other disputes, and is silent beyond it. Its row ends upright where it falls silent. Where all are silent, nothing is judged.',
+      note: 'Many sources print only one age: when a response appears, or when it integrates. Such a source is used over the span that no other disputes, and is silent beyond it. Its row ends with a vertical edge where it falls silent. Where all are silent, nothing is judged.',
     }),
     () => ({
-      caption: 'Say which table you read by',
-      note: 'Tables copy one another, so counting them counts what is taught. Choose all, some kinds or one; the screen says which are in force. And where they part, say so to the parents and to the team. No table is a diagnosis.',
+      caption: 'Say which table you use',
+      note: 'Tables copy one another, so counting them counts what is taught. Choose all, some kinds or one; the screen says which are in force. Where they disagree, say so to the parents and to the team. No table is a diagnosis.',
     }),
   ],
 };
