@@ -85,15 +85,17 @@ function verdictJson(
   record: Case,
   options: JudgeOptions,
 ) {
-  const { finding, judged, attention, raised, reading } = found;
+  const { finding, given, judged, attention, raised, reading } = found;
   const spoken = judged.verdict !== 'not-judged';
   return {
     reflex: finding.reflex,
     ...(finding.variant === undefined ? {} : { variant: finding.variant }),
     side: finding.side,
-    response: finding.response,
-    state: finding.state,
-    tries: triesOf(finding),
+    response: given.response,
+    state: given.state,
+    tries: triesOf(given),
+    // what the examiners of the day agreed on, which the verdict is of
+    ...(given === finding ? {} : { agreed: finding.response }),
     verdict: judged.verdict,
     attention,
     firm: spoken && judged.firm,
@@ -202,8 +204,8 @@ function caseJson(record: Case, options: JudgeOptions) {
   return {
     child: record.child.label,
     visits: record.visits.map((visit) => visitJson(judge.visit(visit), judge, options)),
-    courses: coursesOf(record.visits, agesFor),
-    asymmetries: sideTrends(record.visits),
+    courses: coursesOf(judge.read.visits, agesFor),
+    asymmetries: sideTrends(judge.read.visits),
     reflexes,
     sequences: judge.sequences.map(sequenceJson),
     nextVisit: nextVisit(judge, options) ?? null,
@@ -215,11 +217,12 @@ function caseText(record: Case, options: JudgeOptions): string {
   const judge = new CaseJudge(record, options);
   const blocks = record.visits.map((one) => {
     const visit = judge.visit(one);
-    const head = `${en.ages.dateWords(visit.visit.on)}  ${en.ages.countedWords(visit.ages, birth.born)}\n`;
+    const { on, examiner } = visit.visit;
+    const head = `${en.ages.dateWords(on)}  ${en.ages.countedWords(visit.ages, birth.born)}${examiner && `  ${examiner}`}\n`;
     const rows = worstFirst(visit.findings).map((found) => [
       `  ${found.reflex.short}`,
       en.atlas.sides[found.finding.side],
-      en.record.responses[found.finding.response],
+      en.day.responseWords(found),
       en.judge.verdicts[found.judged.verdict],
       en.judge.attentions[found.attention],
       reasonOf(found, visit, record, options).sentence,

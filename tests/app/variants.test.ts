@@ -10,7 +10,8 @@ import { judgeCase, sheetOf } from '../../src/lib/judge/judge.ts';
 import { gridOf } from '../../src/lib/present/course.ts';
 import { demoCase } from '../../src/lib/examples/demo.ts';
 import { Desk } from '../../src/lib/repository/cases.svelte.ts';
-import { entriesOf, groundOf } from '../../src/lib/present/verdictEntries.ts';
+import { entriesOf } from '../../src/lib/present/verdictEntries.ts';
+import { groundOf } from '../../src/lib/present/ground.ts';
 import { findingRows } from '../../src/lib/present/findingRows.ts';
 import { reportOf, reportText } from '../../src/lib/present/report.ts';
 import {
@@ -80,7 +81,7 @@ describe('where a finding is told', () => {
   const courses = coursesOf(record.visits, (on) => agesOn(record.child.birth, on));
 
   it('the list of verdicts names the variant, and rests on no source of the other', () => {
-    const [entry] = entriesOf(visits[1]!, visits.slice(0, 1));
+    const [entry] = entriesOf([visits[1]!], visits.slice(0, 1));
     expect(entry!.reflex.short).toBe('Protective, forward: parachute');
     const { speaking, silent, context } = groundOf(entry!.lead, ATLAS);
     const claims = [...speaking, ...silent].map(({ claim }) => claim);

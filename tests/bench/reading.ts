@@ -53,6 +53,7 @@ function childOf(child: number, gestationalDays: number): Case {
     archived: false,
     question: '',
     decisions: [],
+    agreed: [],
     sheet: null,
     family: null,
   };

@@ -1,16 +1,20 @@
 import { turningsOfOne } from '../../src/lib/present/sensitivity.ts';
 import { describe, expect, it } from 'vitest';
+import { addDays, daysBetween } from '../../src/lib/age/civil.ts';
 import { DEFAULT_LIMITS } from '../../src/lib/age/clocks.ts';
 import { ATLAS } from '../../src/lib/atlas/atlas.ts';
 import { CaseJudge, judgeCase, sheetOf } from '../../src/lib/judge/judge.ts';
+import { nextVisit } from '../../src/lib/judge/nextVisit.ts';
+import { WRITTEN_FOR } from '../../src/lib/examples/shift.ts';
 import { demoCase } from '../../src/lib/examples/demo.ts';
-import { entriesOf, groundOf, isPlainlyUneven } from '../../src/lib/present/verdictEntries.ts';
+import { entriesOf, isPlainlyUneven } from '../../src/lib/present/verdictEntries.ts';
+import { groundOf } from '../../src/lib/present/ground.ts';
 import { en } from '../../src/lib/words/en.ts';
 
 const record = demoCase(ATLAS);
 const visits = judgeCase(record, { atlas: ATLAS, sheet: sheetOf(ATLAS) });
 const last = visits.at(-1)!;
-const entries = entriesOf(last, visits.slice(0, -1));
+const entries = entriesOf([last], visits.slice(0, -1));
 const entry = (reflex: string) => entries.find((one) => one.reflex.id === reflex)!;
 
 describe('the invented child', () => {
@@ -90,5 +94,32 @@ describe('the invented child', () => {
         ATLAS.claims.get(reflex.id)?.length,
       );
     }
+  });
+});
+
+describe('on any day', () => {
+  const DAYS = [-400, -1, 0, 1, 30, 61, 366, 1000];
+  const options = { atlas: ATLAS, sheet: sheetOf(ATLAS), limits: DEFAULT_LIMITS };
+  const onDay = (days: number) => demoCase(ATLAS, addDays(WRITTEN_FOR, days));
+
+  it.each(DAYS)('%i days later it is as old, was seen as lately, and has the same ids', (days) => {
+    const later = onDay(days);
+    const agesOf = (of: typeof record) =>
+      judgeCase(of, options).map(({ visit, ages }) => [
+        visit.id,
+        ages.chronologicalDays,
+        ages.axisDay,
+      ]);
+    expect(agesOf(later)).toEqual(agesOf(record));
+    expect(daysBetween(later.visits.at(-1)!.on, addDays(WRITTEN_FOR, days))).toBe(28);
+    expect(later.question).toBe(record.question);
+  });
+
+  it('is what it was on the day it was written for, and is never long overdue', () => {
+    expect(onDay(0)).toEqual(demoCase(ATLAS));
+    expect(record.child.birth.born).toBe('2025-10-04');
+    const judge = new CaseJudge(onDay(500), options);
+    const next = nextVisit(judge, options);
+    expect(daysBetween(next!.by, addDays(WRITTEN_FOR, 500))).toBeLessThanOrEqual(14);
   });
 });

@@ -10,7 +10,9 @@ import { isAnswer, type Response } from '../../src/lib/case/finding.ts';
 import { MAX_TOLD } from '../../src/lib/handout/choose.ts';
 import type { FamilyPage } from '../../src/lib/handout/model.ts';
 import { sentencesOf } from '../../src/lib/handout/page.ts';
-import { judgeCase } from '../../src/lib/judge/judge.ts';
+import { differOn } from '../../src/lib/present/differ.ts';
+import { CaseJudge, judgeCase } from '../../src/lib/judge/judge.ts';
+import { nextVisit } from '../../src/lib/judge/nextVisit.ts';
 import { changeBy, openQuestions } from '../../src/lib/judge/questions.ts';
 import { planFor } from '../../src/lib/judge/plan.ts';
 import { FAMILY_WORDS } from '../../src/lib/words/family.ts';
@@ -121,12 +123,32 @@ describe('what is to be discussed', () => {
     expect(itemsOf(pageOf(visits('elicited')))[0]?.meaning).not.toBe('talk-held');
   });
 
-  test('another examiner’s answer of the same day counts, and the page says that they differ', () => {
+  test('what examiners differ on is to be talked about, and is told once they agree', () => {
     const [, record] = CHILDREN.find(([label]) => label === 'Turnstone')!;
-    const page = pageOf(record);
-    expect(record.visits.at(-1)?.on).toBe(record.visits.at(-2)?.on);
-    expect(keysOf(page)).toContain('item.atnr.other');
-    expect(isSaid(page, 'atnr')).toBe(true);
+    const { on } = record.visits.at(-1)!;
+    expect(on).toBe(record.visits.at(-2)?.on);
+    const itemIn = (of: Case) => itemsOf(pageOf(of)).find(({ reflex }) => reflex.id === 'atnr')!;
+    const open = itemIn(record);
+    expect(open.saw.map(({ key }) => key)).toEqual(['item.atnr.other']);
+    expect(open.meaning).toBe('cannot-tell-tried');
+    expect(isSaid(pageOf(record), 'atnr')).toBe(true);
+    const agreed = differOn(judgeCase(record, options).slice(-2), 'atnr').map(({ side }) => ({
+      ...{ on, reflex: 'atnr', side, response: 'elicited' as const },
+      ...{ state: 'quiet-alert' as const, note: '' },
+    }));
+    expect(agreed.length).toBeGreaterThan(0);
+    const told = itemIn({ ...record, agreed });
+    expect(told.saw.map(({ key }) => key)).toEqual(['item.atnr.saw']);
+    expect(told.meaning).not.toBe('cannot-tell-tried');
+  });
+
+  test('never tells a family that two examiners differed', () => {
+    for (const language of LANGUAGES)
+      for (const [, record] of CHILDREN)
+        for (const page of pagesOf(record, { language }))
+          expect(textOf(page)).not.toMatch(
+            /two of us|did not see the same|dos personas|lo mismo\. Vamos/i,
+          );
   });
 });
 
@@ -297,6 +319,8 @@ describe('dates', () => {
     const { birth } = record.child;
     const dates = new Set<CivilDate>([birth.born, birth.due, ...record.visits.map((v) => v.on)]);
     if (record.sheet) dates.add(record.sheet.on);
+    const next = nextVisit(new CaseJudge(record, options), options);
+    if (next) dates.add(next.by);
     for (const { most, every } of openQuestions(record, on, options))
       for (const date of [most, every]) if (date) dates.add(date);
     const { lines, rest } = planFor(record, on, options);
@@ -337,6 +361,8 @@ describe('dates', () => {
             (f) => f.reflex === reflex && f.side === side && isAnswer(f),
           );
           if (!item || !isTold || !every || item.attention === 'discuss') continue;
+          // what examiners differ on awaits their answer first
+          if (item.saw.some(({ key }) => key.endsWith('.other'))) continue;
           if (every < addDays(visit.on, 14) || every <= record.visits.at(-1)!.on) continue;
           seen += 1;
           expect(item.next.map(({ text }) => text).join(' ')).toContain(written(every, page.tag));

@@ -62,9 +62,40 @@ describe('with names', () => {
     const said = text(true);
     for (const word of ['Labelword', 'Examinerword', 'Noteword', 'Findingword', 'Questionword'])
       expect(said).toContain(word);
-    for (const word of ['Decisionword', 'Whoword', '11 May 2026', '2025-10-04'])
+    for (const word of ['Decisionword', 'Whoword', '11 May 2026', '4 October 2025'])
       expect(said).toContain(word);
     expect(said).toContain(en.report.report.named);
+  });
+
+  test('its dates have one form', () => {
+    expect(text(true)).not.toMatch(/\d{4}-\d{2}-\d{2}/);
+  });
+
+  test('each finding to review has its reason and what to do, and the plan its date', () => {
+    const record = telling();
+    const visits = judgeCase(record, options);
+    const { sections } = reportOf({
+      record,
+      visits,
+      shown: visits.at(-1)!,
+      options,
+      withNames: true,
+    });
+    const [first] = sections;
+    expect(first?.heading).toMatch(/^Findings to review: \d+ to discuss/);
+    expect(first?.review?.length).toBeGreaterThan(2);
+    for (const { said, todo } of first!.review!) {
+      expect(said).not.toBe('');
+      expect(todo).toMatch(/Look again by \d+ \w+ 2026\.$/);
+    }
+    const plan = sections.find(({ heading }) => heading === en.reportPage.plan);
+    expect(plan?.items[0]).toBe('Next visit by 25 May 2026.');
+    expect(sections.map(({ on }) => on)).toEqual(
+      sections
+        .map(({ on }) => on)
+        .toSorted()
+        .reverse(),
+    );
   });
 });
 

@@ -41,6 +41,7 @@ const ROW: FindingRow = {
   sources: 7,
   voices: 5,
   note: 'Startled, then calm; see "video"',
+  agreed: '',
 };
 
 /** Cells read back by column name, as a spreadsheet would have them. */
@@ -106,6 +107,7 @@ describe('the table of findings', () => {
         corrected_days: '-18',
         age_used_days: '-18',
         age_counts: 'corrected',
+        agreed: '',
         examiner: 'Wren',
         reflex: 'moro',
         reflex_name: 'Moro reflex',

@@ -75,6 +75,7 @@ export const bornAtTerm = (visits: readonly Visit[]): Case => ({
   archived: false,
   question: '',
   decisions: [],
+  agreed: [],
   sheet: null,
   family: null,
 });

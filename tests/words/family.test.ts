@@ -138,26 +138,26 @@ test('about an age: at one, between two, and from when it is counted', () => {
       months(6, 'due'),
       months(9, 'due'),
       'at about 6 to 9 months after the due date',
-      'entre los 6 y los 9 meses desde la fecha prevista',
+      'entre los 6 y los 9 meses desde la fecha probable de parto',
     ],
     [
       weeks(0, 'due'),
       weeks(2, 'due'),
       'between the due date and about 2 weeks after it',
-      'entre la fecha prevista y 2 semanas después',
+      'entre la fecha probable de parto y 2 semanas después',
     ],
-    [weeks(0, 'due'), weeks(0, 'due'), 'around the due date', 'hacia la fecha prevista'],
+    [weeks(0, 'due'), weeks(0, 'due'), 'around the due date', 'hacia la fecha probable de parto'],
     [
       weeks(-4, 'due'),
       weeks(-4, 'due'),
       'about 4 weeks before the due date',
-      '4 semanas antes de la fecha prevista',
+      '4 semanas antes de la fecha probable de parto',
     ],
     [
       months(23, 'due'),
       months(26, 'birth'),
       'between about 23 months after the due date and about 26 months after birth',
-      'entre los 23 meses desde la fecha prevista y los 26 meses desde el nacimiento',
+      'entre los 23 meses desde la fecha probable de parto y los 26 meses desde el nacimiento',
     ],
   ];
   for (const [from, to, en, es] of said) {

@@ -75,7 +75,7 @@ describe('sources in words', () => {
       '5 of 12 sources, 4 of 8 voices',
     );
     const said = [
-      en.attention.attention.silent(many),
+      en.rests.rests.silent(many),
       en.pages.settingsPage.defaultSources(many),
       en.pages.settingsPage.all(many),
       en.ui.sourceWords.all(many),

@@ -21,6 +21,7 @@ import { Settings } from './settings.svelte.ts';
 import { Spoken } from './spoken.svelte.ts';
 import { Talks } from '../repository/talks.svelte.ts';
 import { Trial } from './whatIf.svelte.ts';
+import { today } from '../platform/today.ts';
 import { takeTyped } from '../drafts/typedField.svelte.ts';
 import {
   isAnyLeft,
@@ -71,7 +72,7 @@ const smallTexts = (of: Readonly<Record<string, () => string | undefined>>) =>
 const OPEN = 'tidemark-open';
 export const storage: Shelf | undefined = smallPlace();
 const lastOpen = storage?.getItem(OPEN) ?? undefined;
-const seed = [{ id: DEMO_ID, record: demoCase(atlas) }];
+const seed = [{ id: DEMO_ID, record: demoCase(atlas, today()) }];
 
 /** A source of one's own is known only when the store has been read, and may be chosen before. */
 const isKnownSource = { has: (id: string): boolean => atlas.sources.has(id) || isOwn(id) };

@@ -15,6 +15,7 @@ import {
   type JudgedFinding,
   type JudgeOptions,
 } from '../judge/judge.ts';
+import { dayOf } from '../judge/day.ts';
 import { chartOf } from '../present/chartData.ts';
 import { chosenBy } from '../present/sourceChoice.ts';
 import type { Desk } from '../repository/cases.svelte.ts';
@@ -70,23 +71,28 @@ export class Judgement {
   );
   readonly sequences = $derived.by(() => this.judge?.sequences ?? []);
   readonly courses = $derived.by(() =>
-    this.record ? coursesOf(this.record.visits, this.#agesOn(this.record)) : [],
+    this.judge ? coursesOf(this.judge.read.visits, this.#agesOn(this.judge.read)) : [],
   );
   /** What each finding means in the record, while something else is tried. */
   readonly #meant = $derived.by((): ReadonlyMap<Finding, JudgedFinding> => {
     const all = this.#trial.isOn ? this.recordedVisits.flatMap(({ findings }) => findings) : [];
-    return indexOf(all, ({ finding }) => finding);
+    return indexOf(all, ({ given }) => given);
   });
 
   /** The visit whose verdicts are shown: the chosen one, else the last. */
   readonly shown = $derived.by(
     () => this.visits.find(({ visit }) => visit.id === this.#view.visit) ?? this.visits.at(-1),
   );
+  /** The day of that visit, with every examiner's findings. */
+  readonly day = $derived.by(() => this.shown && dayOf(this.shown, this.visits));
   readonly entries = $derived.by(() => {
-    const { record, shown } = this;
-    if (!record || !shown) return [];
-    const earlier = this.visits.slice(0, this.visits.indexOf(shown));
-    return entriesOf(shown, earlier);
+    const { day } = this;
+    return day
+      ? entriesOf(
+          day.visits,
+          this.visits.filter(({ visit }) => visit.on < day.on),
+        )
+      : [];
   });
 
   /** Reflexes looked at at any visit. */
@@ -132,7 +138,7 @@ export class Judgement {
 
   /** What a finding means in the record, where what is tried changes it. */
   meantOtherwise(found: JudgedFinding): JudgedFinding | undefined {
-    const was = this.#meant.get(found.finding);
+    const was = this.#meant.get(found.given);
     return was && (was.judged.verdict !== found.judged.verdict || was.attention !== found.attention)
       ? was
       : undefined;

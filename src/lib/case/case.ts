@@ -4,7 +4,7 @@ import { agesOn, type Ages, type Birth } from '../age/clocks.ts';
 import type { CivilDate } from '../age/civil.ts';
 import type { Side } from '../atlas/types.ts';
 import type { Family } from './family.ts';
-import type { Finding } from './finding.ts';
+import { testOf, type Finding } from './finding.ts';
 
 export interface Child {
   label: string;
@@ -50,6 +50,12 @@ export interface VisitSheet {
   reflexes: readonly string[];
 }
 
+/**
+ * What the examiners of one day agreed on where their answers differed: judged in place of both, which stay as
+ * they were recorded. It has no tries: each examiner's was one.
+ */
+export type Agreed = { on: CivilDate } & Omit<Finding, 'tries'>;
+
 /** What surrounds the visits: how a child is found again, and what a team asks and decides. */
 export interface FollowUp {
   tags: readonly string[];
@@ -58,6 +64,8 @@ export interface FollowUp {
   /** What is put to the team. */
   question: string;
   decisions: readonly Decision[];
+  /** One at most of a day, test and side. */
+  agreed: readonly Agreed[];
   sheet: VisitSheet | null;
   /** What was settled for the family's page; null before anything was. */
   family: Family | null;
@@ -80,6 +88,13 @@ export const visitKey = (visit: Pick<Visit, 'on' | 'examiner'>): string =>
  */
 export const findingKey = (finding: { reflex: string; side: Side }): string =>
   `${finding.reflex} ${finding.side}`;
+
+/** What an agreed answer is of: a day, a test and its side. */
+export const agreedKey = ({
+  on,
+  side,
+  ...of
+}: Pick<Agreed, 'on' | 'reflex' | 'side' | 'variant'>): string => `${on} ${testOf(of)} ${side}`;
 
 /** The child's ages at a visit. */
 export const agesAt = (record: Case, on: CivilDate, limits: CorrectionLimits): Ages =>

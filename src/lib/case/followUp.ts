@@ -9,6 +9,7 @@ export const NO_FOLLOW_UP: FollowUp = {
   archived: false,
   question: '',
   decisions: [],
+  agreed: [],
   sheet: null,
   family: null,
 };
@@ -44,7 +45,8 @@ function readSheet(raw: NonNullable<RawCase['sheet']>, read: Reader): VisitSheet
     : null;
 }
 
-export const readFollowUp = (raw: RawCase, read: Reader): FollowUp => ({
+/** All that surrounds the visits but the agreed answers, which are read as findings are. */
+export const readFollowUp = (raw: RawCase, read: Reader): Omit<FollowUp, 'agreed'> => ({
   tags: readTags(raw.tags ?? [], read),
   archived: raw.archived ?? false,
   question: read.text(raw.question ?? '', { field: 'question' }, MAX_NOTE),
@@ -54,13 +56,22 @@ export const readFollowUp = (raw: RawCase, read: Reader): FollowUp => ({
 });
 
 /** The parts of a follow-up that say something, as a file holds them. */
-export const rawFollowUp = ({ tags, archived, question, decisions, sheet, family }: FollowUp) => ({
+export const rawFollowUp = ({
+  tags,
+  archived,
+  question,
+  decisions,
+  agreed,
+  sheet,
+  family,
+}: FollowUp) => ({
   ...(tags.length > 0 ? { tags: [...tags] } : {}),
   ...(archived ? { archived } : {}),
   ...(question ? { question } : {}),
   ...(decisions.length > 0
     ? { decisions: decisions.map(({ by, ...rest }) => ({ ...rest, by: by ?? '' })) }
     : {}),
+  ...(agreed.length > 0 ? { agreed: agreed.map((one) => ({ ...one })) } : {}),
   ...(sheet ? { sheet: { on: sheet.on, reflexes: [...sheet.reflexes] } } : {}),
   ...(family ? { family: rawFamily(family) } : {}),
 });

@@ -71,6 +71,7 @@ export function partsOf({
   visits,
   tags,
   decisions,
+  agreed,
   ...others
 }: RawCase): Parts {
   const { label, invented, ...birth } = child;
@@ -83,6 +84,8 @@ export function partsOf({
   for (const visit of visits) visitParts(visit, parts);
   for (const tag of tags ?? []) parts.set(keyOf('tag', tag), tag);
   for (const decision of decisions ?? []) parts.set(keyOf('decision', decision.id), decision);
+  for (const one of agreed ?? [])
+    parts.set(keyOf('agreed', one.on, one.reflex, one.side, one.variant ?? ''), one);
   for (const [name, value] of Object.entries(others))
     if (value !== undefined) parts.set(keyOf('field', name), value);
   return parts;
@@ -97,6 +100,7 @@ export function rawFrom(parts: Parts): RawCase {
   >();
   const tags: unknown[] = [];
   const decisions: unknown[] = [];
+  const agreed: unknown[] = [];
   let child: Record<string, unknown> = {};
   for (const [key, value] of parts) {
     const [kind, name = '', what, field = ''] = pathOf(key);
@@ -105,6 +109,7 @@ export function rawFrom(parts: Parts): RawCase {
     else if (kind === 'birth') child = { ...child, ...(value as object) };
     else if (kind === 'tag') tags.push(value);
     else if (kind === 'decision') decisions.push(value);
+    else if (kind === 'agreed') agreed.push(value);
     else if (kind === 'field') top[name] = value;
     else {
       const visit = visits.get(name) ?? { note: '', findings: [], milestones: [] };
@@ -121,6 +126,7 @@ export function rawFrom(parts: Parts): RawCase {
     visits: [...visits.values()],
     ...(tags.length > 0 ? { tags } : {}),
     ...(decisions.length > 0 ? { decisions } : {}),
+    ...(agreed.length > 0 ? { agreed } : {}),
   } as unknown as RawCase;
 }
 

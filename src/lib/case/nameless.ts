@@ -109,7 +109,7 @@ function otherBirth(
 
 /** The record on other dates and without names. */
 export function withoutIdentity(record: Case, options: NamelessOptions): Nameless {
-  const { child, visits, sheet } = record;
+  const { child, visits, agreed, sheet } = record;
   const { label, examiner: examinerWord, known, newId } = options;
   const { born, ...said } = otherBirth(record, options);
   const by = daysBetween(child.birth.born, born);
@@ -117,7 +117,9 @@ export function withoutIdentity(record: Case, options: NamelessOptions): Nameles
   // in the order of the names, so that two visits on one date stay in theirs
   const names = [...new Set(visits.map(({ examiner }) => examiner).filter(Boolean))].sort();
   const own = [
-    ...new Set(visits.flatMap(({ findings }) => findings.map(({ reflex }) => reflex))),
+    ...new Set(
+      [...visits.flatMap(({ findings }) => findings), ...agreed].map(({ reflex }) => reflex),
+    ),
   ].filter((id) => !known.has(id));
   const reflexOf = (id: string): string =>
     known.has(id) ? id : `own-${String(own.indexOf(id) + 1)}`;
@@ -140,6 +142,15 @@ export function withoutIdentity(record: Case, options: NamelessOptions): Nameles
         datedBy: child.datedBy,
         invented: child.invented,
       },
+      agreed: agreed.map(({ on, reflex, side, response, state, variant }) => ({
+        on: moved(on),
+        reflex: reflexOf(reflex),
+        side,
+        response,
+        state,
+        note: '',
+        ...(variant === undefined ? {} : { variant }),
+      })),
       visits: visits.map(({ on, examiner, findings, milestones }) => ({
         id: newId(),
         on: moved(on),

@@ -6,8 +6,10 @@ import type { Atlas } from '../atlas/atlas.ts';
 import type { OWN_PREFIX } from '../atlas/ownId.ts';
 import type { Side } from '../atlas/types.ts';
 import {
+  agreedKey,
   findingKey,
   visitKey,
+  type Agreed,
   type Case,
   type Child,
   type MilestoneSeen,
@@ -19,6 +21,7 @@ import type { Parsed, Place } from './problem.ts';
 import { readFollowUp } from './followUp.ts';
 import { QUOTED, Reader } from './reader.ts';
 import {
+  MAX_AGREED,
   MAX_FINDINGS,
   MAX_NOTE,
   MAX_VISITS,
@@ -220,6 +223,26 @@ function readVisit(
   return on && { id, on, examiner, note, findings, milestones };
 }
 
+/** Answers that examiners agreed on: each a finding with its day, and one at most of a day, test and side. */
+function readAgreed({ agreed = [] }: RawCase, born: string, atlas: Atlas, read: Reader): Agreed[] {
+  if (agreed.length > MAX_AGREED)
+    read.refuse({ field: 'agreed' }, { code: 'too-many', limit: MAX_AGREED });
+  const seen = new Set<string>();
+  return agreed.slice(0, MAX_AGREED).flatMap((raw, index): Agreed[] => {
+    const of = { number: index + 1, reflex: raw.reflex.slice(0, QUOTED) };
+    const at: Place = { field: 'agreed', finding: of };
+    const on = read.date(raw.on, at);
+    if (on && on < born) read.refuse(at, { code: 'exam-before-birth', on, born });
+    const finding = readFinding(raw, atlas, at, read);
+    if (!on || !finding) return [];
+    const one: Agreed = { on, ...finding };
+    const { reflex, side } = finding;
+    if (seen.has(agreedKey(one))) read.refuse(at, { code: 'duplicate-finding', reflex, side });
+    seen.add(agreedKey(one));
+    return [one];
+  });
+}
+
 /** A raw case refined: every date exists, every name is known, nothing is said twice. */
 export function parseRaw(raw: RawCase, atlas: Atlas): Parsed<Case> {
   const read = new Reader();
@@ -242,7 +265,8 @@ export function parseRaw(raw: RawCase, atlas: Atlas): Parsed<Case> {
     return [visit];
   });
   const followUp = readFollowUp(raw, read);
+  const agreed = readAgreed(raw, child?.birth.born ?? '', atlas, read);
   if (!child || read.problems.length > 0) return { ok: false, problems: read.problems };
   visits.sort((a, b) => (visitKey(a) < visitKey(b) ? -1 : 1));
-  return { ok: true, value: { child, visits, ...followUp } };
+  return { ok: true, value: { child, visits, ...followUp, agreed } };
 }

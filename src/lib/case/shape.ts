@@ -12,6 +12,7 @@ export const MAX_LABEL = 80;
 export const MAX_NOTE = 4000;
 export const MAX_TAGS = 20;
 export const MAX_DECISIONS = 400;
+export const MAX_AGREED = 4000;
 export const MAX_PAGES = 401;
 export const MAX_EDITS = 400;
 /** A family's page tells of this many reflexes at most: more than six are not taken in. */
@@ -29,6 +30,17 @@ export const findingShape = v.object({
   variant: v.optional(v.string()),
   /** How often it was tried at the visit, 1 to 5; 1 where it is left out. */
   tries: v.optional(v.number()),
+});
+
+/** An answer that the examiners of a day agreed on. */
+const agreedShape = v.object({
+  on: v.string(),
+  reflex: v.string(),
+  side: v.string(),
+  response: v.string(),
+  state: v.optional(v.string(), 'not-recorded'),
+  note: text,
+  variant: v.optional(v.string()),
 });
 
 /** A milestone looked for. `lost`: the carer says that the child could do it and no longer can. */
@@ -111,8 +123,10 @@ export const caseShape = v.object({
   version: v.literal(VERSION),
   visits: v.array(visitShape),
   decisions: v.optional(v.array(decisionShape)),
+  agreed: v.optional(v.array(agreedShape)),
 });
 
+export type RawAgreed = v.InferOutput<typeof agreedShape>;
 export type RawChild = v.InferOutput<typeof childShape>;
 export type RawVisit = v.InferOutput<typeof visitShape>;
 export type RawFinding = v.InferOutput<typeof findingShape>;
@@ -121,7 +135,7 @@ export type RawCase = v.InferOutput<typeof caseShape>;
 
 /** Any part of what surrounds the visits, to be changed; a sheet of null is taken away. */
 export type RawFollowUp = Partial<
-  Pick<RawCase, 'tags' | 'archived' | 'question' | 'decisions' | 'family'> & {
+  Pick<RawCase, 'tags' | 'archived' | 'question' | 'decisions' | 'agreed' | 'family'> & {
     sheet: RawCase['sheet'] | null;
   }
 >;

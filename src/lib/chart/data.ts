@@ -270,7 +270,7 @@ function childOf(child: JudgedChild, wanted: ReadonlySet<string>, atlas: Atlas):
     })),
     marks: child.visits.flatMap(({ visit, ages, findings }, index) => {
       const asking = new Set(
-        findings.filter(({ attention }) => isAsking(attention)).map(({ finding }) => finding),
+        findings.filter(({ attention }) => isAsking(attention)).map(({ given }) => given),
       );
       return visit.findings
         .filter((finding) => wanted.has(finding.reflex))

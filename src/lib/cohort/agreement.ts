@@ -17,6 +17,11 @@ export const ORDERED = RESPONSES.filter((response) => response !== 'not-assessab
  */
 export const FEW_PAIRS = 2 * ORDERED.length ** 2;
 
+/**
+ * Below this many pairs no kappa is given: its interval would span most of what it can be. Ours.
+ */
+export const KAPPA_PAIRS = 20;
+
 /** One finding by each of two examiners, of one reflex and side in one child on one date. */
 export interface Pair {
   /** Which of the records it stands in, by its place among them. */

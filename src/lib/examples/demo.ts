@@ -2,11 +2,13 @@
  * Kestrel, an invented child, with whom Tidemark opens the first time. Born early, seen three times;
  * chosen so that each kind of verdict, an uneven pair and an order that holds can be seen.
  */
+import { daysBetween, type CivilDate } from '../age/civil.ts';
 import type { Atlas } from '../atlas/atlas.ts';
 import type { Case } from '../case/case.ts';
 import type { InfantState, Response } from '../case/finding.ts';
 import { parseRaw } from '../case/parse.ts';
 import { FORMAT, VERSION, type RawCase, type RawFinding } from '../case/shape.ts';
+import { shifted, WRITTEN_FOR } from './shift.ts';
 
 export const DEMO_ID = 'kestrel';
 
@@ -110,9 +112,13 @@ export const DEMO_RAW: RawCase = {
   question: 'The tonic neck response holds the infant on the left: what do we look at next?',
 };
 
-/** The invented child, through the door that every record passes. */
-export function demoCase(atlas: Atlas): Case {
-  const parsed = parseRaw(DEMO_RAW, atlas);
+/**
+ * The invented child, through the door that every record passes, with its dates as near a day as they were to
+ * the day it was written for: who meets it later meets a child of the same age, seen as lately. One that is
+ * stored keeps its dates.
+ */
+export function demoCase(atlas: Atlas, on: CivilDate = WRITTEN_FOR): Case {
+  const parsed = parseRaw(shifted(DEMO_RAW, daysBetween(WRITTEN_FOR, on)), atlas);
   if (!parsed.ok)
     throw new Error(`the invented child has faults: ${JSON.stringify(parsed.problems)}`);
   return parsed.value;

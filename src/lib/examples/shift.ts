@@ -1,6 +1,9 @@
 /** A record moved in time: every date by as many days, so that every age stays what it was. */
-import { addDays, parseCivil } from '../age/civil.ts';
+import { addDays, parseCivil, type CivilDate } from '../age/civil.ts';
 import type { RawCase } from '../case/shape.ts';
+
+/** The day on which the invented children were written: the last visits lie a little before it. */
+export const WRITTEN_FOR = '2026-06-08' as CivilDate;
 
 /** A date of a record as text, moved; what is no date stays, for the parser to name. */
 function moved(text: string, days: number): string {
@@ -10,7 +13,7 @@ function moved(text: string, days: number): string {
 
 export function shifted(raw: RawCase, days: number): RawCase {
   const on = (text: string): string => moved(text, days);
-  const { child, visits, decisions, sheet, ...rest } = raw;
+  const { child, visits, decisions, agreed, sheet, ...rest } = raw;
   return {
     ...rest,
     child: { ...child, born: on(child.born), ...(child.due ? { due: on(child.due) } : {}) },
@@ -18,6 +21,7 @@ export function shifted(raw: RawCase, days: number): RawCase {
     ...(decisions
       ? { decisions: decisions.map((one) => ({ ...one, on: on(one.on), by: on(one.by) })) }
       : {}),
+    ...(agreed ? { agreed: agreed.map((one) => ({ ...one, on: on(one.on) })) } : {}),
     ...(sheet ? { sheet: { ...sheet, on: on(sheet.on) } } : {}),
   };
 }

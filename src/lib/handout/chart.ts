@@ -51,8 +51,8 @@ function marksOf(
   const byDay = group(visits, ({ visit }) => visit.on);
   const test = testOf({ reflex: reflex.id, variant: told[0]?.found.finding.variant });
   return [...byDay].flatMap(([on, ofDay]): FamilyMark[] => {
-    const found = ofDay.flatMap(({ visit }) =>
-      visit.findings.filter((finding) => testOf(finding) === test),
+    const found = ofDay.flatMap(({ read }) =>
+      read.findings.filter((finding) => testOf(finding) === test),
     );
     if (found.length === 0) return [];
     const mark = markOf(found);

@@ -5,6 +5,7 @@ import type { CivilDate } from '../age/civil.ts';
 import type { Reflex } from '../atlas/types.ts';
 import { agesAt } from '../case/case.ts';
 import { answersOf, courseOf, lastTests } from '../case/course.ts';
+import { settled } from '../case/settled.ts';
 import { isUnfitState, testOf, type Response } from '../case/finding.ts';
 import type { JudgedFinding } from '../judge/judge.ts';
 import { isFedBy } from './about.ts';
@@ -41,6 +42,8 @@ function sawText(say: Speaker, found: readonly JudgedFinding[]): string {
 
 /** What was seen, a sentence for each date; a date other than the page's own is said. */
 function sawOf(say: Speaker, { reflex, told, othersDiffer, triedOn }: Stands, on: CivilDate) {
+  // that examiners differ is for the team, until they agree on one answer
+  if (othersDiffer) return [say.about(reflex, 'other')];
   const said: Sentence[] = [];
   const byDate = group(told, (one) => one.on);
   for (const [date, ofDate] of [...byDate].sort(([a], [b]) => (a < b ? 1 : -1))) {
@@ -58,14 +61,14 @@ function sawOf(say: Speaker, { reflex, told, othersDiffer, triedOn }: Stands, on
     said.push(say.say(`item.${reflex.id}.saw${later}`, text));
   }
   if (triedOn) said.push(say.about(reflex, 'tried', { date: say.date(triedOn) }));
-  if (othersDiffer) said.push(say.about(reflex, 'other'));
   return said;
 }
 
 /** Over a course: between which visits it came or went. */
 function movedOf(say: Speaker, { reflex }: Stands, { input }: Ahead): Sentence[] {
-  const { record, shown, options } = input;
+  const { shown, options } = input;
   if (shown) return [];
+  const record = settled(input.record);
   const limits = options.limits ?? DEFAULT_LIMITS;
   const test = lastTests(record.visits).get(reflex.id);
   const { state, appeared, integrated } = courseOf(
@@ -105,7 +108,13 @@ function meansText(
  * in that day's tense, and that it has not been looked at since.
  */
 function meansOf(say: Speaker, one: Stands, on: CivilDate) {
-  const { reflex, attention, told, triedOn } = one;
+  const { reflex, attention, told, triedOn, othersDiffer } = one;
+  if (othersDiffer) {
+    const meaning = 'cannot-tell-tried' as const;
+    const said = [say.say(`item.${reflex.id}.means`, say.words.means[meaning].firm)];
+    if (isTalked(attention)) said.push(say.about(reflex, 'why-talk'));
+    return { meaning, firm: true, means: said };
+  }
   const [now, then] = [told.filter((of) => of.on === on), told.filter((of) => of.on !== on)];
   // beside what was seen today, of an earlier day only what is still to be talked about
   const older = now.length > 0 ? then.filter(({ found }) => isTalked(found.attention)) : then;
@@ -149,9 +158,9 @@ export function itemOf(say: Speaker, one: Stands, ahead: Ahead): FamilyItem {
     side: sideOf(one),
     name: say.name(reflex),
     did: say.say(`item.${reflex.id}.did`, plain.did),
-    saw: [...sawOf(say, one, ahead.on), ...movedOf(say, one, ahead)],
+    saw: [...sawOf(say, one, ahead.on), ...(one.othersDiffer ? [] : movedOf(say, one, ahead))],
     ...meansOf(say, one, ahead.on),
-    next: nextOf(say, one, ahead),
+    next: one.othersDiffer ? [] : nextOf(say, one, ahead),
     attention,
   };
 }

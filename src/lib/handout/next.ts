@@ -1,6 +1,8 @@
 /** When what is told of may change: the dates that judgement awaits, and no other. */
 import { addDays, type CivilDate } from '../age/civil.ts';
 import { isAnswer, isElicited } from '../case/finding.ts';
+import { CaseJudge } from '../judge/judge.ts';
+import { nextVisit, type NextVisit } from '../judge/nextVisit.ts';
 import { planFor, type Plan, type PlanLine } from '../judge/plan.ts';
 import { changeBy, type OpenQuestion } from '../judge/questions.ts';
 import { dateOf, isFedBy, isPast, overBy, whenOn } from './about.ts';
@@ -28,6 +30,8 @@ export interface Ahead {
   /** What lies no later than this is over by now. */
   over: CivilDate;
   plan: Plan;
+  /** By when the child is to be seen again, counted from the last visit. */
+  next: NextVisit | undefined;
 }
 
 export const aheadOf = (input: PageInput, on: CivilDate): Ahead => ({
@@ -35,6 +39,7 @@ export const aheadOf = (input: PageInput, on: CivilDate): Ahead => ({
   on,
   over: overBy(input, on),
   plan: planFor(input.record, on, input.options),
+  next: nextVisit(new CaseJudge(input.record, input.options), input.options, input.visits),
 });
 
 /** Whether a date is of use to wait for, then and now. */
@@ -116,12 +121,27 @@ export function nextSection(say: Speaker, ahead: Ahead, stands: readonly Stands[
   const { over, input } = ahead;
   const { sheet } = input.record;
   const seen = new Set(stands.map(({ reflex }) => reflex.id));
-  const visit =
+  const asks = new Set(stands.map(({ attention }) => attention));
+  const next = isPast(input) ? undefined : ahead.next;
+  const isDoctor = next?.why.code === 'today';
+  const first = isPast(input)
+    ? []
+    : [
+        ...(isDoctor ? [say.one('next.doctor')] : []),
+        ...(asks.has('discuss') ? [say.one('next.team')] : []),
+      ];
+  const date = (on: CivilDate) => ({ date: say.date(on) });
+  const visit: Sentence[] =
     sheet && sheet.on > over
-      ? say.one('next.visit', { date: say.date(sheet.on) })
-      : say.one('next.no-visit');
-  const coming = comingOf(ahead, seen).map(({ line, date }) =>
+      ? [say.one('next.visit', date(sheet.on))]
+      : isDoctor || isPast(input)
+        ? []
+        : !next
+          ? [say.one('next.none')]
+          : [next.by > over ? say.one('next.by', date(next.by)) : say.one('next.due')];
+  // beside what is to be talked about, what else is to come would only be in the way
+  const coming = (asks.has('discuss') || isDoctor ? [] : comingOf(ahead, seen)).map(({ line, date }) =>
     say.about(line.reflex, 'soon-by', { date: say.date(date), when: whenOn(say, input, date) }),
   );
-  return section(say, 'next', [visit, ...coming]);
+  return section(say, 'next', [...first, ...visit, ...coming]);
 }

@@ -1,7 +1,7 @@
 /**
  * A family's page, made from one child's record and its judgement, and from nothing else: so that
  * twins never mix. What asks to be discussed is always on it, in its own words or as something to
- * be talked about.
+ * be talked about. What we think and what happens next, with its date, come first.
  */
 import { LANGUAGES, NO_FAMILY, type PageChoice } from '../case/family.ts';
 import { isPast } from './about.ts';
@@ -42,12 +42,13 @@ export function familyPage(input: PageInput): FamilyPage {
   const [looked, past] = [stands.length > 0, isPast(input)];
   const ahead = base ? aheadOf(input, base.visit.on) : undefined;
   const items = ahead ? told.map((one) => itemOf(say, one, ahead)) : [];
+  const next = ahead && nextSection(say, ahead, stands);
   const sections: FamilySection[] = [
+    ...(looked && ahead ? [todaySection(say, stands, ahead)] : []),
+    ...(next && next.sentences.length > 0 ? [next] : []),
     ...(base ? [whoSection(say, input, base)] : []),
     section(say, 'looked', lookedSentences(say, stands, told.length), items),
     ...(toTalkAbout.length > 0 ? [talkSection(say, toTalkAbout)] : []),
-    ...(looked && ahead ? [todaySection(say, stands, ahead)] : []),
-    ...(ahead ? [nextSection(say, ahead, stands)] : []),
     helpSection(say, base?.ages, looked),
     ...closingSections(say, looked),
   ];

@@ -1,5 +1,4 @@
 /** The parts of a family's page that are about the child as a whole: ages, today, help, when to call. */
-import { isAsking } from '../judge/rules/rule.ts';
 import { DAYS_PER_WEEK, TERM_DAYS } from '../age/axis.ts';
 import type { Ages } from '../age/clocks.ts';
 import { spokenAge, type SpokenAge } from '../age/spoken.ts';
@@ -129,7 +128,7 @@ export const talkSection = (say: Speaker, toTalkAbout: readonly Stands[]): Famil
   ]);
 
 /**
- * What all of it comes to. Nothing is said to be as expected of what could not be told, nor of what was
+ * What all of it comes to, in one sentence. Nothing is said to be as expected of what could not be told, nor of what was
  * not looked at on the day told of.
  */
 export function todaySection(
@@ -146,23 +145,21 @@ export function todaySection(
   const isOpen = fresh.some(
     ({ attention, told }) => attention === 'fits' && meantBy(told).some(({ firm }) => !firm),
   );
-  const overall = [...asks].some(isTalked)
-    ? 'today.talk'
-    : asks.has('watch')
-      ? 'today.watch'
-      : !asks.has('fits')
-        ? 'today.cannot-tell'
-        : isWhole
-          ? (`today.fits${isOpen ? '-open' : ''}` as const)
-          : (`today.fits-so-far${isOpen ? '-open' : ''}` as const);
-  // beside several things to talk about or to look at again, "one sign alone" would soothe
-  const isOne = stands.filter(({ attention }) => isAsking(attention)).length <= 1;
-  const said = section(say, 'today', [
-    say.one(overall),
-    ...(asks.has('today') ? [say.one('today.doctor')] : []),
-    ...(isOne && !asks.has('today') ? [say.one('today.one-sign')] : []),
-  ]);
-  return isPast(input) ? { ...said, heading: say.say('heading.today', say.words.meantThen) } : said;
+  const overall = asks.has('today')
+    ? 'today.doctor'
+    : [...asks].some(isTalked)
+      ? 'today.talk'
+      : asks.has('watch')
+        ? 'today.watch'
+        : !asks.has('fits')
+          ? 'today.cannot-tell'
+          : isWhole
+            ? (`today.fits${isOpen ? '-open' : ''}` as const)
+            : (`today.fits-so-far${isOpen ? '-open' : ''}` as const);
+  const said = section(say, 'today', [say.one(overall)]);
+  return isPast(input)
+    ? { ...said, heading: say.say('heading.today', say.words.thoughtThen) }
+    : said;
 }
 
 const ofIds = (say: Speaker, ...ids: readonly Parameters<Speaker['one']>[0][]): Sentence[] =>

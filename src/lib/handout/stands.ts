@@ -24,7 +24,7 @@ export interface Stands {
   told: readonly Told[];
   /** The most that any of them asks for, another examiner's of the same day included. */
   attention: Attention;
-  /** Another examiner saw something else on the same day. */
+  /** Another examiner saw something else on the same day, and they have not agreed on an answer yet. */
   othersDiffer: boolean;
   /** Looked at again since, without an answer: at the visit told of, over a course at any later one. */
   triedOn: CivilDate | null;

@@ -5,7 +5,8 @@
 import type { CivilDate } from '../age/civil.ts';
 import type { Reflex, Side } from '../atlas/types.ts';
 import { isAnswer, isElicited, strengthOf, testOf, type Response } from '../case/finding.ts';
-import type { JudgedFinding, JudgedVisit } from './judge.ts';
+import { daysOf, findingsOf } from './day.ts';
+import { worstFirst, type JudgedFinding, type JudgedVisit } from './judge.ts';
 import { isAsking } from './rules/rule.ts';
 
 /** How a response stands against the one before it. */
@@ -76,12 +77,10 @@ export function changesAt(visit: JudgedVisit, earlier: readonly JudgedVisit[]): 
   const past = new Map<string, Past>();
   const there = new Set<string>();
   const dated = earlier.filter((one) => one.visit.on < visit.visit.on);
-  for (const { visit: old, findings } of dated.toSorted((a, b) =>
-    a.visit.on < b.visit.on ? -1 : 1,
-  ))
-    for (const found of findings) {
+  for (const day of daysOf(dated))
+    for (const found of worstFirst(findingsOf(day)).reverse()) {
       if (!isAnswer(found.finding)) continue;
-      past.set(keyOf(found), { found, on: old.on });
+      past.set(keyOf(found), { found, on: day[0]!.visit.on });
       if (isElicited(found.finding.response)) there.add(keyOf(found));
     }
   const changed: Change[] = [];

@@ -9,6 +9,7 @@ import type { Reflex, Side } from '../atlas/types.ts';
 import { agesAt, type Case, type Visit } from '../case/case.ts';
 import { asTested, isOfVariant } from '../atlas/variants.ts';
 import { isElicited, testOf, triesOf, type Finding } from '../case/finding.ts';
+import { settled } from '../case/settled.ts';
 import { capsOf, type Cap, type Made } from './caps.ts';
 import { readAt, totalsOf, type Reading, type Totals } from './expectation.ts';
 import { attentionOf, type JudgedFinding, type JudgedVisit, type JudgeOptions } from './judged.ts';
@@ -94,16 +95,24 @@ interface Begun {
 
 /** One child's visits, judged when they are asked for. */
 export class CaseJudge {
+  /** As it was recorded. */
   readonly record: Case;
+  /** As it is judged: with the answers that examiners agreed on. */
+  readonly read: Case;
   readonly #options: JudgeOptions;
+  readonly #readAs: ReadonlyMap<Visit, Visit>;
   readonly #past: Past;
   readonly #begun = new Map<Visit, Begun>();
   readonly #read = new Map<Visit, Pick<Begun, 'ages' | 'reads'>>();
 
   constructor(record: Case, options: JudgeOptions) {
     this.record = record;
+    this.read = settled(record);
+    this.#readAs = new Map(
+      this.read === record ? [] : record.visits.map((visit, at) => [visit, this.read.visits[at]!]),
+    );
     this.#options = options;
-    this.#past = new Past(record, options, (on, besides) => this.#discusses(on, besides));
+    this.#past = new Past(this.read, options, (on, besides) => this.#discusses(on, besides));
   }
 
   /** Courses, orders and fits of the child, over all visits. */
@@ -114,7 +123,7 @@ export class CaseJudge {
   /** The order of things, each sequence with every pair of its stations. */
   get sequences(): SequenceCheck[] {
     const { atlas, limits = DEFAULT_LIMITS } = this.#options;
-    const { record, reading } = this;
+    const { read: record, reading } = this;
     const agesOn = (on: CivilDate): Ages => agesAt(record, on, limits);
     return checkSequences(atlas, record.visits, agesOn, reading.orders());
   }
@@ -122,7 +131,7 @@ export class CaseJudge {
   /** The ages that the findings of a visit fit best. */
   fits(visit: Visit): Fit[] {
     const { priors, clock } = this.reading;
-    return fitsOf(visit, priors, clock.sdDays);
+    return fitsOf(this.#readAs.get(visit) ?? visit, priors, clock.sdDays);
   }
 
   #readOf(visit: Visit): Pick<Begun, 'ages' | 'reads'> {
@@ -138,7 +147,7 @@ export class CaseJudge {
   #missingOn({ side, ...of }: Finding, on: CivilDate, before: CivilDate): boolean {
     if (on >= before) return false;
     const test = testOf(of);
-    return this.record.visits.some((visit) => {
+    return this.read.visits.some((visit) => {
       if (visit.on !== on) return false;
       const finding = visit.findings.find((f) => testOf(f) === test && f.side === side);
       const read = finding && this.#readOf(visit).reads.get(test);
@@ -152,7 +161,7 @@ export class CaseJudge {
   #onlyCrying({ side, state, response, ...of }: Finding, on: CivilDate): boolean {
     if (state !== 'crying' || !isElicited(response)) return false;
     const test = testOf(of);
-    return !this.record.visits.some(
+    return !this.read.visits.some(
       (visit) =>
         visit.on === on &&
         visit.findings.some(
@@ -195,7 +204,7 @@ export class CaseJudge {
     });
     const made: Made = {
       triedEnough: () =>
-        triedEnough(finding, on, this.record.visits, (day) => this.#missingOn(finding, day, on)),
+        triedEnough(finding, on, this.read.visits, (day) => this.#missingOn(finding, day, on)),
       oneSide: other !== undefined && isElicited(other.response),
       onlyCrying,
     };
@@ -208,7 +217,7 @@ export class CaseJudge {
         ? NO_CAPS
         : capsOf(finding, reflex, judged, reading, counts, made);
     const attention = mostOf(attentionOf(judged, caps), raised);
-    return { finding, reflex, judged, attention, raised, caps, reading };
+    return { finding, given: finding, reflex, judged, attention, raised, caps, reading };
   }
 
   /** Whether anything but a reflex is to be discussed on a day, by what was seen that day alone. */
@@ -221,7 +230,7 @@ export class CaseJudge {
       );
     return (
       this.#past.lostMilestones.some((one) => one.on === on && isDiscussed(one.asks)) ||
-      this.record.visits.some(
+      this.read.visits.some(
         (visit) =>
           visit.on === on &&
           this.#begin(visit).findings.some(
@@ -245,7 +254,8 @@ export class CaseJudge {
     });
   }
 
-  visit(visit: Visit): JudgedVisit {
+  visit(recorded: Visit): JudgedVisit {
+    const visit = this.#readAs.get(recorded) ?? recorded;
     const { ages, reads } = this.#begin(visit);
     const milestones = judgeMilestones(
       visit,
@@ -261,9 +271,16 @@ export class CaseJudge {
         : found,
     );
     return {
-      visit,
+      visit: recorded,
+      read: visit,
       ages,
-      findings,
+      findings:
+        visit === recorded
+          ? findings
+          : findings.map((found) => ({
+              ...found,
+              given: recorded.findings[visit.findings.indexOf(found.finding)] ?? found.finding,
+            })),
       milestones,
       today,
       together: together(
@@ -284,7 +301,7 @@ export class CaseJudge {
       findings.some(({ response }) => response === 'not-elicited');
     if (!mayBe) return [];
     const { notNow, lostMilestones } = this.#past;
-    const { visits } = this.record;
+    const { visits } = this.read;
     return todayOn(on, ages.postmenstrualDays, visits, [...notNow.values()], lostMilestones);
   }
 }

@@ -15,7 +15,10 @@ import { DISCUSS_SHARE, WATCH_SHARE } from './thresholds.ts';
 import type { Judged } from './verdict.ts';
 
 export interface JudgedFinding {
+  /** As it is judged: what was recorded, or what the examiners of the day agreed on. */
   finding: Finding;
+  /** As it was recorded. */
+  given: Finding;
   reflex: Reflex;
   judged: Judged;
   /** What it asks for: the most of what the verdict and the flags ask. */
@@ -27,7 +30,10 @@ export interface JudgedFinding {
 }
 
 export interface JudgedVisit {
+  /** As it was recorded. */
   visit: Visit;
+  /** As it is judged, with the answers agreed on. */
+  read: Visit;
   ages: Ages;
   findings: readonly JudgedFinding[];
   milestones: readonly JudgedMilestone[];

@@ -81,12 +81,16 @@ export function lastTime(
   const last = looked.findLast((visit) => of(visit).some(isAnswer));
   const since = looked.at(-1);
   if (!since) return { code: 'never' };
-  if (since !== last) return { code: 'unread', on: since.on, finding: of(since)[0]! };
-  const found = judged(last).findings.filter(({ finding }) => testOf(finding) === test);
+  if (since.on !== last?.on) return { code: 'unread', on: since.on, finding: of(since)[0]! };
+  // of every examiner of the day
+  const found = looked
+    .filter(({ on }) => on === last.on)
+    .flatMap((visit) => judged(visit).findings)
+    .filter(({ finding }) => testOf(finding) === test);
   const open = worstFirst(found.filter(isOpen));
   if (open[0]) {
     const flags = new Set(open.flatMap(({ raised }) => raised.map(({ flag }) => flag)));
-    const again = found.filter(asksAgain).map(({ finding }) => finding.side);
+    const again = [...new Set(found.filter(asksAgain).map(({ finding }) => finding.side))];
     const { verdict } = open[0].judged;
     return { code: 'open', on: last.on, verdict, flags: [...flags], again };
   }

@@ -3,7 +3,8 @@ import { fromMonths } from '../age/axis.ts';
 import { addDays, addMonths, type CivilDate } from '../age/civil.ts';
 import { dateAtAxisDay, DEFAULT_LIMITS } from '../age/clocks.ts';
 import { isAnswer, keepLatest, testOf } from '../case/finding.ts';
-import type { CaseJudge, JudgedVisit, JudgeOptions } from './judge.ts';
+import { daysOf, findingsOf, milestonesOf } from './day.ts';
+import { worstFirst, type CaseJudge, type JudgedVisit, type JudgeOptions } from './judge.ts';
 import { openQuestions, type OpenQuestion } from './questions.ts';
 import type { Today } from './reading/asks.ts';
 import type { ChildReading } from './reading/child.ts';
@@ -66,8 +67,8 @@ interface Asks {
 /** What the latest answer on each reflex, variant and side, and on each milestone, asks for. */
 function latestAsks(visits: readonly JudgedVisit[]): Asks[] {
   const latest = new Map<string, Asks | undefined>();
-  for (const { findings, milestones } of visits) {
-    for (const { finding, attention, raised } of findings)
+  for (const day of daysOf(visits)) {
+    for (const { finding, attention, raised } of worstFirst(findingsOf(day)).reverse())
       if (isAnswer(finding) || raised.length > 0) {
         const { reflex: id } = finding;
         const wait = waitOf(
@@ -76,7 +77,7 @@ function latestAsks(visits: readonly JudgedVisit[]): Asks[] {
         );
         keepLatest(latest, finding, wait && { wait, kind: 'reflexes', id });
       }
-    for (const { milestone, attention, why } of milestones) {
+    for (const { milestone, attention, why } of milestonesOf(day)) {
       const wait = waitOf(attention, why === 'seen-before');
       latest.set(milestone.id, wait && { wait, kind: 'milestones', id: milestone.id });
     }

@@ -299,7 +299,7 @@ export function planFor(record: Case, on: CivilDate, options: JudgeOptions): Pla
     known.set(visit, found);
     return found;
   };
-  const visits = record.visits.filter((visit) => visit.on <= on);
+  const visits = judge.read.visits.filter((visit) => visit.on <= on);
   const child = { birth: record.child.birth, visits, judged };
   return {
     on,

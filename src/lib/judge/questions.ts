@@ -6,7 +6,8 @@ import type { Side } from '../atlas/types.ts';
 import type { Case } from '../case/case.ts';
 import { isAnswer, keepLatest } from '../case/finding.ts';
 import type { Compiled } from './expectation.ts';
-import { CaseJudge, type JudgedFinding, type JudgeOptions } from './judge.ts';
+import { daysOf, findingsOf } from './day.ts';
+import { CaseJudge, worstFirst, type JudgedFinding, type JudgeOptions } from './judge.ts';
 
 export type Awaits = 'to-appear' | 'to-integrate';
 
@@ -95,8 +96,9 @@ export function openQuestions(
   judge = new CaseJudge(record, options),
 ): OpenQuestion[] {
   const latest = new Map<string, JudgedFinding>();
-  for (const visit of record.visits.filter((v) => v.on <= on))
-    for (const found of judge.visit(visit).findings)
+  const visits = record.visits.filter((v) => v.on <= on).map((visit) => judge.visit(visit));
+  for (const day of daysOf(visits))
+    for (const found of worstFirst(findingsOf(day)).reverse())
       if (isAnswer(found.finding)) keepLatest(latest, found.finding, found);
   return [...latest.values()].flatMap((found) => questionOf(found, record, options) ?? []);
 }

@@ -26,7 +26,7 @@ export function chartOf(
       birth: record.child.birth,
       limits,
       visits,
-      courses: coursesOf(record.visits, agesOn),
+      courses: coursesOf(judge.read.visits, agesOn),
       sequences,
       reading: judge.reading,
       ...(visit ? { shown: visit } : {}),

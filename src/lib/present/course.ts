@@ -107,7 +107,7 @@ export function gridOf(
           .toSorted((a, b) => SIDE_ORDER.indexOf(a.side) - SIDE_ORDER.indexOf(b.side))
           .map((finding) => ({
             finding,
-            judged: findings.find((one) => one.finding === finding),
+            judged: findings.find((one) => one.given === finding),
           })),
       ),
       courses: coursesTogether(courses.filter((one) => testOf(one) === id)),

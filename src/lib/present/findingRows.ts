@@ -1,7 +1,7 @@
 /** The findings of judged records, gathered as rows of a table. Nothing is judged here. */
 import { TERM_DAYS } from '../age/axis.ts';
 import { sourceCount, type SourceCount } from '../atlas/families.ts';
-import { findingKey, type Case } from '../case/case.ts';
+import { agreedKey, findingKey, type Case } from '../case/case.ts';
 import { triesOf, type Finding } from '../case/finding.ts';
 import type { JudgedFinding, JudgedVisit } from '../judge/judge.ts';
 import { SPEAKS_AT_LEAST } from '../judge/thresholds.ts';
@@ -63,10 +63,15 @@ function meaningOf(found: JudgedFinding): Meaning {
   };
 }
 
+/** The answers that examiners agreed on, by what each is of. */
+const agreedIn = ({ agreed }: Case): ReadonlyMap<string, string> =>
+  new Map(agreed.map((one) => [agreedKey(one), one.response]));
+
 /** One row a finding, in the order of the records, their visits, and the findings of each. */
 export function findingRows(judged: readonly JudgedRecord[]): FindingRow[] {
   return judged.flatMap(({ record, visits }, index) =>
-    visits.flatMap(({ visit, ages, findings }) => {
+    visits.flatMap(({ visit, read, ages, findings }) => {
+      const agreed = read === visit ? undefined : agreedIn(record);
       const found = new Map(findings.map((one) => [findingKey(one.finding), one]));
       return visit.findings.map((finding: Finding): FindingRow => {
         const one = found.get(findingKey(finding));
@@ -89,6 +94,7 @@ export function findingRows(judged: readonly JudgedRecord[]): FindingRow[] {
           tries: triesOf(finding),
           variant: finding.variant ?? '',
           note: finding.note,
+          agreed: agreed?.get(agreedKey({ ...finding, on: visit.on })) ?? '',
           ...(one ? meaningOf(one) : UNKNOWN),
         };
       });

@@ -1,181 +1,40 @@
 /**
  * A report of one visit as plain lines under headings: the page sets them, the text export joins them,
- * so that both say the same. Without names, ages stand in the place of dates and free texts are left out.
+ * so that both say the same. One sheet holds the visit, a second the course. Without names, ages stand in the
+ * place of dates and free texts are left out.
  */
-import { isAsking } from '../judge/rules/rule.ts';
-import { group } from 'd3';
 import type { CivilDate } from '../age/civil.ts';
 import { DEFAULT_LIMITS } from '../age/clocks.ts';
-import { sourceCount } from '../atlas/families.ts';
-import { testedName } from '../atlas/variants.ts';
-import { agesAt, type Case } from '../case/case.ts';
-import { testOf } from '../case/finding.ts';
-import { CaseJudge, type JudgedVisit, type JudgeOptions } from '../judge/judge.ts';
-import { changesAt } from '../judge/changes.ts';
-import { planFor } from '../judge/plan.ts';
+import { agesAt } from '../case/case.ts';
+import { dayOf, wholeOf } from '../judge/day.ts';
+import { CaseJudge } from '../judge/judge.ts';
 import type { Said } from '../store/findingsTable.ts';
-import { BY_DATE, byAge, type When } from '../words/en/ages.ts';
+import { BY_DATE, byAge } from '../words/en/ages.ts';
 import { en } from '../words/en.ts';
-import { changesTogether, leftOpenTogether, sidesTogether } from './course.ts';
-import { entriesOf, isPlainlyUneven } from './verdictEntries.ts';
-import { questionsTogether } from './plan.ts';
-import { once } from '../platform/sets.ts';
-
-export interface ReportSection {
-  heading: string;
-  items: readonly string[];
-}
+import { courseSections } from './reportCourse.ts';
+import {
+  findingSection,
+  headOf,
+  planSection,
+  reviewSections,
+  sourceLines,
+  textSections,
+  type ReportInput,
+  type ReportSection,
+} from './reportParts.ts';
 
 export interface Report {
   title: string;
   /** Who it is about and when, a line each. */
   head: readonly string[];
+  /** In order: those of the visit, then those of the course. */
   sections: readonly ReportSection[];
-  /** The caution and whether names are in it. */
+  /** The rule of the age, the sources, the caution and whether names are in it. */
   foot: readonly string[];
 }
 
-export interface ReportInput {
-  record: Case;
-  visits: readonly JudgedVisit[];
-  shown: JudgedVisit;
-  options: JudgeOptions;
-  withNames: boolean;
-}
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
-const sided = (name: string, side: string): string => (side ? `${name}, ${side}` : name);
-
-function headOf({ record, shown, withNames }: ReportInput, when: When): string[] {
-  const t = en.report.report;
-  const { birth, invented } = record.child;
-  const counted = en.ages.countedWords(shown.ages, birth.born);
-  return [
-    ...(invented ? [t.invented] : []),
-    t.born(
-      withNames ? birth.born : undefined,
-      birth.gestationalDays,
-      en.record.datings[birth.dating],
-    ),
-    t.seen(
-      when.at(shown.visit.on),
-      withNames ? counted : '',
-      withNames ? shown.visit.examiner : '',
-    ),
-    t.ages(shown.ages),
-  ];
-}
-
-/** The sources whose windows the findings were judged by, how many they are and a line for each kind. */
-function sourceLines({ visits, options }: ReportInput): string[] {
-  const ids = once(
-    visits.flatMap(({ findings }) =>
-      findings.flatMap(({ reading }) =>
-        reading.compiled.windows.map(({ claim }) => claim.source.id),
-      ),
-    ),
-  );
-  const sources = ids.flatMap((id) => options.atlas.sources.get(id) ?? []);
-  if (sources.length === 0) return [];
-  const byKind = [...group(sources, ({ tier }) => tier)].map(([tier, ofKind]) =>
-    en.report.report.sources(
-      capital(en.atlas.tiers[tier]),
-      ofKind.map(({ short }) => short).sort(),
-    ),
-  );
-  return [en.report.report.judgedBy(sourceCount(ids)), ...byKind];
-}
-
-function verdictSections(input: ReportInput, when: When): ReportSection[] {
-  const { visits, shown } = input;
-  const t = en.report.report;
-  const entries = entriesOf(shown, visits.slice(0, visits.indexOf(shown)));
-  const asking = entries.filter(({ attention }) => isAsking(attention));
-  const namesOf = (attention: string): string[] => {
-    const names = entries.filter((e) => e.attention === attention).map((e) => e.reflex.short);
-    return names.length > 0 ? [`${names.join(', ')}.`] : [];
-  };
-  const asks = asking.map((entry) => {
-    const said = en.attention.entrySentences(
-      { ...entry, plainlyUneven: isPlainlyUneven(entry) },
-      when,
-    );
-    return `${entry.reflex.name} (${en.report.grades[entry.attention]}): ${said.join(' ')}`;
-  });
-  return [
-    { heading: t.asks, items: asks.length > 0 ? asks : [t.asksNone] },
-    { heading: t.fits, items: namesOf('fits') },
-    { heading: t.unjudged, items: namesOf('not-judged') },
-  ];
-}
-
-function courseSections(input: ReportInput, judge: CaseJudge, when: When): ReportSection[] {
-  const { record, visits, shown, options } = input;
-  const t = en.report.report;
-  const { changed, leftOpen } = changesAt(shown, visits);
-  const moved = changesTogether(changed.filter(({ move }) => move !== 'first'));
-  const orders = judge.sequences;
-  const { questions } = planFor(record, shown.visit.on, options);
-  return [
-    {
-      heading: t.changed,
-      items: moved.length
-        ? moved.map(
-            ({ one, sides }) =>
-              `${sided(one.reflex.short, en.course.sideWords(sides))}: ${en.course.changeSentence(one, when)}`,
-          )
-        : [t.changedNone],
-    },
-    {
-      heading: t.leftOpen,
-      items: leftOpenTogether(leftOpen).map(
-        ({ one, sides }) =>
-          `${sided(one.reflex.short, en.course.sideWords(sides))}: ${en.course.leftOpenSentence(one, when)}`,
-      ),
-    },
-    {
-      heading: t.orders,
-      items: orders
-        .filter(({ stations }) => stations.filter(({ interval }) => interval).length > 1)
-        .map((check) => {
-          const { stations } = check;
-          const told = stations.map(
-            ({ station, interval }) =>
-              `${en.attention.stationWords(station, options.atlas)} ${en.attention.intervalWords(interval, when)}`,
-          );
-          return `${capital(en.inferred.checkWords(check))}: ${told.join('; ')}.`;
-        }),
-    },
-    {
-      heading: t.awaited,
-      items: questionsTogether(questions).map(
-        ({ question, sides }) =>
-          `${sided(testedName(options.atlas.reflexes, question), en.course.sideWords(sides))}: ${en.attention.questionSentence(question, shown.visit.on, when)}`,
-      ),
-    },
-  ];
-}
-
-function textSections({ record, withNames }: ReportInput): ReportSection[] {
-  if (!withNames) return [];
-  const t = en.report.report;
-  const d = en.table.decisions;
-  return [
-    { heading: t.question, items: record.question ? [record.question] : [] },
-    {
-      heading: t.decisions,
-      items: record.decisions.map(({ text, who, by, on, done }) =>
-        [text, who, by ? d.due(by) : '', d.taken(on), done ? d.done : '']
-          .filter(Boolean)
-          .join('; '),
-      ),
-    },
-  ];
-}
-
 export function reportOf(input: ReportInput): Report {
-  const { record, shown, options, withNames } = input;
+  const { record, visits, shown, options, withNames } = input;
   const t = en.report.report;
   const { birth, label } = record.child;
   const limits = options.limits ?? DEFAULT_LIMITS;
@@ -183,51 +42,38 @@ export function reportOf(input: ReportInput): Report {
     ? BY_DATE
     : byAge(birth.born, (on: CivilDate) => agesAt(record, on, limits));
   const judge = new CaseJudge(record, options);
-  const [question, decisions] = textSections(input);
-  const findings = sidesTogether(
-    shown.visit.findings.map((finding) => ({
-      finding,
-      found: shown.findings.find((found) => found.finding === finding),
-    })),
-    ({ finding }) => finding.side,
-    ({ finding: { response, state, note: text, ...of }, found }) =>
-      [testOf(of), response, state, text, found && en.course.meansWords(found)].join(' / '),
-  ).map(({ one: { finding, found }, sides }) =>
-    en.report.findingLine(
-      sided(testedName(options.atlas.reflexes, finding), en.course.sideWords(sides)),
-      finding,
-      found,
-      withNames,
-    ),
-  );
-  const note =
-    withNames && shown.visit.note ? [{ heading: t.note, items: [shown.visit.note] }] : [];
+  const note = dayOf(shown, visits).visits.flatMap(({ visit }) => visit.note || []);
   const sections: ReportSection[] = [
-    ...(question ? [question] : []),
+    ...reviewSections(input, when),
+    planSection(input, judge, when),
+    ...textSections(input),
+    findingSection(input),
+    { on: 'visit', heading: t.note, items: withNames ? note : [] },
     {
+      on: 'course',
       heading: t.whole,
-      items: en.visit.visitSentences(shown, judge.fits(shown.visit), options.atlas, when),
+      items: en.visit.visitSentences(
+        wholeOf(dayOf(shown, visits)),
+        judge.fits(shown.visit),
+        options.atlas,
+        when,
+      ),
     },
-    ...verdictSections(input, when),
     ...courseSections(input, judge, when),
-    { heading: t.findings, items: findings },
-    ...note,
-    ...(decisions ? [decisions] : []),
-    {
-      heading: t.rests,
-      items: [
-        en.ages.whyCounts(shown.ages, limits.pretermBelowDays, limits.untilMonths),
-        en.ages.doubtWords(shown.ages.sdDays),
-        ...sourceLines(input),
-        t.notMeasured,
-      ],
-    },
   ];
   return {
     title: t.heading(withNames ? label : t.nameless),
     head: headOf(input, when),
     sections: sections.filter(({ items }) => items.length > 0),
-    foot: [en.judge.CAUTION, en.judge.READING_NOTE, withNames ? t.named : t.unnamed],
+    foot: [
+      en.ages.whyCounts(shown.ages, limits.pretermBelowDays, limits.untilMonths),
+      en.ages.doubtWords(shown.ages.sdDays),
+      ...sourceLines(input),
+      t.notMeasured,
+      en.judge.CAUTION,
+      en.judge.READING_NOTE,
+      withNames ? t.named : t.unnamed,
+    ],
   };
 }
 

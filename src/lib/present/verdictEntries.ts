@@ -1,19 +1,15 @@
 /**
- * A visit's verdicts as a reader takes them in: one entry a reflex, the sides told together, worst
- * first. Nothing is judged here; findings already judged are gathered.
+ * A day's verdicts as a reader takes them in: one entry a reflex, the sides and the examiners told together,
+ * worst first. Nothing is judged here; findings already judged are gathered.
  */
 import { group } from 'd3';
-import type { Atlas, SourcedClaim } from '../atlas/atlas.ts';
 import type { Reflex } from '../atlas/types.ts';
-import { isOfVariant } from '../atlas/variants.ts';
 import { isElicited, strengthOf, testOf, type Response } from '../case/finding.ts';
-import { countsNear, type NearCount } from '../judge/counts.ts';
 import { agreementOn, type Agreement } from '../judge/hangs.ts';
 import { worstFirst, type JudgedFinding, type JudgedVisit } from '../judge/judge.ts';
 import { answersForSide } from '../judge/reading/days.ts';
 import { sideTrends, type SideTrend, type Trend } from '../judge/reading/sides.ts';
 import type { Attention } from '../judge/rules/rule.ts';
-import { voicesOf, type Voice } from '../judge/verdict.ts';
 import { indexOf } from '../platform/sets.ts';
 
 /** The weaker side of an uneven pair, and at how many visits in a row it was the weaker one. */
@@ -28,7 +24,7 @@ export interface Weaker {
 
 export interface Entry {
   reflex: Reflex;
-  /** Left, right, midline: those that were looked at. */
+  /** Left, right, midline: those that were looked at, of each examiner. */
   sides: readonly JudgedFinding[];
   /** Findings that say different things, the one that asks for most first. */
   distinct: readonly JudgedFinding[];
@@ -42,13 +38,13 @@ const ORDER = ['left', 'right', 'midline'] as const;
 
 /** The weaker side at a visit; how long it has been so is that of the trend, which counts days. */
 function weakerAt(
-  { visit }: JudgedVisit,
+  { read }: JudgedVisit,
   test: string,
   trend: SideTrend | undefined,
 ): Weaker | undefined {
   const of = (side: 'left' | 'right') =>
-    visit.findings.find(
-      (f) => testOf(f) === test && f.side === side && answersForSide(f, visit.findings),
+    read.findings.find(
+      (f) => testOf(f) === test && f.side === side && answersForSide(f, read.findings),
     )?.response;
   const [left, right] = [of('left'), of('right')];
   if (!left || !right || left === right || !trend) return undefined;
@@ -68,19 +64,22 @@ function distinctOf(findings: readonly JudgedFinding[]): JudgedFinding[] {
   return [...said.values()];
 }
 
-/** The entries of one visit; `earlier` are the judged visits before it, oldest first. */
-export function entriesOf(visit: JudgedVisit, earlier: readonly JudgedVisit[]): Entry[] {
+/** The entries of a day, of one visit or of all its examiners'; `earlier` are the judged visits before it, oldest first. */
+export function entriesOf(day: readonly JudgedVisit[], earlier: readonly JudgedVisit[]): Entry[] {
   const trends = indexOf(
-    sideTrends([...earlier, visit].map((judged) => judged.visit)),
+    sideTrends([...earlier, ...day].map((judged) => judged.read)),
     ({ test }) => test,
   );
-  const byReflex = group(visit.findings, ({ reflex }) => reflex.id);
-  const entries = [...byReflex.values()].flatMap((findings): Entry[] => {
+  const found = day.flatMap((visit) => visit.findings.map((one) => ({ found: one, visit })));
+  const byReflex = group(found, (of) => of.found.reflex.id);
+  const entries = [...byReflex.values()].flatMap((all): Entry[] => {
+    const findings = all.map((of) => of.found);
     const distinct = distinctOf(findings);
     const [lead] = distinct;
     if (!lead) return [];
     const { judged, finding, reflex } = lead;
     const spoken = judged.verdict === 'not-judged' ? undefined : judged.verdict;
+    const at = all.find((of) => of.found === lead)!.visit;
     return [
       {
         reflex,
@@ -88,46 +87,13 @@ export function entriesOf(visit: JudgedVisit, earlier: readonly JudgedVisit[]): 
         distinct,
         lead,
         attention: lead.attention,
-        weaker: weakerAt(visit, testOf(finding), trends.get(testOf(finding))),
+        weaker: weakerAt(at, testOf(finding), trends.get(testOf(finding))),
         agreement: spoken && agreementOn(finding, spoken, lead.reading),
       },
     ];
   });
   const leads = worstFirst(entries.map((entry) => entry.lead));
   return entries.sort((a, b) => leads.indexOf(a.lead) - leads.indexOf(b.lead));
-}
-
-/** A claim with what it says of a finding. */
-export interface Spoken {
-  claim: SourcedClaim;
-  voice: Voice;
-}
-
-/** What a verdict rests on: claims that speak at this age, those that are silent, and context. */
-export interface Ground {
-  speaking: readonly Spoken[];
-  silent: readonly Spoken[];
-  context: readonly SourcedClaim[];
-  counts: readonly NearCount[];
-}
-
-export function groundOf(one: JudgedFinding, atlas: Atlas): Ground {
-  const { windows } = one.reading.compiled;
-  const spoken = voicesOf(one.finding.response, one.reading).flatMap((voice): Spoken[] => {
-    const window = windows[voice.window];
-    return window ? [{ claim: window.claim, voice }] : [];
-  });
-  const isOf = (of: { variant?: string }): boolean => isOfVariant(of, one.finding.variant);
-  const all = (atlas.claims.get(one.reflex.id) ?? []).filter(isOf);
-  const counts = (atlas.counts.get(one.reflex.id) ?? []).filter(isOf);
-  return {
-    speaking: spoken
-      .filter(({ voice }) => voice.speaks > 0.5)
-      .sort((a, b) => b.voice.probability - a.voice.probability),
-    silent: spoken.filter(({ voice }) => voice.speaks <= 0.5),
-    context: all.filter((claim) => claim.role === 'context'),
-    counts: countsNear(counts, one.reading.ageDays as never),
-  };
 }
 
 /** Whether the pair differs for another reason than an answer that is obligatory on one side. */

@@ -16,6 +16,7 @@ export type Did =
   | 'sheet-changed'
   | 'question-changed'
   | 'decision-changed'
+  | 'agreed-changed'
   | 'family-changed'
   | 'duplicated'
   | 'examples-added'

@@ -47,6 +47,8 @@ export interface FindingRow {
   sources: number;
   voices: number;
   note: string;
+  /** What the examiners of the day agreed on, which the verdict is of; empty where they did not need to. */
+  agreed: string;
 }
 
 export interface TableOptions {
@@ -95,6 +97,7 @@ const CELLS: Readonly<Record<string, (row: FindingRow, options: Shown) => Cell>>
   reflex_name: (row) => row.reflexName,
   side: (row) => row.side,
   response: (row) => row.response,
+  agreed: (row) => row.agreed,
   state: (row) => row.state,
   tries: (row) => row.tries,
   variant: (row) => row.variant,

@@ -77,7 +77,7 @@ export function pictureOf(
       strip: step.orders.length > 0,
     },
     record,
-    entries: record && last && step.child?.verdicts ? entriesOf(last, visits.slice(0, -1)) : [],
+    entries: record && last && step.child?.verdicts ? entriesOf([last], visits.slice(0, -1)) : [],
     sources:
       typeof known === 'string' ? known : known.map((id) => atlas.sources.get(id)?.short ?? id),
   };

@@ -112,9 +112,12 @@ export const SENTENCES = [
   'today.fits-so-far',
   'today.fits-so-far-open',
   'today.cannot-tell',
-  'today.one-sign',
+  'next.doctor',
+  'next.team',
   'next.visit',
-  'next.no-visit',
+  'next.by',
+  'next.due',
+  'next.none',
   'help.no-practice',
   'help.daily',
   'help.tummy',
@@ -170,6 +173,8 @@ export interface FamilyWords {
   headings: Readonly<Record<SectionId, string>>;
   /** In the place of what it means today, on the page of a visit that was not the last. */
   meantThen: string;
+  /** The heading of what it comes to, on such a page. */
+  thoughtThen: string;
   labels: Readonly<
     Record<
       | 'did'

@@ -16,7 +16,7 @@ test('the first sight is the invented child, the chart, what asks for attention 
   await expect(orders).toContainText('between 16 March 2026 and 11 May 2026');
   await page.getByText('10 not flagged').click();
   await expect(verdict(page, 'plantar-grasp')).toBeVisible();
-  await page.getByText('1 not judged').click();
+  await page.locator('summary').getByText('1 not judged').click();
   await expect(verdict(page, 'optical-righting')).toContainText('Not elicited while crying');
   await verdict(page, 'moro').hover();
   await expect(chart(page).getByText(/^Moro at 5 mo 1 wk corrected/)).toBeVisible();

@@ -12,7 +12,7 @@ test('a sentence in other words is kept, marked, taken back and undone', async (
   await page.reload();
   await expect(pace).toHaveText('Ring Rowan on Mondays.');
   await page.getByRole('button', { name: /^Reset to standard text/ }).click();
-  await expect(pace).toContainText('You know your baby best');
+  await expect(pace).toContainText('You see your baby every day');
   await expect(paper(page).getByText('* Written by your clinic')).toBeHidden();
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(pace).toHaveText('Ring Rowan on Mondays.');

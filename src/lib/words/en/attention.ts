@@ -1,16 +1,11 @@
-/** English for the findings to review: a verdict in sentences, what it is based on, the sequences, the plan. */
+/** English for what asks for attention: a verdict in sentences, and what it rests on. */
 import type { CivilDate } from '../../age/civil.ts';
-import type { Atlas } from '../../atlas/atlas.ts';
-import type { SourceCount } from '../../atlas/families.ts';
-import type { Side, Station } from '../../atlas/types.ts';
+import type { Side } from '../../atlas/types.ts';
 import type { Response } from '../../case/finding.ts';
-import type { Interval } from '../../case/course.ts';
 import type { Agreement } from '../../judge/hangs.ts';
 import type { JudgedFinding } from '../../judge/judge.ts';
 import type { Trend } from '../../judge/reading/sides.ts';
-import type { OpenQuestion } from '../../judge/plan.ts';
-import { BY_DATE, dateWords, shortDateWords, type When } from './ages.ts';
-import { apart, sourcesWords } from './atlas.ts';
+import { BY_DATE, shortDateWords } from './ages.ts';
 import { responses } from './case.ts';
 import {
   capSentence,
@@ -86,43 +81,6 @@ export function entrySentences(told: Told, when = BY_DATE): string[] {
   return said;
 }
 
-/** A place in an expected order, with this child's interval. */
-export function stationWords(station: Station, atlas: Atlas): string {
-  const name = (id: string): string => atlas.reflexes.get(id)?.short ?? id;
-  switch (station.event) {
-    case 'appears':
-      return name(station.reflex);
-    case 'integrates':
-      return `${name(station.reflex)} integrated`;
-    case 'sets-apart':
-      return apart[station.apart];
-    case 'reached':
-      return (atlas.milestones.get(station.milestone)?.short ?? station.milestone).toLowerCase();
-  }
-}
-
-export function intervalWords(interval: Interval | null, when: When = BY_DATE): string {
-  if (!interval || (!interval.after && !interval.by)) return 'not tested';
-  const { after, by } = interval;
-  if (after && by) return `between ${when.bare(after.on)} and ${when.bare(by.on)}`;
-  return by ? `by ${when.bare(by.on)}` : after ? `not by ${when.bare(after.on)}` : '';
-}
-
-/** An open question with the dates from which an answer would be expected. */
-export function questionSentence(
-  question: OpenQuestion,
-  on: CivilDate,
-  when: When = BY_DATE,
-): string {
-  const awaited = question.awaits === 'to-appear' ? 'onset' : 'integration';
-  const { most, every } = question;
-  if (!most || !every) return `No source gives an age by which to expect ${awaited}.`;
-  const says = (date: CivilDate, what: string): string =>
-    `${date <= on ? `have expected ${what} since` : `expect ${what} by`} ${when.bare(date)}`;
-  if (most === every) return `All sources that give an age ${says(every, awaited)}.`;
-  return `Most sources ${says(most, awaited)}, all that give an age ${says(every, 'it')}.`;
-}
-
 export const visitWords = (on: CivilDate): string => shortDateWords(on);
 
 export const attention = {
@@ -132,47 +90,6 @@ export const attention = {
   noVisit: 'No visit is recorded yet.',
   fits: (n: number): string => `${n} not flagged`,
   notJudged: (n: number): string => `${n} not judged`,
-  open: (name: string): string => `${name}: reasons and sources`,
-  visit: 'Visit',
-  firm: 'All sources agree: each that gives an age supports it almost entirely.',
-  hangs: ({ agree, of, voices }: Agreement): string =>
-    `Depends on the source: ${agree} of ${of} sources that give an age, ${voices.agree} of ${voices.of} voices, support it.`,
-  shares: 'Across the chosen sources',
-  expected: (mean: number): string => `Expected at this age: ${mean.toFixed(2)}.`,
-  counts: 'Counted in infants near this age',
-  noCounts: 'No count of infants near this age is held.',
-  sources: 'Sources behind it',
-  judgedBy: 'Sources that copy one another are one voice.',
-  voices: 'Sources that share ages',
-  silent: (count: SourceCount): string => `No age given here: ${sourcesWords(count)}`,
-  context: 'Further context, not used for judging',
-  elicit: 'Technique',
-  cautions: 'Handling',
-  pitfalls: 'Pitfalls',
-  verified: 'Checked with sources',
-  reported: 'Reported with it (associations only)',
-  persistence: 'Persistence',
-  absence: 'Absence',
-  asymmetry: 'Asymmetry',
-  show: 'Show on the chart',
-  page: 'Full entry',
-  appears: 'appears',
-  goes: 'integrates',
   loading: 'Loading…',
   loadFailed: 'This part could not be loaded. Reload the page to try again.',
-};
-
-export const orders = {
-  title: 'Sequences',
-  rest: (n: number): string => (n === 1 ? '1 more not tested yet' : `${n} more not tested yet`),
-  taught: 'Taught by',
-  against: 'Contradicted by',
-};
-
-export const plan = {
-  title: 'Plan visit',
-  questions: 'Open questions',
-  noQuestions: 'No question is open.',
-  before: (born: CivilDate): string => `Choose a date on or after the birth on ${dateWords(born)}.`,
-  both: 'both sides',
 };

@@ -7,11 +7,11 @@ import type { Change, LeftOpen } from '../../judge/changes.ts';
 import type { JudgedFinding } from '../../judge/judge.ts';
 import type { Fit, FitHidden } from '../../judge/reading/fit.ts';
 import { BY_DATE, dateWords, shortDateWords, type When } from './ages.ts';
-import { intervalWords } from './attention.ts';
 import { listed } from './body.ts';
 import { responses } from './case.ts';
 import { fitKind, fitWords } from './inferred.ts';
 import { flags, verdicts } from './judge.ts';
+import { intervalWords } from './stations.ts';
 
 export { becomesWords } from './tried.ts';
 

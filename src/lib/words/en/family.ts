@@ -43,8 +43,6 @@ function placed({ unit, count, clock }: AboutAge): string {
 
 const aboutPlaced = (age: AboutAge): string => `${age.count === 0 ? '' : 'about '}${placed(age)}`;
 
-const DISAGREE = 'Our guides do not all agree on this.';
-
 export const family: FamilyWords = {
   tag: 'en-GB',
   ownName: 'English',
@@ -54,8 +52,8 @@ export const family: FamilyWords = {
     who: 'How old {name} is',
     looked: 'What we looked at',
     talk: 'What we still want to talk about',
-    today: 'What this means today',
-    next: 'What comes next',
+    today: 'What we think',
+    next: 'What happens next',
     help: 'How you can help',
     call: 'When to call us',
     urgent: 'Call right away',
@@ -63,6 +61,7 @@ export const family: FamilyWords = {
     caution: 'About this page',
   },
   meantThen: 'What it meant that day',
+  thoughtThen: 'What we thought that day',
   labels: {
     did: 'What we did',
     saw: 'What we saw',
@@ -102,23 +101,22 @@ export const family: FamilyWords = {
       'There is a bit more than we show here. Ask us if you want to know about it.',
     'talk.intro': 'We also want to talk with you about:',
     'today.talk':
-      'There are things we want to talk with you about. There can be many reasons for them. We do not know yet what they mean, and we may need a closer look.',
-    'today.doctor': 'A doctor should see {name} today. We will tell you where to go.',
-    'today.watch':
-      'There are things we want to look at again. They may turn out to be fine, or we may need a closer look.',
-    'today.fits':
-      'What we saw is what we expect at this age. It does not tell us all there is to know.',
-    'today.fits-open':
-      'What we saw may be what we expect at this age. Our guides do not agree on all of it. It does not tell us all there is to know.',
+      'There are things we want to talk with you about: there can be many reasons for them, and we do not know yet what they mean.',
+    'today.doctor': 'A doctor should see {name} today, and we will tell you where to go.',
+    'today.watch': 'There are things we want to look at again, and they may turn out to be fine.',
+    'today.fits': 'What we saw is what we expect at this age.',
+    'today.fits-open': 'What we saw may be what we expect at this age.',
     'today.fits-so-far':
-      'What we could check is what we expect at this age. There are things we can’t tell yet.',
+      'What we could check is what we expect at this age, and there are things we can’t tell yet.',
     'today.fits-so-far-open':
-      'What we could check may be what we expect at this age. There are things we can’t tell yet.',
-    'today.cannot-tell': 'We can’t tell yet. We need to look again.',
-    'today.one-sign':
-      'Each baby grows in their own time. One sign alone does not tell the whole story.',
+      'What we could check may be what we expect at this age, and there are things we can’t tell yet.',
+    'today.cannot-tell': 'We can’t tell yet, so we need to look again.',
+    'next.doctor': 'First, a doctor sees {name}.',
+    'next.team': 'We talk about it in our team, and then with you.',
     'next.visit': 'Our next visit is on {date}.',
-    'next.no-visit': 'Ask us when we should meet again.',
+    'next.by': 'We want to see {name} again by {date}.',
+    'next.due': 'It is time for our next visit. Please call us this week, and we will set a day.',
+    'next.none': 'We have not planned another visit. If you have a question, call us at any time.',
     'help.no-practice':
       'None of this needs practice. Please do not try to bring it out at home. It is not a test that you or {name} can fail.',
     'help.daily': 'Hold {name}, talk, sing and play as you do each day. This helps.',
@@ -127,7 +125,7 @@ export const family: FamilyWords = {
     'help.floor': 'Let {name} move and play on a safe floor, with you close by.',
     'help.sleep': 'Always lay {name} on the back to sleep.',
     'help.sleep-home': 'At home, always lay {name} on the back to sleep.',
-    'help.pace': 'You know {name} best. Tell us what you see at home.',
+    'help.pace': 'You see {name} every day. Tell us what you notice.',
     'call.any': 'Call us if you have a question or a worry. No worry is too small.',
     'call.ask': 'Call us if {name} moves in a new way that you do not understand.',
     'urgent.intro': 'Call us right away if you see one of these:',
@@ -143,14 +141,15 @@ export const family: FamilyWords = {
       'Call the emergency number if {name} has a first fit, or a fit that does not stop. Do the same if {they} cannot breathe well or will not wake up, or if you cannot reach us.',
     'caution.instead':
       'This page does not replace what your clinic tells you. If the two do not match, trust your clinic.',
-    'caution.guides': 'Our guides are books and studies about when babies do these things.',
+    'caution.guides':
+      'Our guides are books and studies about when babies do these things. They do not all agree.',
     'caution.limits':
       'It says what we looked at. It cannot name an illness, and it cannot rule one out.',
   },
   aboutReflex: {
     when: 'We last looked at this on {date}.',
     since: 'We have not looked at it since.',
-    other: 'Two of us looked on that day and did not see the same. We will talk about it.',
+    other: 'We want to look at this once more before we tell you what we saw.',
     tried: 'We tried again on {date}, but could not tell.',
     came: 'On {from} it was not there yet. On {to} we saw it.',
     went: 'On {from} it was there. On {to} we did not see it any more.',
@@ -293,23 +292,23 @@ export const family: FamilyWords = {
     },
     'watch-still-there': {
       firm: 'It {is} still there. About {now}, we expect it to fade.',
-      open: `It {is} still there. It {maybe} time for it to fade. ${DISAGREE}`,
+      open: 'It {is} still there. It {maybe} time for it to fade.',
       oneSide: {
         firm: 'On the {side}, it {is} still there. About {now}, we expect it to fade.',
-        open: `On the {side}, it {is} still there. It {maybe} time for it to fade. ${DISAGREE}`,
+        open: 'On the {side}, it {is} still there. It {maybe} time for it to fade.',
       },
       ofFeeding: {
         firm: 'It {is} still there. About {now}, we expect babies to begin to feed without it.',
-        open: `It {is} still there. Babies may begin about {now} to feed without it. ${DISAGREE}`,
+        open: 'It {is} still there. Babies may begin about {now} to feed without it.',
         oneSide: {
           firm: 'On the {side}, it {is} still there. About {now}, we expect babies to begin to feed without it.',
-          open: `On the {side}, it {is} still there. Babies may begin about {now} to feed without it. ${DISAGREE}`,
+          open: 'On the {side}, it {is} still there. Babies may begin about {now} to feed without it.',
         },
       },
     },
     'watch-not-seen': {
       firm: 'About {now}, we expect to see it.',
-      open: `It {maybe} time for it to be there. ${DISAGREE}`,
+      open: 'It {maybe} time for it to be there.',
     },
     'watch-may-lack': {
       firm: 'We did not see it. Some healthy babies do not show it.',
@@ -337,15 +336,15 @@ export const family: FamilyWords = {
     },
     'watch-soon': {
       firm: 'It came sooner than we expect. By itself this tells us little.',
-      open: `It may have come sooner than we expect. ${DISAGREE}`,
+      open: 'It may have come sooner than we expect.',
     },
     there: {
       firm: 'This is what we expect at {age}.',
-      open: `This may be what we expect at {age}. ${DISAGREE}`,
+      open: 'This may be what we expect at {age}.',
     },
     away: {
       firm: 'This is what we expect at {age}.',
-      open: `This may be what we expect at {age}. ${DISAGREE}`,
+      open: 'This may be what we expect at {age}.',
     },
     fading: {
       firm: 'At {age}, it fades bit by bit. That takes time.',
@@ -357,15 +356,15 @@ export const family: FamilyWords = {
     },
     'may-come': {
       firm: 'At {age}, it still has time to come.',
-      open: `At {age}, it may still come. ${DISAGREE}`,
+      open: 'At {age}, it may still come.',
     },
     'gone-may-come': {
       firm: 'It was there before. At {age}, it does not have to be there yet.',
-      open: `It was there before. At {age}, it may not have to be there yet. ${DISAGREE}`,
+      open: 'It was there before. At {age}, it may not have to be there yet.',
     },
     soon: {
       firm: 'It {is} there a bit sooner than we expect. By itself this tells us little.',
-      open: `It {maybe} there a bit sooner than we expect. ${DISAGREE}`,
+      open: 'It {maybe} there a bit sooner than we expect.',
     },
     'cannot-tell-state': {
       firm: 'We can’t tell yet. We need to look when {name} is calm and awake.',

@@ -1,8 +1,10 @@
-/** English for an opened entry: what was seen, and what its verdict is based on. */
+/** English for an opened entry: what was seen, and what its verdict rests on. */
+import { formatGestation } from '../../age/gestation.ts';
 import type { SourcedCount } from '../../atlas/atlas.ts';
 import type { Association } from '../../judge/associations.ts';
 import type { NearCount } from '../../judge/counts.ts';
 import type { JudgedFinding } from '../../judge/judge.ts';
+import type { Outcome } from '../../judge/turns.ts';
 import type { Shares, Voice } from '../../judge/verdict.ts';
 import type { Estimate } from '../../number/likelihood.ts';
 import { sides } from './atlas.ts';
@@ -10,12 +12,18 @@ import { responses } from './case.ts';
 import { verdicts } from './judge.ts';
 
 /** What was seen, for the head of an opened entry: `left obligatory, right elicited`. */
-export function seenWords(findings: readonly JudgedFinding[]): string {
+export function seenWords(all: readonly JudgedFinding[]): string {
+  // two examiners who saw the same are told once
+  const findings = all.filter(
+    ({ finding: { side, response } }, index) =>
+      all.findIndex(({ finding: of }) => of.side === side && of.response === response) === index,
+  );
   const [first, second] = findings;
   if (
     first &&
     second &&
     findings.length === 2 &&
+    first.finding.side !== second.finding.side &&
     first.finding.response === second.finding.response
   )
     return `${responses[first.finding.response]} on both sides`;
@@ -110,3 +118,11 @@ export const presence = {
   title: 'Probability that it is present in this child, by age in months after term',
   term: 'term',
 };
+
+/** What another gestation at birth, within what the dating leaves likely, would make of the finding. */
+export function otherwiseSentence(way: 'earlier' | 'later', days: number, is: Outcome): string {
+  const born = `If the child was really born at ${formatGestation(days)} or ${way}`;
+  return is === 'fits'
+    ? `${born}, this would be as expected.`
+    : `${born}, this would be: ${verdicts[is]}.`;
+}

@@ -7,7 +7,7 @@ import type { OrderWord } from '../../judge/reading/order.ts';
 import type { OpenReason, PairOrder } from '../../judge/reading/orders.ts';
 import type { SequenceCheck } from '../../judge/sequence.ts';
 import { dateWords } from './ages.ts';
-import { stationWords } from './attention.ts';
+import { stationWords } from './stations.ts';
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 

@@ -9,7 +9,6 @@ import type { JudgedMilestone } from '../../judge/milestones.ts';
 import type { Today } from '../../judge/reading/asks.ts';
 import type { LostWhy } from '../../judge/reading/lost.ts';
 import type { SidePattern } from '../../judge/reading/sides.ts';
-import type { Outcome } from '../../judge/turns.ts';
 import type { NotJudged, VerdictWord } from '../../judge/verdict.ts';
 import { BY_DATE, type When } from './ages.ts';
 import { responses, states } from './case.ts';
@@ -231,14 +230,6 @@ export function capSentence(cap: Cap): string {
   }
 }
 
-/** What another gestation at birth, within what the dating leaves likely, would make of the finding. */
-export function otherwiseSentence(way: 'earlier' | 'later', days: number, is: Outcome): string {
-  const born = `If the child was really born at ${formatGestation(days)} or ${way}`;
-  return is === 'fits'
-    ? `${born}, this would be as expected.`
-    : `${born}, this would be: ${verdicts[is]}.`;
-}
-
 /** At which gestations at birth a verdict that is not firm would be firm, or would be another. */
 export function turningSentence({ kind, fromDays, toDays }: TurningPoint): string {
   const said = (when: string): string =>
@@ -292,6 +283,3 @@ export const CAUTION =
 /** What the numbers are, wherever an expectation is shown. */
 export const READING_NOTE =
   'How far the sources lead one to expect the response: a reading of the sources, not a percentile of infants.';
-
-export const THRESHOLDS_NOTE =
-  'Two findings are judged by share: persisting, and expected but not elicited. Either is to be discussed with a share of 0.9 or more, and to be rechecked with a share over 0.5. To be discussed as well: obligatory, re-emerged, lost, or a marked difference between the sides. These limits are our choice. A finding judged by share is to be rechecked at most where this answer was counted in healthy infants of this age, where not eliciting the reflex gives little information, where fewer than two voices or memory alone support it, where a response that was not elicited was tried once or in a state that was not recorded, and where a persisting one was seen only in a crying infant. Sources that copy one another are one voice.';

@@ -263,6 +263,8 @@ export function pointWords(point: Point, reflexName: (id: string) => string): st
       return 'Tag';
     case 'decision':
       return `Decision of ${decidedOn(point) ?? name}`;
+    case 'agreed':
+      return `Agreed answer of ${dateWords(name as CivilDate)}: ${reflexName(what ?? '')}, ${third}`;
     case 'visit':
       break;
     default:

@@ -38,6 +38,7 @@ const FIELDS: Readonly<Record<string, string>> = {
   familyChosen: 'Reflexes on the family’s page',
   familyEdit: 'Edited sentence of the family’s page',
   familyPages: 'Pages for the family',
+  agreed: 'Agreed answer',
   who: 'Who',
   by: 'By when',
   sheet: 'Sheet for the visit',
@@ -46,6 +47,10 @@ const FIELDS: Readonly<Record<string, string>> = {
 /** Where it is: "Visit 2 (2026-05-18), finding 3 (moro), side". */
 export function placeWords({ field, visit, finding }: Place): string {
   const name = FIELDS[field] ?? field;
+  if (!visit && finding) {
+    const of = `${FIELDS.agreed} ${finding.number}${finding.reflex ? ` (${finding.reflex})` : ''}`;
+    return field === 'agreed' ? of : `${of}, ${name.toLowerCase()}`;
+  }
   if (!visit) return name;
   const at = [`Visit ${visit.number}${visit.on ? ` (${visit.on})` : ''}`];
   if (finding) at.push(`finding ${finding.number}${finding.reflex ? ` (${finding.reflex})` : ''}`);

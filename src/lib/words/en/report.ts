@@ -1,7 +1,4 @@
 /** English for the report: on paper, and as plain text for a record. */
-import type { CivilDate } from '../../age/civil.ts';
-import type { Ages } from '../../age/clocks.ts';
-import { formatGestation } from '../../age/gestation.ts';
 import type { SourceCount } from '../../atlas/families.ts';
 import type { Finding } from '../../case/finding.ts';
 import type { JudgedFinding } from '../../judge/judge.ts';
@@ -26,15 +23,7 @@ export const report = {
   heading: (name: string): string => `${name}: developmental reflexes and reactions`,
   nameless: 'A child',
   invented: 'A fictional child, for teaching.',
-  born: (on: CivilDate | undefined, gestation: number, dating: string): string =>
-    `Born ${on ? `${on} ` : ''}at ${formatGestation(gestation)}; dated by: ${dating}.`,
-  seen: (when: string, counted: string, examiner: string): string =>
-    `Seen ${when}${counted ? `, ${counted}` : ''}${examiner ? `, by ${examiner}` : ''}.`,
-  ages: ({ chronologicalDays, postmenstrualDays, correctedDays }: Ages): string =>
-    `Chronological age ${chronologicalDays} days, postmenstrual age ${formatGestation(postmenstrualDays)}, ${correctedDays} days from the due date.`,
   question: 'Question to the team',
-  asks: 'Findings to review',
-  asksNone: 'Nothing is flagged.',
   fits: 'Not flagged',
   unjudged: 'Not judged',
   findings: 'Findings',
@@ -46,7 +35,6 @@ export const report = {
   orders: 'Sequences',
   awaited: 'Expected changes',
   decisions: 'Decisions',
-  rests: 'Sources',
   judgedBy: (count: SourceCount): string => `Judged by ${sourcesWords(count)}.`,
   sources: (kind: string, names: readonly string[]): string => `${kind}: ${names.join(', ')}.`,
   named: 'Contains names: store it as you store the record.',

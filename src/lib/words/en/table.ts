@@ -27,7 +27,6 @@ export const tablePage = {
   noHangs: 'No finding depends on the due date or the source.',
   hangsFits: 'Not flagged, but depending on the due date or the source:',
   text: 'Text',
-  otherExaminer: (name: string): string => `${name}, on the same date`,
   noVisits: 'No visit is recorded yet.',
   one: 'Reflex',
   what: 'Change',

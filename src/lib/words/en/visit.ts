@@ -28,7 +28,12 @@ export const FIT_CAUTION =
   'The best-fitting age reads the sources and takes the responses as independent, so its range is too narrow. It is not the developmental age of a normed test.';
 
 export function visitSentences(
-  { today, together, pattern, milestones }: JudgedVisit,
+  {
+    today,
+    together,
+    pattern,
+    milestones,
+  }: Pick<JudgedVisit, 'today' | 'together' | 'pattern' | 'milestones'>,
   fits: readonly Fit[],
   atlas: Atlas,
   when = BY_DATE,

@@ -45,7 +45,7 @@ const point = ({ unit, count }: AboutAge): string =>
       : `los ${ofMonths(count)}`;
 
 const originOf = ({ clock }: AboutAge): string =>
-  clock === 'due' ? 'la fecha prevista' : 'el nacimiento';
+  clock === 'due' ? 'la fecha probable de parto' : 'el nacimiento';
 
 /** The day an age is counted from, where that has to be said. */
 const since = (age: AboutAge): string => (age.clock === 'age' ? '' : ` desde ${originOf(age)}`);
@@ -56,8 +56,6 @@ function placed(age: AboutAge): string {
   return `${ofUnit(-age.count, age.unit)} antes de ${originOf(age)}`;
 }
 
-const DISAGREE = 'Nuestras guías no dicen todas lo mismo.';
-
 export const family: FamilyWords = {
   tag: 'es',
   ownName: 'Español',
@@ -67,7 +65,7 @@ export const family: FamilyWords = {
     who: 'La edad {names}',
     looked: 'Qué revisamos',
     talk: 'De qué más queremos hablar',
-    today: 'Qué significa hoy',
+    today: 'Qué pensamos',
     next: 'Qué sigue ahora',
     help: 'Cómo puede ayudar',
     call: 'Cuándo llamarnos',
@@ -76,6 +74,7 @@ export const family: FamilyWords = {
     caution: 'Sobre esta hoja',
   },
   meantThen: 'Qué significaba ese día',
+  thoughtThen: 'Qué pensamos ese día',
   labels: {
     did: 'Qué hicimos',
     saw: 'Qué vimos',
@@ -90,17 +89,17 @@ export const family: FamilyWords = {
   },
   sentences: {
     'who.born': '{Name} nació el {date}.',
-    'who.born-early': 'Fue {span} antes de la fecha prevista del parto. Esa fecha era el {date}.',
+    'who.born-early': 'Fue {span} antes de la fecha probable de parto. Esa fecha era el {date}.',
     'who.age': 'Ese día, {name} tenía {age}.',
     'who.age-birth': 'Si contamos desde que nació, {they} tenía {age} ese día.',
-    'who.age-due': 'Si contamos desde la fecha prevista, {they} tendría {age}.',
-    'who.age-before-due': 'La fecha prevista era {age} más tarde.',
-    'who.age-at-due': 'Ese día era la fecha prevista del parto.',
+    'who.age-due': 'Si contamos desde la fecha probable de parto, {they} tendría {age}.',
+    'who.age-before-due': 'La fecha probable de parto era {age} más tarde.',
+    'who.age-at-due': 'Ese día era la fecha probable de parto.',
     'who.why':
-      'Aquí contamos desde la fecha prevista. Los bebés que nacen antes aún necesitan esas semanas para crecer.',
+      'Aquí contamos desde la fecha probable de parto. Los bebés que nacen antes aún necesitan esas semanas para crecer.',
     'who.past': '{Name} nació antes de tiempo. A esta edad ya contamos desde que nació.',
     'who.doubt':
-      'La fecha prevista puede variar hasta {span}. Por eso, las edades y fechas de aquí pueden variar lo mismo.',
+      'La fecha probable de parto puede variar hasta {span}. Por eso, las edades y fechas de aquí pueden variar lo mismo.',
     'who.seen': 'Vimos a {name} el {date}.',
     'who.course': 'Vimos a {name} {times}: la primera el {from} y la última el {to}.',
     'who.newer':
@@ -113,55 +112,57 @@ export const family: FamilyWords = {
     'looked.few-more': 'Hay un poco más de lo que está aquí. Si quiere saberlo, pregúntenos.',
     'talk.intro': 'También queremos hablar con usted de esto:',
     'today.talk':
-      'Hay cosas de las que queremos hablar con usted. Puede haber muchas razones. Aún no sabemos qué quieren decir, y tal vez haga falta revisar mejor.',
-    'today.doctor': 'Un médico tiene que ver a {name} hoy. Les diremos adónde ir.',
-    'today.watch':
-      'Hay cosas que queremos volver a revisar. Puede que todo esté bien, o que haga falta revisar mejor.',
-    'today.fits': 'Lo que vimos es lo que se espera a esta edad. Pero no nos dice todo.',
-    'today.fits-open':
-      'Lo que vimos puede ser lo que se espera a esta edad. Nuestras guías no están de acuerdo en todo. Y esto no nos dice todo.',
+      'Hay cosas de las que queremos hablar con usted: puede haber muchas razones, y aún no sabemos qué quieren decir.',
+    'today.doctor': 'Un médico tiene que ver a {name} hoy, y le diremos adónde ir.',
+    'today.watch': 'Hay cosas que queremos volver a revisar, y puede que todo esté bien.',
+    'today.fits': 'Lo que vimos es lo que se espera a esta edad.',
+    'today.fits-open': 'Lo que vimos puede ser lo que se espera a esta edad.',
     'today.fits-so-far':
-      'Lo que pudimos revisar es lo que se espera a esta edad. Hay cosas que aún no sabemos.',
+      'Lo que pudimos revisar es lo que se espera a esta edad, y hay cosas que aún no sabemos.',
     'today.fits-so-far-open':
-      'Lo que pudimos revisar puede ser lo que se espera a esta edad. Hay cosas que aún no sabemos.',
-    'today.cannot-tell': 'Aún no lo sabemos. Hace falta volver a revisar.',
-    'today.one-sign': 'Cada bebé crece a su ritmo. Una sola señal no lo dice todo.',
+      'Lo que pudimos revisar puede ser lo que se espera a esta edad, y hay cosas que aún no sabemos.',
+    'today.cannot-tell': 'Aún no lo sabemos, y por eso hace falta volver a revisar.',
+    'next.doctor': 'Primero, un médico ve a {name}.',
+    'next.team': 'Hablaremos de esto en nuestro equipo y después con usted.',
     'next.visit': 'La próxima visita es el {date}.',
-    'next.no-visit': 'Pregúntenos cuándo volvemos a vernos.',
+    'next.by': 'Queremos volver a ver a {name} a más tardar el {date}.',
+    'next.due': 'Ya toca la próxima visita. Por favor, llámenos esta semana y fijamos un día.',
+    'next.none': 'No tenemos otra visita planeada. Si tiene una pregunta, llámenos cuando quiera.',
     'help.no-practice':
       'No hay que practicar nada de esto. Por favor, no intente provocarlo en casa. No es un examen: ni usted ni {name} pueden fallar.',
-    'help.daily': 'Tome {them} en brazos, hable, cante y juegue como cada día. Eso ayuda.',
+    'help.daily': 'Cargue {them}, hable, cante y juegue como todos los días. Eso ayuda.',
     'help.tummy':
       'Cuando {name} no esté durmiendo, deje que pase un rato boca abajo. Quédese siempre a su lado.',
-    'help.floor': 'Deje que {name} se mueva y juegue en un suelo seguro, con usted cerca.',
+    'help.floor': 'Deje que {name} se mueva y juegue en un piso seguro, con usted cerca.',
     'help.sleep': 'Para dormir, acueste siempre {them} boca arriba.',
     'help.sleep-home': 'En casa, para dormir, acueste siempre {them} boca arriba.',
-    'help.pace': 'Nadie conoce {them} mejor que usted. Díganos lo que ve en casa.',
+    'help.pace': 'Usted ve {them} todos los días. Cuéntenos lo que nota.',
     'call.any': 'Llámenos si tiene dudas o algo le preocupa, aunque le parezca poco.',
-    'call.ask': 'Llámenos si {name} hace movimientos nuevos que le extrañan.',
+    'call.ask': 'Llámenos si {name} hace movimientos nuevos que usted no entiende.',
     'urgent.intro': 'Llámenos de inmediato si ve algo de esto:',
     'urgent.skills':
-      '{Name} ya no hace algo que había aprendido, como mirarle a usted, sostener la cabeza o tomar cosas con la mano.',
+      '{Name} ya no hace algo que había aprendido, como mirar a las personas, sostener la cabeza o tomar cosas con la mano.',
     'urgent.feeding':
       '{Name} no toma bien el pecho o el biberón, se atraganta mucho o no quiere comer.',
     'urgent.tone': 'Siente que el cuerpo {names} está muy flojo o muy rígido.',
     'urgent.fit':
-      '{Name} tiene una convulsión: da sacudidas o se queda con la mirada fija, y usted no lo puede parar.',
+      '{Name} tiene una convulsión: da sacudidas o se queda con la mirada fija, y usted no logra que pare.',
     'urgent.spasms':
-      '{Name} abre los brazos de golpe, o dobla la cabeza o el cuerpo, por uno o dos segundos, una y otra vez. Nada lo causa. Suele pasar al despertar. Puede parecer un susto. Si puede, grabe un video para nosotros.',
+      '{Name} abre los brazos de golpe, o dobla la cabeza o el cuerpo, por uno o dos segundos, una y otra vez. Nada lo causa. Suele pasar al despertar. Puede parecer un sobresalto. Si puede, grabe un video para nosotros.',
     'urgent.side':
       '{Name} no mueve un brazo, una pierna o un lado del cuerpo, o lo mueve mucho menos.',
     'urgent.number':
       'Llame al número de emergencias si {name} tiene su primera convulsión, o una que no para. Haga lo mismo si {they} no respira bien o no se despierta, o si no le contestamos.',
     'caution.instead':
       'Esta hoja no toma el lugar de lo que le dice su clínica. Si no dicen lo mismo, siga lo que dice su clínica.',
-    'caution.guides': 'Nuestras guías son libros y estudios de cuándo los bebés hacen estas cosas.',
+    'caution.guides':
+      'Nuestras guías son libros y estudios de cuándo los bebés hacen estas cosas. No dicen todas lo mismo.',
     'caution.limits': 'Dice lo que revisamos. No puede decir qué enfermedad hay, ni descartarla.',
   },
   aboutReflex: {
     when: 'Lo revisamos por última vez el {date}.',
     since: 'Desde entonces no lo hemos vuelto a revisar.',
-    other: 'Ese día lo revisamos dos personas y no vimos lo mismo. Vamos a hablar de ello.',
+    other: 'Queremos revisarlo una vez más antes de decirle qué vimos.',
     tried: 'Lo intentamos otra vez el {date}, pero no pudimos saberlo.',
     came: 'El {from} aún no lo vimos. El {to} ya lo vimos.',
     went: 'El {from} lo vimos. El {to} ya no lo vimos.',
@@ -272,11 +273,11 @@ export const family: FamilyWords = {
       },
     },
     'talk-lost': {
-      firm: 'Antes sí lo vimos, y esta vez no. Queremos mirar otra vez.',
-      open: 'Antes sí lo vimos, y esta vez no. Queremos mirar otra vez.',
+      firm: 'Antes sí lo vimos, y esta vez no. Queremos volver a revisarlo.',
+      open: 'Antes sí lo vimos, y esta vez no. Queremos volver a revisarlo.',
       oneSide: {
-        firm: 'En el lado {side} antes sí lo vimos, y esta vez no. Queremos mirar otra vez.',
-        open: 'En el lado {side} antes sí lo vimos, y esta vez no. Queremos mirar otra vez.',
+        firm: 'En el lado {side} antes sí lo vimos, y esta vez no. Queremos volver a revisarlo.',
+        open: 'En el lado {side} antes sí lo vimos, y esta vez no. Queremos volver a revisarlo.',
       },
     },
     'watch-sides': {
@@ -296,32 +297,32 @@ export const family: FamilyWords = {
       },
     },
     'watch-strong': {
-      firm: 'Fue fuerte. Eso solo nos dice poco.',
-      open: 'Fue fuerte. Eso solo nos dice poco.',
+      firm: 'Fue fuerte. Eso, por sí solo, nos dice poco.',
+      open: 'Fue fuerte. Eso, por sí solo, nos dice poco.',
       oneSide: {
-        firm: 'En el lado {side} fue fuerte. Eso solo nos dice poco.',
-        open: 'En el lado {side} fue fuerte. Eso solo nos dice poco.',
+        firm: 'En el lado {side} fue fuerte. Eso, por sí solo, nos dice poco.',
+        open: 'En el lado {side} fue fuerte. Eso, por sí solo, nos dice poco.',
       },
     },
     'watch-still-there': {
       firm: 'Todavía lo {has}. A {age} se espera que poco a poco ya no lo tenga.',
-      open: `Todavía lo {has}. Tal vez ya {is} tiempo de que desaparezca. ${DISAGREE}`,
+      open: 'Todavía lo {has}. Tal vez ya {is} tiempo de que desaparezca.',
       oneSide: {
         firm: 'En el lado {side} todavía lo {has}. A {age} se espera que poco a poco ya no lo tenga.',
-        open: `En el lado {side} todavía lo {has}. Tal vez ya {is} tiempo de que desaparezca. ${DISAGREE}`,
+        open: 'En el lado {side} todavía lo {has}. Tal vez ya {is} tiempo de que desaparezca.',
       },
       ofFeeding: {
         firm: 'Todavía lo {has}. A {age} se espera que los bebés empiecen a comer sin esto.',
-        open: `Todavía lo {has}. A {age}, tal vez los bebés empiezan a comer sin esto. ${DISAGREE}`,
+        open: 'Todavía lo {has}. A {age}, tal vez los bebés empiezan a comer sin esto.',
         oneSide: {
           firm: 'En el lado {side} todavía lo {has}. A {age} se espera que los bebés empiecen a comer sin esto.',
-          open: `En el lado {side} todavía lo {has}. A {age}, tal vez los bebés empiezan a comer sin esto. ${DISAGREE}`,
+          open: 'En el lado {side} todavía lo {has}. A {age}, tal vez los bebés empiezan a comer sin esto.',
         },
       },
     },
     'watch-not-seen': {
       firm: 'Más o menos a {age} se espera verlo.',
-      open: `Tal vez ya {is} tiempo de verlo. ${DISAGREE}`,
+      open: 'Tal vez ya {is} tiempo de verlo.',
     },
     'watch-may-lack': {
       firm: 'No lo vimos. Hay bebés sanos que no lo muestran.',
@@ -336,11 +337,11 @@ export const family: FamilyWords = {
       },
     },
     'watch-lost': {
-      firm: 'Antes sí lo vimos, y esta vez no. Queremos mirar otra vez.',
-      open: 'Antes sí lo vimos, y esta vez no. Queremos mirar otra vez.',
+      firm: 'Antes sí lo vimos, y esta vez no. Queremos volver a revisarlo.',
+      open: 'Antes sí lo vimos, y esta vez no. Queremos volver a revisarlo.',
       oneSide: {
-        firm: 'En el lado {side} antes sí lo vimos, y esta vez no. Queremos mirar otra vez.',
-        open: 'En el lado {side} antes sí lo vimos, y esta vez no. Queremos mirar otra vez.',
+        firm: 'En el lado {side} antes sí lo vimos, y esta vez no. Queremos volver a revisarlo.',
+        open: 'En el lado {side} antes sí lo vimos, y esta vez no. Queremos volver a revisarlo.',
       },
     },
     'watch-again': {
@@ -348,16 +349,16 @@ export const family: FamilyWords = {
       open: 'Una sola vez no basta para saber. Queremos probar otra vez.',
     },
     'watch-soon': {
-      firm: 'Apareció antes de lo que se espera. Eso solo nos dice poco.',
-      open: `Tal vez apareció antes de lo que se espera. ${DISAGREE}`,
+      firm: 'Apareció antes de lo que se espera. Eso, por sí solo, nos dice poco.',
+      open: 'Tal vez apareció antes de lo que se espera.',
     },
     there: {
       firm: 'Es lo que se espera a {age}.',
-      open: `Puede ser lo que se espera a {age}. ${DISAGREE}`,
+      open: 'Puede ser lo que se espera a {age}.',
     },
     away: {
       firm: 'Es lo que se espera a {age}.',
-      open: `Puede ser lo que se espera a {age}. ${DISAGREE}`,
+      open: 'Puede ser lo que se espera a {age}.',
     },
     fading: {
       firm: 'A {age} desaparece poco a poco. Eso lleva tiempo.',
@@ -369,15 +370,15 @@ export const family: FamilyWords = {
     },
     'may-come': {
       firm: 'A {age} aún tiene tiempo de aparecer.',
-      open: `A {age} puede que aún aparezca. ${DISAGREE}`,
+      open: 'A {age} puede que aún aparezca.',
     },
     'gone-may-come': {
       firm: 'Antes sí lo tenía. A {age} aún no tiene que estar.',
-      open: `Antes sí lo tenía. A {age} tal vez aún no tiene que estar. ${DISAGREE}`,
+      open: 'Antes sí lo tenía. A {age} tal vez aún no tiene que estar.',
     },
     soon: {
-      firm: 'Apareció un poco antes de lo que se espera. Eso solo nos dice poco.',
-      open: `Tal vez apareció un poco antes de lo que se espera. ${DISAGREE}`,
+      firm: 'Apareció un poco antes de lo que se espera. Eso, por sí solo, nos dice poco.',
+      open: 'Tal vez apareció un poco antes de lo que se espera.',
     },
     'cannot-tell-state': {
       firm: 'Aún no lo sabemos. Hay que revisarlo cuando {name} esté en calma y sin sueño.',
@@ -406,19 +407,19 @@ export const family: FamilyWords = {
       did: 'Con {name} boca abajo, levantamos un lado de la cadera. Miramos si se doblaban la rodilla y el brazo de ese lado.',
     },
     atnr: {
-      name: 'un brazo recto al girar la cabeza (tónico del cuello)',
-      did: 'Giramos la cabeza {names} a un lado. Miramos si el brazo de ese lado se ponía recto y el otro se doblaba.',
+      name: 'estirar un brazo al girar la cabeza (tónico del cuello)',
+      did: 'Giramos la cabeza {names} a un lado. Miramos si el brazo de ese lado se estiraba y el otro se doblaba.',
     },
     babkin: {
-      name: 'abrir la boca al tocar las palmas (Babkin)',
-      did: 'Le tocamos con fuerza las dos palmas. Miramos si abría la boca.',
+      name: 'abrir la boca al presionar las palmas (Babkin)',
+      did: 'Le presionamos las dos palmas. Miramos si abría la boca.',
     },
     'body-righting-body': {
       name: 'girar por partes (cuerpo con cuerpo)',
       did: 'Le ayudamos a girar. Miramos si primero iba la cadera, luego el pecho y luego la cabeza.',
     },
     'body-righting-head': {
-      name: 'levantar la cabeza del suelo (cuerpo con cabeza)',
+      name: 'levantar la cabeza del piso (cuerpo con cabeza)',
       did: 'Pusimos {them} sobre una manta. Miramos si levantaba la cabeza.',
     },
     crawling: {
@@ -426,8 +427,8 @@ export const family: FamilyWords = {
       did: 'Con {name} boca abajo, le pusimos una mano en los pies. Miramos si empujaba para ir hacia delante.',
     },
     'crossed-extension': {
-      name: 'la otra pierna se pone recta (extensión cruzada)',
-      did: 'Tomamos una pierna y frotamos ese pie. Miramos si la otra se doblaba y luego se ponía recta.',
+      name: 'la otra pierna se estira (extensión cruzada)',
+      did: 'Tomamos una pierna y frotamos ese pie. Miramos si la otra se doblaba y luego se estiraba.',
     },
     'dolls-eye': {
       name: 'los ojos se quedan atrás al girar la cabeza (ojos de muñeca)',
@@ -438,8 +439,8 @@ export const family: FamilyWords = {
       did: 'Con {name} boca abajo, inclinamos un poco la mesa. Miramos si movía la espalda y la cabeza para no caer.',
     },
     'equilibrium-quadruped': {
-      name: 'no perder el equilibrio a gatas (equilibrio)',
-      did: 'Con {name} a gatas, inclinamos un poco la mesa. Miramos si movía la espalda y la cabeza para no caer.',
+      name: 'no perder el equilibrio al gatear (equilibrio)',
+      did: 'Con {name} en posición de gateo, inclinamos un poco la mesa. Miramos si movía la espalda y la cabeza para no caer.',
     },
     'equilibrium-sitting': {
       name: 'no perder el equilibrio en posición sentada (equilibrio)',
@@ -447,15 +448,15 @@ export const family: FamilyWords = {
     },
     'equilibrium-standing': {
       name: 'no perder el equilibrio de pie (equilibrio)',
-      did: 'Con {name} de pie, inclinamos un poco el suelo. Miramos si movía las piernas, los brazos y la cabeza para no caer.',
+      did: 'Con {name} de pie, inclinamos un poco el piso. Miramos si movía las piernas, los brazos y la cabeza para no caer.',
     },
     'equilibrium-supine': {
       name: 'no perder el equilibrio boca arriba (equilibrio)',
       did: 'Con {name} boca arriba, inclinamos un poco la mesa. Miramos si movía la espalda y la cabeza para no caer.',
     },
     'extensor-thrust': {
-      name: 'la pierna que se pone recta de golpe (empuje)',
-      did: 'Con la pierna doblada, le tocamos el pie. Miramos si la ponía recta de golpe.',
+      name: 'la pierna que se estira de golpe (empuje)',
+      did: 'Con la pierna doblada, le tocamos el pie. Miramos si la estiraba de golpe.',
     },
     'flexor-withdrawal': {
       name: 'quitar el pie (retirada)',
@@ -475,10 +476,10 @@ export const family: FamilyWords = {
     },
     landau: {
       name: 'la postura de volar (Landau)',
-      did: 'Sostuvimos {them} en el aire, boca abajo. Miramos si subía la cabeza, la espalda y las piernas.',
+      did: 'Sostuvimos {them} en el aire, boca abajo. Miramos si levantaba la cabeza, la espalda y las piernas.',
     },
     moro: {
-      name: 'el susto al sentir que cae (Moro)',
+      name: 'abrir los brazos al sentir que cae (Moro)',
       did: 'Dejamos que la cabeza {names} bajara un poquito y la sostuvimos. Miramos si abría los dos brazos y los volvía a cerrar.',
     },
     'neck-righting': {
@@ -495,7 +496,7 @@ export const family: FamilyWords = {
     },
     perez: {
       name: 'arquear la espalda al tocarla (Pérez)',
-      did: 'Pasamos un dedo por la espalda, de abajo arriba. Miramos si subía la cabeza y arqueaba la espalda.',
+      did: 'Pasamos un dedo por la espalda, de abajo arriba. Miramos si levantaba la cabeza y arqueaba la espalda.',
     },
     'placing-arm': {
       name: 'poner la mano en la mesa (apoyo de la mano)',
@@ -514,8 +515,8 @@ export const family: FamilyWords = {
       did: 'Pasamos algo por la planta del pie. Miramos si el dedo gordo subía.',
     },
     'positive-support': {
-      name: 'las piernas que cargan peso (apoyo)',
-      did: 'Sostuvimos {them} con los pies en la mesa. Miramos si ponía rectas las piernas para cargar algo de peso.',
+      name: 'las piernas que sostienen peso (apoyo)',
+      did: 'Sostuvimos {them} con los pies en la mesa. Miramos si estiraba las piernas y sostenía algo de peso.',
     },
     'protective-backward': {
       name: 'poner la mano al caer hacia atrás (defensa)',
@@ -523,7 +524,7 @@ export const family: FamilyWords = {
     },
     'protective-downward': {
       name: 'abrir las piernas al bajar (defensa)',
-      did: 'Sostuvimos {them} y bajamos un poco rápido. Miramos si abría las piernas para llegar al suelo.',
+      did: 'Sostuvimos {them} y bajamos un poco rápido. Miramos si abría las piernas para llegar al piso.',
     },
     'protective-forward': {
       name: 'poner las manos al caer hacia delante (defensa)',
@@ -551,7 +552,7 @@ export const family: FamilyWords = {
     },
     stnr: {
       name: 'mover brazos y piernas con la cabeza (tónico del cuello, los dos lados)',
-      did: 'Le bajamos y subimos la cabeza. Miramos si se doblaban los brazos y luego las piernas.',
+      did: 'Le inclinamos la cabeza hacia delante y hacia atrás. Miramos si se doblaban los brazos y luego las piernas.',
     },
     sucking: {
       name: 'chupar sin pensar (succión)',
@@ -567,11 +568,11 @@ export const family: FamilyWords = {
     },
     tlr: {
       name: 'encoger o estirar el cuerpo con la cabeza (tónico laberíntico)',
-      did: 'Pusimos {them} boca abajo y boca arriba. Miramos si el cuerpo se encogía o se ponía recto.',
+      did: 'Pusimos {them} boca abajo y boca arriba. Miramos si el cuerpo se encogía o se estiraba.',
     },
     traction: {
       name: 'ayudar a sentarse (tracción)',
-      did: 'Tomamos los brazos {names} y tiramos suave hasta la posición sentada. Miramos si doblaba los dos brazos y ayudaba.',
+      did: 'Tomamos los brazos {names} y, poco a poco, ayudamos a que se sentara. Miramos si doblaba los dos brazos y ayudaba.',
     },
   },
   span({ unit, months, weeks, days }) {
@@ -588,7 +589,7 @@ export const family: FamilyWords = {
     if (from.count === to.count && from.unit === to.unit && from.clock === to.clock)
       return to.count < 0 ? placed(to) : `hacia ${placed(to)}`;
     if (from.clock === 'due' && from.count === 0)
-      return `entre la fecha prevista y ${ofUnit(to.count, to.unit)} después`;
+      return `entre la fecha probable de parto y ${ofUnit(to.count, to.unit)} después`;
     const isOneClock = from.count > 0 && from.clock === to.clock;
     if (!isOneClock) return `entre ${placed(from)} y ${placed(to)}`;
     const isOneUnit = from.unit === to.unit && from.count > 1;
@@ -610,7 +611,7 @@ export const family: FamilyWords = {
   },
   chart: {
     birth: 'nacimiento',
-    due: 'fecha prevista',
+    due: 'fecha probable de parto',
     months: ofMonths,
     today: 'esta visita',
     last: 'última visita',
@@ -622,7 +623,7 @@ export const family: FamilyWords = {
       'cannot-tell': 'no se sabe',
     },
     fromBirth: 'Según nuestras guías, se ve desde el nacimiento.',
-    byDue: 'Según nuestras guías, se ve ya en la fecha prevista del parto.',
+    byDue: 'Según nuestras guías, se ve ya en la fecha probable de parto.',
     comes: 'Según nuestras guías, aparece {when}.',
     comesUnsaid: 'Nuestras guías no dicen cuándo aparece.',
     thenFades: 'Según ellas, desaparece {when}.',

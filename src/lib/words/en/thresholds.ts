@@ -1,0 +1,4 @@
+/** English for the limits from which something is discussed or watched: it loads with the page that says them. */
+
+export const THRESHOLDS_NOTE =
+  'Two findings are judged by share: persisting, and expected but not elicited. Either is to be discussed with a share of 0.9 or more, and to be rechecked with a share over 0.5. To be discussed as well: obligatory, re-emerged, lost, or a marked difference between the sides. These limits are our choice. A finding judged by share is to be rechecked at most where this answer was counted in healthy infants of this age, where not eliciting the reflex gives little information, where fewer than two voices or memory alone support it, where a response that was not elicited was tried once or in a state that was not recorded, and where a persisting one was seen only in a crying infant. Sources that copy one another are one voice.';
