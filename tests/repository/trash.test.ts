@@ -214,6 +214,55 @@ describe('a step that is removed from a talk', () => {
     await talks.written;
     expect(await rows.read('bin')).toEqual([]);
   });
+
+  test('lies there too where another is added before it is written, as it was worded last', async () => {
+    const rows = memoryRows();
+    const talks = new Talks();
+    await talks.load(rows);
+    const talk = readyTalk('first-year', ATLAS);
+    const id = talks.add(talk);
+    await talks.written;
+    const steps = talk.steps.with(1, { ...talk.steps[1]!, caption: 'Worded anew' });
+    talks.change(id, { ...talk, steps });
+    talks.change(id, { ...talk, steps: steps.toSpliced(1, 1) });
+    const added = { ...talk.steps[0]!, caption: 'Added' };
+    talks.change(id, { ...talk, steps: [...steps.toSpliced(1, 1), added] });
+    await talks.written;
+    const { bin } = await binOf(rows);
+    expect(bin).toMatchObject([{ table: 'steps', id }]);
+    expect(readStepPart(bin[0]!.text)).toMatchObject({ at: 1, step: { caption: 'Worded anew' } });
+    for (const [step, count] of [
+      [() => talks.undo(), 2], // what was added goes there as well
+      [() => talks.undo(), 1],
+      [() => talks.undo(), 1],
+      [() => talks.redo(), 1],
+      [() => talks.redo(), 2],
+      [() => talks.redo(), 1],
+    ] as const) {
+      step();
+      await talks.written;
+      expect(await rows.read('bin')).toHaveLength(count);
+    }
+  });
+
+  test('only worded anew does not lie there, nor when that is undone', async () => {
+    const rows = memoryRows();
+    const talks = new Talks();
+    await talks.load(rows);
+    const talk = readyTalk('first-year', ATLAS);
+    const id = talks.add(talk);
+    await talks.written;
+    const steps = talk.steps.with(1, { ...talk.steps[1]!, caption: 'Worded anew' });
+    for (const step of [
+      () => talks.change(id, { ...talk, steps }),
+      () => talks.undo(),
+      () => talks.redo(),
+    ]) {
+      step();
+      await talks.written;
+      expect(await rows.read('bin')).toEqual([]);
+    }
+  });
 });
 
 test('what lies in the bin and is no part of anything is not read', () => {

@@ -2,10 +2,16 @@
 import 'fake-indexeddb/auto';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { ATLAS } from '../../src/lib/atlas/atlas.ts';
+import { ATLAS, ATLAS_PARTS } from '../../src/lib/atlas/atlas.ts';
+import type { OwnEntry } from '../../src/lib/atlas/own.ts';
+import { readyTalk } from '../../src/lib/lecture/talks/ready.ts';
 import { Aside, BIN_DAYS } from '../../src/lib/repository/trash.svelte.ts';
 import { demoCase } from '../../src/lib/examples/demo.ts';
 import { Desk } from '../../src/lib/repository/cases.svelte.ts';
+import { rawVisit } from '../../src/lib/repository/edits.ts';
+import { newPartId } from '../../src/lib/platform/ids.ts';
+import { Library } from '../../src/lib/repository/library.svelte.ts';
+import { Talks } from '../../src/lib/repository/talks.svelte.ts';
 import { openDatabase } from '../../src/lib/store/database.ts';
 import type { Rows } from '../../src/lib/store/rows.ts';
 import { keptIn, memoryWith, seedOf } from '../support/rows.ts';
@@ -146,6 +152,152 @@ describe('two windows on one child', () => {
       { numRuns: runs(400, 40) },
     );
     expect(looked).toBeGreaterThan(0);
+  });
+});
+
+const visitNote = (desk: Desk): string => desk.open!.record.visits[0]!.note;
+const noteIn = (desk: Desk, note: string): void => {
+  const { id } = desk.open!.record.visits[0]!;
+  desk.putVisit({ ...rawVisit(desk.open!.record, id)!, note });
+};
+
+describe('undo in one window', () => {
+  async function two(): Promise<{ rows: Rows; one: Desk; other: Desk }> {
+    const rows = memoryWith(seed);
+    return { rows, one: await deskOn(rows), other: await deskOn(rows) };
+  }
+  const both = async (one: Desk, other: Desk): Promise<void> => {
+    for (let turn = 0; turn < 2; turn++) for (const desk of [one, other]) await desk.written;
+  };
+
+  test('leaves words that another window put after its own, says so, and goes over the rest', async () => {
+    const { rows, one, other } = await two();
+    noteIn(one, 'first half');
+    await both(one, other);
+    tag(other, 'twin');
+    noteIn(other, 'first half, second half');
+    await both(one, other);
+    for (const step of ['undo', 'redo', 'undo'] as const) {
+      one[step]();
+      await both(one, other);
+      expect(one.told).toMatchObject({ stays: true });
+      for (const desk of [one, other]) expect(visitNote(desk)).toBe('first half, second half');
+      expect((await keptIn(rows))[0]?.record.tags).toEqual(['twin']);
+    }
+    expect(await rows.read('clashes')).toEqual([]);
+  });
+
+  test('takes back its own words where the other window changed something else', async () => {
+    const { one, other } = await two();
+    const before = visitNote(one);
+    noteIn(one, 'first half');
+    await both(one, other);
+    tag(other, 'twin');
+    await both(one, other);
+    one.undo();
+    await both(one, other);
+    expect(one.told).toMatchObject({ what: 'undid', stays: false });
+    for (const desk of [one, other])
+      expect([visitNote(desk), desk.open!.record.tags]).toEqual([before, ['twin']]);
+  });
+
+  test('that has not seen the words of the other yet asks which are right', async () => {
+    const { rows, one, other } = await two();
+    noteIn(one, 'first half');
+    await both(one, other);
+    noteIn(other, 'first half, second half');
+    one.undo();
+    await both(one, other);
+    expect(await isSomewhere(rows, 'second half')).toBe(true);
+  });
+
+  test('leaves a child, and a visit, that it had added and another window has filled', async () => {
+    const { rows, one, other } = await two();
+    one.putVisit({ ...rawVisit(record, record.visits[0]!.id)!, id: newPartId(), on: '2026-06-01' });
+    await both(one, other);
+    const added = one.open!.record.visits.at(-1)!.id;
+    other.putVisit({ ...rawVisit(other.open!.record, added)!, note: 'by the other' });
+    await both(one, other);
+    one.undo();
+    await both(one, other);
+    expect((await keptIn(rows))[0]?.record.visits.at(-1)?.note).toBe('by the other');
+
+    one.duplicate('kestrel', 'Copy');
+    await both(one, other);
+    const copy = one.shelf.at(-1)!.id;
+    other.follow({ question: 'of the other' }, 'question-changed', copy);
+    await both(one, other);
+    one.undo();
+    await both(one, other);
+    expect(one.told).toMatchObject({ stays: true });
+    expect((await keptIn(rows)).at(-1)).toMatchObject({ record: { question: 'of the other' } });
+  });
+
+  test('does not put an older child over one that a change in another window has kept', async () => {
+    const { rows, one, other } = await two();
+    one.removeChild('kestrel');
+    question(other, 'still needed');
+    await both(one, other);
+    one.undo();
+    await both(one, other);
+    expect((await keptIn(rows))[0]?.record.question).toBe('still needed');
+  });
+
+  test('leaves a visit out that another window has removed since', async () => {
+    const { rows, one, other } = await two();
+    noteIn(one, 'first half');
+    await both(one, other);
+    const { id } = one.open!.record.visits[0]!;
+    other.removeVisit(id);
+    await both(one, other);
+    one.undo();
+    await both(one, other);
+    expect((await keptIn(rows))[0]?.record.visits.map((visit) => visit.id)).not.toContain(id);
+    expect(await isSomewhere(rows, 'first half')).toBe(true);
+  });
+
+  test('leaves a talk and a source of one’s own that another window has changed since', async () => {
+    const rows = memoryWith();
+    const talksOf = async (): Promise<Talks> => {
+      const talks = new Talks();
+      await talks.load(rows);
+      return talks;
+    };
+    const [one, other] = [await talksOf(), await talksOf()];
+    const settle = async (): Promise<void> => {
+      for (let turn = 0; turn < 2; turn++) for (const of of [one, other]) await of.written;
+    };
+    const talk = readyTalk('first-year', ATLAS);
+    const id = one.add(talk);
+    await settle();
+    one.change(id, { ...talk, about: 'by one' });
+    await settle();
+    other.change(id, { ...other.get(id)!, title: 'By the other' });
+    await settle();
+    one.undo();
+    expect(one.told).toEqual({ did: 'changed', undone: true, stays: true });
+    one.undo(); // nor is it taken out again, though it was added here
+    await settle();
+    for (const of of [one, other]) expect(of.get(id)?.title).toBe('By the other');
+
+    const [here, there] = [new Library(ATLAS_PARTS), new Library(ATLAS_PARTS)];
+    for (const library of [here, there]) await library.load(rows);
+    const book: OwnEntry = {
+      kind: 'source',
+      id: 'own-book',
+      name: 'Lecture book',
+      tier: 'textbook',
+      on: true,
+      rows: [{ reflex: 'Moro reflex', appears: '28 wk', integrates: '1 mo', note: '' }],
+    };
+    await here.put(book);
+    for (let turn = 0; turn < 2; turn++) for (const of of [here, there]) await of.written;
+    await there.put({ ...book, name: 'Lecture book, second edition' });
+    for (let turn = 0; turn < 2; turn++) for (const of of [here, there]) await of.written;
+    here.undo();
+    await here.written;
+    expect(here.told).toMatchObject({ stays: true });
+    expect(here.entries).toMatchObject([{ name: 'Lecture book, second edition' }]);
   });
 });
 

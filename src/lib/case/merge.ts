@@ -205,8 +205,16 @@ const pointsOf =
     return its ? { ...point, visit: { on: its.on, examiner: its.examiner } } : point;
   };
 
-/** What both made of one record. Nothing that either changed is missing from `raw` and `points`. */
-export function mergeCases(baseRaw: RawCase, mineGiven: RawCase, theirsRaw: RawCase): Merged {
+/**
+ * What both made of one record. Nothing that either changed is missing from `raw` and `points`.
+ * @param kept whose value `raw` has on every point; where it is `mine`, a visit that mine removed stays removed
+ */
+export function mergeCases(
+  baseRaw: RawCase,
+  mineGiven: RawCase,
+  theirsRaw: RawCase,
+  kept: 'mine' | 'theirs' = 'theirs',
+): Merged {
   const mineRaw = namedAs(mineGiven, theirsRaw);
   if (isSame(mineRaw, theirsRaw) || isSame(baseRaw, mineRaw)) return { raw: theirsRaw, points: [] };
   if (isSame(baseRaw, theirsRaw)) return { raw: mineRaw, points: [] };
@@ -218,15 +226,15 @@ export function mergeCases(baseRaw: RawCase, mineGiven: RawCase, theirsRaw: RawC
   for (const visit of torn) {
     const [b, m, t] = [base, mine, theirs].map((parts) => whole(parts, visit));
     points.push(pointAt(['visit', visit], b, m, t));
-    for (const [key, value] of within(t === undefined ? mine : theirs, visit))
-      merged.set(key, value);
+    const whose = kept === 'mine' || t === undefined ? mine : theirs;
+    for (const [key, value] of within(whose, visit)) merged.set(key, value);
   }
   for (const key of new Set([...theirs.keys(), ...mine.keys(), ...base.keys()])) {
     if (torn.some((visit) => isWithin(key, visit))) continue;
     const [b, m, t] = [base.get(key), mine.get(key), theirs.get(key)];
     const isMine = !isSame(m, b);
     if (isMine && !isSame(t, b) && !isSame(m, t)) points.push(pointAt(pathOf(key), b, m, t));
-    const value = isMine && isSame(t, b) ? m : t;
+    const value = isMine && (kept === 'mine' || isSame(t, b)) ? m : t;
     if (value !== undefined) merged.set(key, value);
   }
   return { raw: rawFrom(merged), points };

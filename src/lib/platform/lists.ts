@@ -21,20 +21,31 @@ export function settled<T extends { id: string }>(
   ];
 }
 
-/** A list after a step from one state to another; what the step is not about stays as it is now. */
+/**
+ * A list after a step from one state to another. What the step is not about stays as it is now, and so
+ * does what was changed since, in another window: whether there is such an entry is said.
+ */
 export function stepped<T extends { id: string }>(
   { from, value }: { from: readonly T[]; value: readonly T[] },
   now: readonly T[],
-): T[] {
-  const was = byId(from);
-  const will = byId(value);
+  isSame: (a: T, b: T) => boolean,
+): { list: T[]; stays: boolean } {
+  const [was, will, here] = [byId(from), byId(value), byId(now)];
+  const isAsItWas = (id: string): boolean => {
+    const [a, b] = [was.get(id), here.get(id)];
+    return a === b || (a !== undefined && b !== undefined && isSame(a, b));
+  };
   const changed = [...new Set([...was.keys(), ...will.keys()])].filter(
     (id) => was.get(id) !== will.get(id),
   );
-  const list = settled(now, new Map(changed.map((id) => [id, will.get(id)])));
+  const free = changed.filter(isAsItWas);
+  const list = settled(now, new Map(free.map((id) => [id, will.get(id)])));
   const order = new Map(value.map(({ id }, index) => [id, index]));
   const place = ({ id }: T): number => order.get(id) ?? value.length;
-  return list.sort((a, b) => place(a) - place(b));
+  return {
+    list: list.sort((a, b) => place(a) - place(b)),
+    stays: free.length < changed.length,
+  };
 }
 
 /** Parts by name after a step: only what the step is about changes, and only where it was not changed since. */

@@ -30,4 +30,6 @@ export interface Told {
   what: 'did' | 'undid' | 'redid';
   did: Did;
   count: number;
+  /** Whether part of what was to be undone or redone was changed in another window since, and stays. */
+  stays: boolean;
 }

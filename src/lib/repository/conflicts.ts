@@ -1,7 +1,7 @@
 /** What two windows did to one child, and what an undo does to a child that has changed since. */
 import type { Atlas } from '../atlas/atlas.ts';
 import type { Case } from '../case/case.ts';
-import { rawOf } from '../case/raw.ts';
+import { caseText, rawOf } from '../case/raw.ts';
 import { differences, mergeCases, type Point } from '../case/merge.ts';
 import { parseRaw } from '../case/parse.ts';
 import type { Problem } from '../case/problem.ts';
@@ -62,36 +62,47 @@ export function mergeKept({ id, base, mine, theirs }: Both<Case>, atlas: Atlas):
   };
 }
 
+const isSame = (a: Kept, b: Kept): boolean =>
+  a.record === b.record || caseText(a.record) === caseText(b.record);
+
+/** What a step of undo or redo leads to. */
+interface Replayed {
+  shelf: Kept[];
+  /** Whether the step met something that was changed since, which stays as it is. */
+  stays: boolean;
+}
+
 /**
  * A shelf after a step from one state to another, on which other windows may have changed things
- * since: the step goes over the children it is about, part by part, and leaves the rest.
+ * since: the step goes over the children it is about, part by part, and leaves the rest. What was
+ * changed since is another window's, and a step never takes it away.
  */
 export function replayed(
   from: readonly Kept[],
   to: readonly Kept[],
   now: readonly Kept[],
   atlas: Atlas,
-): Kept[] {
-  const [was, will] = [from, to].map((shelf) => new Map(shelf.map((kept) => [kept.id, kept])));
+): Replayed {
+  const [was, will, here] = [byId(from), byId(to), byId(now)];
+  let stays = false;
   const over = (kept: Kept): Kept[] => {
-    const [before, after] = [was!.get(kept.id), will!.get(kept.id)];
+    const [before, after] = [was.get(kept.id), will.get(kept.id)];
     if (before === after) return [kept];
-    if (!after) return [];
-    if (!before || before.record === kept.record) return [after];
-    // a step wins where it meets a later change to the same part: it was asked for now
-    const { raw, points } = mergeCases(
-      rawOf(before.record),
-      rawOf(kept.record),
-      rawOf(after.record),
-    );
-    const parsed = parseRaw(raw, atlas);
-    return [parsed.ok ? { id: kept.id, record: parsed.value } : points.length > 0 ? after : kept];
+    if (before && isSame(before, kept)) return after ? [after] : [];
+    const { raw, points } =
+      before && after
+        ? mergeCases(rawOf(before.record), rawOf(kept.record), rawOf(after.record), 'mine')
+        : { raw: undefined, points: [] };
+    const parsed = raw && parseRaw(raw, atlas);
+    if (!parsed?.ok || points.length > 0) stays = true;
+    return [parsed?.ok ? { id: kept.id, record: parsed.value } : kept];
   };
   const shelf = now.flatMap(over);
-  const there = new Set(now.map(({ id }) => id));
-  const back = to.filter(({ id }) => !there.has(id) && !was!.has(id));
+  const gone = to.filter(({ id }) => !here.has(id));
+  if (gone.some((kept) => was.has(kept.id) && was.get(kept.id) !== kept)) stays = true;
+  const back = gone.filter(({ id }) => !was.has(id));
   // in the order of the state that is gone to, what has come since behind it
   const order = new Map(to.map(({ id }, index) => [id, index]));
   const place = ({ id }: Kept): number => order.get(id) ?? to.length;
-  return [...shelf, ...back].sort((a, b) => place(a) - place(b));
+  return { shelf: [...shelf, ...back].sort((a, b) => place(a) - place(b)), stays };
 }

@@ -132,15 +132,13 @@ export class DeskKept {
   undo(): void {
     const step = this.history.undo();
     if (!step) return;
-    this.#put(this.#over(step));
-    this.#tell('undid', step.did);
+    this.#step('undid', step);
   }
 
   redo(): void {
     const step = this.history.redo();
     if (!step) return;
-    this.#put(this.#over(step));
-    this.#tell('redid', step.did);
+    this.#step('redid', step);
   }
 
   /** The sentence about the last change has been read. */
@@ -163,15 +161,17 @@ export class DeskKept {
     this.#sync.ask(rows);
   }
 
-  #tell(what: Told['what'], did: Did): void {
-    this.told = { what, did, count: (this.told?.count ?? 0) + 1 };
+  #tell(what: Told['what'], did: Did, stays = false): void {
+    this.told = { what, did, count: (this.told?.count ?? 0) + 1, stays };
   }
 
   /** A step back or forth, over what has come from other windows since. */
-  #over({ from, value }: { from: Desktop; value: Desktop }): Desktop {
-    const shelf = replayed(from.shelf, value.shelf, this.shelf, this.atlas);
+  #step(what: 'undid' | 'redid', step: { from: Desktop; value: Desktop; did: Did }): void {
+    const { from, value, did } = step;
+    const { shelf, stays } = replayed(from.shelf, value.shelf, this.shelf, this.atlas);
     const isThere = shelf.some(({ id }) => id === value.openId);
-    return { shelf, openId: isThere ? value.openId : shelf[0]?.id };
+    this.#put({ shelf, openId: isThere ? value.openId : shelf[0]?.id });
+    this.#tell(what, did, stays);
   }
 
   /** Shows a state; what differs from the store is written. */

@@ -17,14 +17,17 @@ export class OwnKept<T extends { id: string }, Own extends string> {
   #entries = $state.raw<readonly T[]>([]);
   /** Ids of stored rows that are not understood: left as they are. */
   damaged = $state.raw<readonly string[]>([]);
-  told = $state.raw<{ did: Own | Always; undone: boolean } | undefined>(undefined);
+  /** `stays`: part of what was to be undone was changed in another window since, and is left. */
+  told = $state.raw<{ did: Own | Always; undone: boolean; stays: boolean } | undefined>(undefined);
   readonly history = new History<readonly T[], Own | Always>();
   readonly #keeping: Keeping;
+  readonly #text: (entry: T) => string;
   readonly #sync: Sync<T>;
 
   /** `newId`: the name of an entry that is added. */
   constructor(table: Table<T>, newId: () => string, keeping: Keeping) {
     this.#keeping = keeping;
+    this.#text = table.write;
     this.#sync = new Sync<T>(
       {
         ...table,
@@ -84,17 +87,11 @@ export class OwnKept<T extends { id: string }, Own extends string> {
   }
 
   undo(): void {
-    const step = this.history.undo();
-    if (!step) return;
-    this.#write(stepped(step, this.#entries));
-    this.told = { did: step.did, undone: true };
+    this.#step(this.history.undo(), true);
   }
 
   redo(): void {
-    const step = this.history.redo();
-    if (!step) return;
-    this.#write(stepped(step, this.#entries));
-    this.told = { did: step.did, undone: false };
+    this.#step(this.history.redo(), false);
   }
 
   hush(): void {
@@ -122,8 +119,15 @@ export class OwnKept<T extends { id: string }, Own extends string> {
     if (this.#keeping.kind === 'newer') return false;
     this.history.record(this.#entries, next, did, stroke);
     this.#write(next);
-    this.told = { did, undone: false };
+    this.told = { did, undone: false, stays: false };
     return true;
+  }
+
+  #step(step: ReturnType<typeof this.history.undo>, undone: boolean): void {
+    if (!step) return;
+    const { list, stays } = stepped(step, this.#entries, (a, b) => this.#text(a) === this.#text(b));
+    this.#write(list);
+    this.told = { did: step.did, undone, stays };
   }
 
   /** Shows a state; what differs from the store is written. */

@@ -4,7 +4,7 @@ import { parseTalkText, talkText } from '../lecture/talkFile.ts';
 import type { Change, Rows } from '../store/rows.ts';
 import { Keeping } from './saveStatus.svelte.ts';
 import { OwnKept } from './keptEntries.svelte.ts';
-import { goneFromTalk } from './stepParts.ts';
+import { goneFromTalk, Rewordings } from './stepParts.ts';
 
 export interface OwnTalk {
   id: string;
@@ -20,7 +20,10 @@ export class Talks extends OwnKept<OwnTalk, TalkDid> {
   /** Whether the store has been read: before that a talk may only seem to be missing. */
   ready = $state(false);
 
+  readonly #rewordings: Rewordings;
+
   constructor(keeping = new Keeping()) {
+    const rewordings = new Rewordings();
     super(
       {
         table: 'talks',
@@ -30,11 +33,12 @@ export class Talks extends OwnKept<OwnTalk, TalkDid> {
           const parsed = parseTalkText(text);
           return parsed.ok ? { id, talk: parsed.talk } : undefined;
         },
-        gone: (before, after) => goneFromTalk(before.talk, after.talk),
+        gone: (before, after) => goneFromTalk(before.talk, after.talk, rewordings),
       },
       talkId,
       keeping,
     );
+    this.#rewordings = rewordings;
   }
 
   get(id: string): Talk | undefined {
@@ -56,6 +60,7 @@ export class Talks extends OwnKept<OwnTalk, TalkDid> {
 
   /** Puts a talk in place of the one with its id. */
   change(id: string, talk: Talk): void {
+    this.#follow(id, talk);
     this.become(
       this.entries.map((entry) => (entry.id === id ? { id, talk } : entry)),
       'changed',
@@ -64,6 +69,12 @@ export class Talks extends OwnKept<OwnTalk, TalkDid> {
 
   /** Takes entries in beside or in place of those here, as one change. */
   takeIn(entries: readonly OwnTalk[], stroke?: number, beside?: readonly Change[]): boolean {
+    for (const { id, talk } of entries) this.#follow(id, talk);
     return this.bringIn(entries, stroke, beside);
+  }
+
+  #follow(id: string, talk: Talk): void {
+    const before = this.get(id);
+    if (before) this.#rewordings.follow(before, talk);
   }
 }

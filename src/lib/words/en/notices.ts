@@ -56,4 +56,6 @@ export const undid = {
   'backup-taken': 'Undone: the children are as before the backup.',
   'clash-decided': 'Undone: the record is as before the choice.',
 };
+/** In place of either, where it is true of a part alone. */
+export const stays = 'Not all of it: what another window has changed since then stays as it is.';
 export const drop = 'Drop to open the file.';
