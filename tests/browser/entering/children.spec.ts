@@ -47,7 +47,7 @@ test('invented children are added, cleared, and both is undone; one’s own chil
 
 test('a child is found by label, tag and examiner, without its accents', async ({ page }) => {
   await withExamples(page);
-  const find = page.getByLabel('Find');
+  const find = page.getByLabel('Find', { exact: true });
   await page.locator('h1').click();
   await page.keyboard.press('/');
   await expect(find).toBeFocused();
@@ -151,7 +151,7 @@ test('a removed child comes back, and a copy stands beside what it was made from
   await expect(page.getByRole('button', { name: 'Snipe', exact: true })).toBeHidden();
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(page.getByText('Undone: the child is back.')).toBeVisible();
-  await page.getByLabel('Find').fill('snipe');
+  await page.getByLabel('Find', { exact: true }).fill('snipe');
   await expect(listed(page)).toHaveText(['Snipe', 'Snipe copy', 'Snipe copy 2']);
 });
 
@@ -210,7 +210,7 @@ test(
     await expect(last.getByRole('img')).toBeVisible();
     await expect(last).toContainText('1 to discuss');
 
-    await page.getByLabel('Find').fill('499');
+    await page.getByLabel('Find', { exact: true }).fill('499');
     await expect(listed(page)).toHaveText(['Redshank 499']);
     await page.getByRole('button', { name: 'Show all' }).click();
     await choose(page, 'Status', 'not seen yet');

@@ -302,7 +302,7 @@ async function record(page: Page): Promise<void> {
   await page.getByLabel('Note', { exact: true }).fill(`${WORDS[2]!} was there`);
   await page.getByLabel('Note', { exact: true }).press('Tab');
   await go(page, '#/children');
-  await page.getByLabel('Find').fill(WORDS[0]!);
+  await page.getByLabel('Find', { exact: true }).fill(WORDS[0]!);
   await expect(listed(page)).toHaveText([WORDS[0]!]);
 }
 
