@@ -37,6 +37,6 @@ test('without a child the page says what can be done', async ({ page }) => {
   }).toPass();
   await open(page, '#/');
   await expect(page.getByRole('heading', { name: 'No child is open.' })).toBeVisible();
-  await page.getByRole('link', { name: 'New child' }).click();
+  await page.locator('#main').getByRole('link', { name: 'New child' }).click();
   await expect(page.getByRole('heading', { name: 'New child' })).toBeVisible();
 });

@@ -43,7 +43,7 @@ test('the demo child, a child of one’s own, a visit, its verdict, and all of i
   await expect(page.locator('#ground-moro')).toContainText('Pitfalls');
 
   await goTo(page, 'Children');
-  await page.getByRole('link', { name: 'New child' }).click();
+  await page.locator('#main').getByRole('link', { name: 'New child' }).click();
   await page.getByLabel('Name or code').fill('Plover');
   await page.getByLabel('Birth date').fill('2026-01-04');
   await page.getByRole('textbox', { name: 'Gestation at birth' }).fill('33w1d');

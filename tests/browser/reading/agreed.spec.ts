@@ -4,7 +4,7 @@ test('two examiners of a day: both count, one agreed answer is recorded beside b
   page,
 }) => {
   await open(page, '#/children');
-  await page.getByRole('button', { name: 'Add invented children' }).click();
+  await page.getByRole('button', { name: 'Add sample children' }).click();
   await page.getByRole('button', { name: 'Turnstone', exact: true }).click();
   await open(page, '#/');
   const atnr = page.locator('li[data-reflex="atnr"]');

@@ -142,6 +142,8 @@ const SCENES: readonly Scene[] = [
     name: 'a picture about to be taken away',
     hash: '#/chart',
     act: async (page) => {
+      const folded = page.getByRole('button', { name: 'Chart options' });
+      if (await folded.isVisible()) await folded.click(); // on a phone
       await page.getByRole('button', { name: /^Export figure/ }).click();
       await page.locator('.take-away img').waitFor();
     },

@@ -60,6 +60,9 @@ const letters = (page: Page): Promise<Letter[]> =>
       pen.font = `${style.fontWeight} ${style.fontSize} ${style.fontFamily}`;
       const isDrawn = element instanceof SVGElement;
       const colour = rgba(isDrawn ? style.fill : style.color);
+      // the age is written on a label of its own, whose colour is then its ground
+      const label = isDrawn && element.closest('[role="slider"]')?.querySelector(':scope > rect');
+      const behind = label ? [rgba(getComputedStyle(label).fill)] : grounds;
       let seen = (colour[3] ?? 255) / 255;
       for (let at: Element | null = element; at; at = at.parentElement)
         seen *= Number(getComputedStyle(at).opacity);
@@ -71,7 +74,7 @@ const letters = (page: Page): Promise<Letter[]> =>
       found.push({
         words,
         capitalPx: pen.measureText('H').actualBoundingBoxAscent,
-        contrast: Math.min(...grounds.map(onGround)),
+        contrast: Math.min(...behind.map(onGround)),
       });
     }
     return found;

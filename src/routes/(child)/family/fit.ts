@@ -24,7 +24,6 @@ const LAYOUTS: readonly [Layout, ...Layout[]] = [
   { figure: 42, how: ['close', 'unruled'] },
   { figure: 42, how: ['close', 'run-in'] },
   { figure: 42, how: ['close', 'unruled', 'run-in'] },
-  { figure: 34, how: ['close', 'unruled', 'run-in'] },
   { figure: 0, how: ['close', 'unruled', 'run-in'] },
 ];
 
