@@ -78,7 +78,9 @@ describe('two examiners of a day, one of whom saw an obligatory response', () =>
 
   test('it is in the report, with who saw what, and the difference once', () => {
     const said = reportIn(twice());
-    expect(said).toMatch(/Asymmetrical tonic neck.* \(discuss with the team\): Obligatory on the left/);
+    expect(said).toMatch(
+      /Asymmetrical tonic neck.* \(discuss with the team\): Obligatory on the left/,
+    );
     expect(reportIn(twice(), false)).not.toMatch(/Amy|Zed/);
     expect(
       said.split('The examiners differ on the left: Amy obligatory, Zed elicited.'),

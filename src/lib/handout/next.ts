@@ -140,8 +140,9 @@ export function nextSection(say: Speaker, ahead: Ahead, stands: readonly Stands[
           ? [say.one('next.none')]
           : [next.by > over ? say.one('next.by', date(next.by)) : say.one('next.due')];
   // beside what is to be talked about, what else is to come would only be in the way
-  const coming = (asks.has('discuss') || isDoctor ? [] : comingOf(ahead, seen)).map(({ line, date }) =>
-    say.about(line.reflex, 'soon-by', { date: say.date(date), when: whenOn(say, input, date) }),
+  const coming = (asks.has('discuss') || isDoctor ? [] : comingOf(ahead, seen)).map(
+    ({ line, date }) =>
+      say.about(line.reflex, 'soon-by', { date: say.date(date), when: whenOn(say, input, date) }),
   );
   return section(say, 'next', [...first, ...visit, ...coming]);
 }

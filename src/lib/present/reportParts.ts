@@ -107,9 +107,7 @@ const numbered = ({ visits }: JudgedDay, differing: readonly Disagreement[]): Di
 
 /** Each row as plain text. */
 const rowText = ({ name, grade, said, todo }: ReviewRow): string =>
-  [`${name} (${en.report.grades[grade]}):`, said, ...(todo ? [en.todo.label, todo] : [])].join(
-    ' ',
-  );
+  [`${name} (${en.report.grades[grade]}):`, said, ...(todo ? [en.todo.label, todo] : [])].join(' ');
 
 /** Findings to review with their reasons and what to do, where examiners differ, and what is as expected. */
 export function reviewSections(input: ReportInput, when: When): ReportSection[] {

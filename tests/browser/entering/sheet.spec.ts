@@ -30,7 +30,9 @@ test('the date of the next visit and why come first, then the core set, ten minu
   await open(page, '#/next');
   const next = page.locator('[data-part="next-visit"]');
   await expect(next.getByRole('heading')).toHaveText('Next visit by 25 May 2026');
-  await expect(next).toContainText('To be discussed with the team: Crossed extension and Asymmetrical tonic neck');
+  await expect(next).toContainText(
+    'To be discussed with the team: Crossed extension and Asymmetrical tonic neck',
+  );
   await expect(next).toContainText('within 2 weeks of the visit on 11 May 2026');
   const core = page.locator('[data-part="core"]');
   await expect(core.locator('[data-line="palmar-grasp"]')).toBeVisible();
