@@ -26,8 +26,12 @@ async function withExamples(page: Page): Promise<void> {
   await expect(listed(page)).toHaveText(ALL);
 }
 
-const choose = (page: Page, label: string, option: string): Promise<string[]> =>
-  page.getByLabel(label, { exact: true }).selectOption({ label: option });
+/** Chooses in one of the filters, which are folded until they are asked for. */
+async function choose(page: Page, label: string, option: string): Promise<void> {
+  const filters = page.getByRole('button', { name: 'Filter and sort' });
+  if ((await filters.getAttribute('aria-expanded')) === 'false') await filters.click();
+  await page.getByLabel(label, { exact: true }).selectOption({ label: option });
+}
 
 test('invented children are added, cleared, and both is undone; one’s own child stays', async ({
   page,
