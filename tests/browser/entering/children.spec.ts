@@ -74,8 +74,8 @@ const FILTERS = [
   ['Status', 'to discuss', ['Curlew', 'Godwit', 'Kestrel', 'Snipe', 'Turnstone', 'Whimbrel']],
   ['Status', 'nothing flagged', ['Tern']],
   ['Status', 'not seen yet', ['Redshank']],
-  // what is to be discussed is seen again within 2 weeks
-  ['Next visit', 'due', ['Curlew', 'Kestrel', 'Redshank', 'Snipe', 'Whimbrel']],
+  // what is to be discussed, by either examiner of a day, is seen again within 2 weeks
+  ['Next visit', 'due', ['Curlew', 'Kestrel', 'Redshank', 'Snipe', 'Turnstone', 'Whimbrel']],
   ['Tag', 'ward', ['Redshank', 'Snipe']],
   [
     'Examiner',

@@ -25,6 +25,12 @@ export const page = {
   },
 };
 
+/** In place of a child's page where no child is open. */
+export const none = {
+  help: 'Begin with a new child, open a case file, or look at the chart without a child.',
+  newChild: 'New child',
+};
+
 export const filters = {
   title: 'Filters',
   find: 'Find',

@@ -14,13 +14,10 @@ export const shell = {
 
 export const child = {
   chart: 'Chart',
-  share: 'Hand over',
   born: (gestationalDays: number): string => `born at ${formatGestation(gestationalDays)}`,
   seen: (date: string): string => `seen ${date}`,
   invented: 'fictional',
   none: 'No child is open.',
-  noneHelp: 'Begin with a new child, open a case file, or look at the chart without a child.',
-  newChild: 'New child',
   addVisit: 'Add a visit',
 };
 
