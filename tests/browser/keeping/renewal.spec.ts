@@ -197,7 +197,7 @@ test(
     expect(await versionOf(before)).toBe(old);
     for (const [hash, heading] of [
       ['#/quiz', 'Questions'],
-      ['#/order', /order/i],
+      ['#/order', /sequences/i],
       ['#/reflexes/moro', /Moro/],
       ['#/children', 'Children'],
     ] as const) {
