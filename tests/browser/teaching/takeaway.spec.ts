@@ -201,7 +201,7 @@ for (const colorScheme of ['light', 'dark'] as const)
       await page.keyboard.press('Enter');
       await panel(page).locator('img').waitFor();
       await expect(
-        panel(page).getByLabel(`for ${colorScheme} ground`, { exact: true }),
+        panel(page).getByLabel(`for a ${colorScheme} background`, { exact: true }),
       ).toBeChecked();
       await page.keyboard.press('Escape');
       await expect(page.getByRole('button', { name: /^Export figure/ })).toBeFocused();

@@ -112,7 +112,9 @@ test(
     await page.getByRole('checkbox', { name: 'Landau' }).check();
     await expect(page.getByText('Lanes: 4 lanes')).toBeVisible();
     await page.getByLabel('Figure').selectOption('Moro');
-    await page.getByLabel('Child', { exact: true }).selectOption('Kestrel (fictional): up to visit 2');
+    await page
+      .getByLabel('Child', { exact: true })
+      .selectOption('Kestrel (fictional): up to visit 2');
     await page.getByRole('link', { name: 'Start' }).click();
     await expect(page.locator('.hall [data-lane]')).toHaveCount(4);
     await expect(page.locator('footer')).toContainText('Kestrel, a fictional');

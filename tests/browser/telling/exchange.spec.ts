@@ -152,7 +152,7 @@ test(
     await page.getByRole('radio', { name: 'day, month, year' }).check();
     await page.getByLabel('+', { exact: true }).selectOption('elicited');
     await expect(page.getByText('Row 4, "Item": "Mystery" is not decided')).toBeVisible();
-    await expect(page.getByText('Row 5, "Seen on": "05.13.2026" is no date')).toBeVisible();
+    await expect(page.getByText('Row 5, "Seen on": "05.13.2026" is not a date')).toBeVisible();
     await expect(page.getByText('2026-04-03, PT 9: 2 findings, a new visit')).toBeVisible();
     expect(await accessibilityFaults(page)).toEqual([]);
 
