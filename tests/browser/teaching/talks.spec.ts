@@ -117,7 +117,7 @@ test(
       .selectOption('Kestrel (fictional): up to visit 2');
     await page.getByRole('link', { name: 'Start' }).click();
     await expect(page.locator('.hall [data-lane]')).toHaveCount(4);
-    await expect(page.locator('footer')).toContainText('Kestrel, a fictional');
+    await expect(page.locator('footer')).toContainText('Kestrel, fictional');
     await expect(page.getByRole('button', { name: 'Play' })).toBeVisible();
   },
 );
