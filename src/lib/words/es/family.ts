@@ -266,10 +266,10 @@ export const family: FamilyWords = {
     },
     'talk-gone': {
       firm: 'Antes sí lo tenía. A {age} todavía se espera verlo.',
-      open: 'Antes sí lo tenía. A {age}, algunas de nuestras guías todavía esperan verlo, y otras no.',
+      open: 'Antes sí lo tenía. A {age}, algunas de nuestras guías aún esperan verlo, y otras no.',
       oneSide: {
         firm: 'En el lado {side} antes sí lo tenía. A {age} todavía se espera verlo.',
-        open: 'En el lado {side} antes sí lo tenía. A {age}, algunas de nuestras guías todavía esperan verlo, y otras no.',
+        open: 'En el lado {side} antes sí lo tenía. A {age}, algunas de nuestras guías aún esperan verlo, y otras no.',
       },
     },
     'talk-lost': {
@@ -496,7 +496,7 @@ export const family: FamilyWords = {
     },
     perez: {
       name: 'arquear la espalda al tocarla (Pérez)',
-      did: 'Pasamos un dedo por la espalda, de abajo arriba. Miramos si levantaba la cabeza y arqueaba la espalda.',
+      did: 'Pasamos un dedo por la espalda, de abajo arriba. Miramos si alzaba la cabeza y arqueaba la espalda.',
     },
     'placing-arm': {
       name: 'poner la mano en la mesa (apoyo de la mano)',
