@@ -212,9 +212,9 @@ export const family: FamilyWords = {
       side: 'En el lado {side} no lo pudimos revisar.',
     },
     'not-counted': {
-      one: 'No lo vimos. Pero {name} {state}, y así no cuenta.',
-      both: 'No lo vimos. Pero {name} {state}, y así no cuenta.',
-      side: 'En el lado {side} no lo vimos. Pero {name} {state}, y así no cuenta.',
+      one: 'No lo vimos. Pero {name} {state}. Así no cuenta.',
+      both: 'No lo vimos. Pero {name} {state}. Así no cuenta.',
+      side: 'En el lado {side} no lo vimos. Pero {name} {state}. Así no cuenta.',
     },
   },
   sides: { left: 'izquierdo', right: 'derecho', midline: 'del medio' },
@@ -361,7 +361,7 @@ export const family: FamilyWords = {
       open: 'Puede ser lo que se espera a {age}.',
     },
     fading: {
-      firm: 'A {age} desaparece poco a poco. Eso lleva tiempo.',
+      firm: 'A {age} se va poco a poco. Eso lleva tiempo.',
       open: 'Algunas de nuestras guías dicen que a {age} se va. Otras no.',
       ofFeeding: {
         firm: 'A {age}, los bebés aprenden poco a poco a comer sin esto.',
