@@ -568,7 +568,7 @@ export const family: FamilyWords = {
     },
     tlr: {
       name: 'encoger o estirar el cuerpo con la cabeza (tónico laberíntico)',
-      did: 'Pusimos {them} boca abajo y boca arriba. Miramos si el cuerpo se encogía o se estiraba.',
+      did: 'Pusimos {them} boca abajo. Luego, boca arriba. Miramos si el cuerpo se encogía o se estiraba.',
     },
     traction: {
       name: 'ayudar a sentarse (tracción)',
