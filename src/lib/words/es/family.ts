@@ -265,10 +265,10 @@ export const family: FamilyWords = {
       open: 'A {age}, algunas de nuestras guías esperan verlo, y otras no.',
     },
     'talk-gone': {
-      firm: 'Antes sí lo tenía. A {age} todavía se espera verlo.',
+      firm: 'Antes sí lo tenía. A {age} aún se espera verlo.',
       open: 'Antes sí lo tenía. A {age}, algunas de nuestras guías aún esperan verlo, y otras no.',
       oneSide: {
-        firm: 'En el lado {side} antes sí lo tenía. A {age} todavía se espera verlo.',
+        firm: 'En el lado {side} antes sí lo tenía. A {age} aún se espera verlo.',
         open: 'En el lado {side} antes sí lo tenía. A {age}, algunas de nuestras guías aún esperan verlo, y otras no.',
       },
     },
@@ -568,7 +568,7 @@ export const family: FamilyWords = {
     },
     tlr: {
       name: 'encoger o estirar el cuerpo con la cabeza (tónico laberíntico)',
-      did: 'Pusimos {them} boca abajo. Luego, boca arriba. Miramos si el cuerpo se encogía o se estiraba.',
+      did: 'Pusimos {them} boca abajo. Luego, boca arriba. Miramos si se encogía o estiraba el cuerpo.',
     },
     traction: {
       name: 'ayudar a sentarse (tracción)',
