@@ -568,7 +568,7 @@ export const family: FamilyWords = {
     },
     tlr: {
       name: 'encoger o estirar el cuerpo con la cabeza (tónico laberíntico)',
-      did: 'Pusimos {them} boca abajo. Luego, boca arriba. Miramos si se encogía o estiraba el cuerpo.',
+      did: 'Pusimos {them} boca abajo. Luego, boca arriba. Miramos si dobla o estira el cuerpo.',
     },
     traction: {
       name: 'ayudar a sentarse (tracción)',
