@@ -42,7 +42,7 @@ export const SECTIONS: readonly Place[] = [
       place('everyReflex', '#/reflexes'),
       place('plainChart', '#/chart'),
       place('order', '#/order'),
-      place('quarrels', '#/quarrels'),
+      place('disagreements', '#/quarrels'),
       place('compare', '#/compare'),
       place('sources', '#/sources', { also: ['#/voices'] }),
       place('reading', '#/reading'),

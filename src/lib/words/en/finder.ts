@@ -17,7 +17,7 @@ export const alsoCalled: Readonly<Partial<Record<PlaceName, string>>> = {
   everyReflex: 'atlas list reactions',
   plainChart: 'timeline ages',
   order: 'order developmental sequence',
-  quarrels: 'where sources disagree',
+  disagreements: 'where sources disagree',
   compare: 'look-alikes side by side',
   sources: 'references literature evidence',
   reading: 'method rules thresholds constants',

@@ -29,7 +29,7 @@ export const names = {
   everyReflex: 'All reflexes',
   plainChart: 'Chart',
   order: 'Sequences',
-  quarrels: 'Disagreements',
+  disagreements: 'Disagreements',
   compare: 'Compare',
   sources: 'Sources',
   reading: 'How it is read',
